@@ -1,0 +1,21 @@
+package dev.kettlemark.text;
+
+/** Where lines end: at a line feed, a carriage return, or both together. */
+public final class LineEnds {
+
+  private LineEnds() {}
+
+  /** Start of the line after the one that holds the offset, or -1 where there is none. */
+  public static int next(String text, int offset) {
+    for (int i = offset; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '\n') {
+        return i + 1;
+      }
+      if (c == '\r') {
+        return i + 1 < text.length() && text.charAt(i + 1) == '\n' ? i + 2 : i + 1;
+      }
+    }
+    return -1;
+  }
+}
