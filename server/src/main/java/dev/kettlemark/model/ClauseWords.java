@@ -1,0 +1,51 @@
+package dev.kettlemark.model;
+
+import java.util.List;
+import java.util.Map;
+
+/** What the clauses of a step introduce, and the words that usually stand in them. */
+public final class ClauseWords {
+
+  private static final Map<Connective, List<Vocabulary.Term>> CIRCUMSTANCES = Map.of(
+      Connective.ON,
+      List.of(
+          new Vocabulary.Term("low", "speed"),
+          new Vocabulary.Term("medium", "speed"),
+          new Vocabulary.Term("high", "speed")),
+      Connective.WHILE,
+      List.of(
+          new Vocabulary.Term("whisking", "the whisk runs"),
+          new Vocabulary.Term("stirring", "it is stirred")),
+      Connective.UNDER,
+      List.of(
+          new Vocabulary.Term("lid", "no water leaves, and steam washes crystals off the wall")));
+
+  private static final Map<Connective, String> CONNECTIVES = Map.ofEntries(
+      Map.entry(Connective.UNTIL, "a state: until dissolved"),
+      Map.entry(Connective.TO, "a target: to 118 °C"),
+      Map.entry(Connective.FOR, "a time: for 30 min"),
+      Map.entry(Connective.OVER, "the time of an addition: over 90 s"),
+      Map.entry(Connective.INTO, "what it goes into: into foam"),
+      Map.entry(Connective.IN, "where: in water"),
+      Map.entry(Connective.WITH, "what goes with it: with icing-sugar"),
+      Map.entry(Connective.WHILE, "what goes on meanwhile: while whisking"),
+      Map.entry(Connective.ON, "a speed: on medium"),
+      Map.entry(Connective.AT, "a temperature: at 18-20 °C"),
+      Map.entry(Connective.ABOVE, "a least temperature: above 65 °C"),
+      Map.entry(Connective.BELOW, "a limit: below 50 %RH"),
+      Map.entry(Connective.WITHIN, "a time limit: within 10 min"),
+      Map.entry(Connective.UNDER, "a cover: under lid"),
+      Map.entry(Connective.BETWEEN, "what lies on both sides: between wafer-paper"));
+
+  private ClauseWords() {}
+
+  /** The words behind a connective of a step. */
+  public static List<Vocabulary.Term> behind(Connective connective) {
+    return CIRCUMSTANCES.getOrDefault(connective, List.of());
+  }
+
+  /** What a connective introduces in a step; empty for those that steps do not use. */
+  public static String meaning(Connective connective) {
+    return CONNECTIVES.getOrDefault(connective, "");
+  }
+}

@@ -1,0 +1,67 @@
+package dev.kettlemark.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hipparchus.fraction.BigFraction;
+
+/** The facts of a section, in the order they were written. */
+public record Facts(List<Statement> statements) {
+
+  public Facts {
+    statements = List.copyOf(statements);
+  }
+
+  /** The facts of what can be made and sold; empty for all other declarations. */
+  public static Optional<Facts> of(Declaration declaration) {
+    if (declaration instanceof Formula formula) {
+      return Optional.of(formula.facts());
+    }
+    if (declaration instanceof Variant variant) {
+      return Optional.of(variant.facts());
+    }
+    return declaration instanceof Product product ? Optional.of(product.facts()) : Optional.empty();
+  }
+
+  public Optional<Statement> first(String word) {
+    return all(word).findFirst();
+  }
+
+  public Stream<Statement> all(String word) {
+    return statements.stream().filter(statement -> statement.is(word));
+  }
+
+  /** The first plain word behind the first fact of that name, such as {@code bench} of {@code status bench}. */
+  public Optional<Located<String>> wordOf(String word) {
+    return first(word).flatMap(fact -> fact.objectNames().stream().findFirst());
+  }
+
+  /** Every plain word behind every fact of that name, such as all claims. */
+  public List<Located<String>> wordsOf(String word) {
+    return all(word).flatMap(fact -> fact.objectNames().stream()).toList();
+  }
+
+  /** Whether some fact of that name has that plain word. */
+  public boolean says(String word, String value) {
+    return wordsOf(word).stream().anyMatch(found -> found.value().equals(value));
+  }
+
+  /** What {@code percent of …} names. */
+  public Optional<Located<Basis>> percentBasis() {
+    return first("percent")
+        .flatMap(fact -> fact.names(Connective.OF).stream()
+            .findFirst()
+            .map(name -> new Located<>(Basis.of(name), name.span())));
+  }
+
+  /** The weight that {@code batch …} gives, in grams. */
+  public Optional<Located<BigFraction>> batch() {
+    return first("batch")
+        .flatMap(fact -> fact.objectFigure(Unit.Dimension.MASS))
+        .map(figure -> figure.map(Quantity::middleInBase));
+  }
+
+  public Facts plus(List<Statement> more) {
+    return new Facts(Stream.concat(statements.stream(), more.stream()).toList());
+  }
+}
