@@ -1,0 +1,64 @@
+package dev.kettlemark.science;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import dev.kettlemark.model.Component;
+import dev.kettlemark.model.Composition;
+import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Ratio;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Figures computed apart from this code from the equations as printed. */
+class ActivityOpinionsTest {
+
+  private static final Composition SIXTY = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 40);
+  private static final Composition FIFTY = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 50);
+
+  @Test
+  void givesEachEquationsOwnFigure() {
+    assertEquals(0.935, value(ActivityOpinions.norrish(FIFTY)), 6e-4);
+    assertEquals(0.895, value(ActivityOpinions.norrish(SIXTY)), 6e-4);
+    assertEquals(0.895, value(ActivityOpinions.ross(SIXTY)), 6e-4);
+    assertEquals(0.950, value(ActivityOpinions.raoult(FIFTY)), 6e-4);
+    assertEquals(0.894, value(ActivityOpinions.moneyBorn(SIXTY)), 6e-4);
+    assertEquals(0.900, value(ActivityOpinions.grover(SIXTY)), 6e-4);
+  }
+
+  @Test
+  void agreesOnGlucose() {
+    Composition saturated = ReferenceBlends.withWater(ReferenceBlends.GLUCOSE, 48.8);
+    assertEquals(0.887, value(ActivityOpinions.norrish(saturated)), 6e-4);
+    assertEquals(0.864, value(ActivityOpinions.moneyBorn(saturated)), 6e-4);
+    assertEquals(0.912, value(ActivityOpinions.grover(saturated)), 1e-3);
+  }
+
+  @Test
+  void multipliesTheSolutesInTurn() {
+    Composition both = Composition.ofPercents(
+        Map.of(Component.WATER, 60.0, Component.SUCROSE, 20.0, Component.GLUCOSE, 20.0));
+    double sucroseAlone = value(ActivityOpinions.norrish(
+        Composition.ofPercents(Map.of(Component.WATER, 75.0, Component.SUCROSE, 25.0))));
+    double glucoseAlone = value(ActivityOpinions.norrish(
+        Composition.ofPercents(Map.of(Component.WATER, 75.0, Component.GLUCOSE, 25.0))));
+    assertEquals(sucroseAlone * glucoseAlone, value(ActivityOpinions.ross(both)), 1e-12);
+  }
+
+  @Test
+  void staysSilentBelowItsLimit() {
+    Composition thick = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 3);
+    assertFalse(ActivityOpinions.norrish(thick).isKnown());
+    assertFalse(ActivityOpinions.ross(thick).isKnown());
+    assertFalse(ActivityOpinions.raoult(SIXTY).isKnown());
+    assertFalse(ActivityOpinions.moneyBorn(thick).isKnown());
+    assertFalse(ActivityOpinions.grover(thick).isKnown());
+    assertFalse(ActivityOpinions.grover(ReferenceBlends.SUCROSE).isKnown());
+    assertFalse(ActivityOpinions.norrish(ReferenceBlends.withWater(ReferenceBlends.SYRUP_42, 40))
+        .isKnown());
+  }
+
+  private static double value(Outcome<Ratio> outcome) {
+    return outcome.map(Ratio::fraction).orElse(Double.NaN);
+  }
+}
