@@ -1,0 +1,51 @@
+package dev.kettlemark.syntax;
+
+import dev.kettlemark.model.Quantity;
+import dev.kettlemark.model.Unit;
+import dev.kettlemark.text.Span;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** The smallest things on a line. */
+public sealed interface Atom {
+
+  Span span();
+
+  /**
+   * A number with what belongs to it.
+   *
+   * @param number the number, range or fraction as written, possibly malformed
+   * @param numberSpan where it stands
+   * @param unit the unit with its place; empty where none stands
+   * @param quantity its meaning; empty where the number is malformed
+   */
+  record QuantityAtom(
+      String number, Span numberSpan, Optional<Word> unit, Optional<Quantity> quantity, Span span)
+      implements Atom {
+
+    /** Whether a unit of this dimension was written. */
+    public boolean measures(Unit.Dimension dimension) {
+      return unit.flatMap(word -> Unit.of(word.text()))
+          .filter(u -> u.measures(dimension))
+          .isPresent();
+    }
+  }
+
+  /** A plain word: a name, a verb, a state. */
+  record NameAtom(String text, Span span) implements Atom {}
+
+  /** A quoted text, without its quotes. */
+  record TextAtom(String text, boolean closed, Span span) implements Atom {}
+
+  /** A date; empty where the calendar has no such day. */
+  record DateAtom(Optional<LocalDate> date, Span span) implements Atom {}
+
+  /** A rate such as {@code per kg}. */
+  record RateAtom(String unit, Span span) implements Atom {}
+
+  /** A word of the grammar where it has no duty. */
+  record ReservedAtom(String text, Span span) implements Atom {}
+
+  /** A character that the language does not know. */
+  record StrayAtom(String text, Span span) implements Atom {}
+}

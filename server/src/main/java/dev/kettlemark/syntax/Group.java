@@ -1,0 +1,16 @@
+package dev.kettlemark.syntax;
+
+import dev.kettlemark.text.Span;
+import java.util.List;
+
+/** What stands between two commas; never empty. */
+public record Group(List<Atom> atoms) {
+
+  public Group {
+    atoms = List.copyOf(atoms);
+  }
+
+  public Span span() {
+    return atoms.get(0).span().to(atoms.get(atoms.size() - 1).span());
+  }
+}

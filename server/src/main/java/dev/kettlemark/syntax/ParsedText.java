@@ -1,0 +1,135 @@
+package dev.kettlemark.syntax;
+
+import dev.kettlemark.text.LineEnds;
+import dev.kettlemark.text.Source;
+import dev.kettlemark.text.Span;
+import dev.kettlemark.text.TextEdit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A text as a row of sections that together cover it.
+ *
+ * <p>Reading is a total function of the text. {@link #with(TextEdit)} reads only the sections that
+ * the edit touches; all others are the same objects as before.
+ */
+public final class ParsedText {
+
+  private final Source source;
+  private final List<PlacedSection> sections;
+
+  private ParsedText(Source source, List<PlacedSection> sections) {
+    this.source = source;
+    this.sections = List.copyOf(sections);
+  }
+
+  /** A section and the offset at which it starts in its text. */
+  public record PlacedSection(int offset, Section section) {
+
+    public int end() {
+      return offset + section.text().length();
+    }
+
+    public Span span() {
+      return new Span(offset, end());
+    }
+  }
+
+  public static ParsedText of(String text) {
+    List<PlacedSection> sections = new ArrayList<>();
+    int start = 0;
+    while (start < text.length() || sections.isEmpty()) {
+      int end = sectionEnd(text, start);
+      sections.add(read(text, start, end));
+      start = end;
+    }
+    return new ParsedText(Source.of(text), sections);
+  }
+
+  public Source source() {
+    return source;
+  }
+
+  public List<PlacedSection> sections() {
+    return sections;
+  }
+
+  /** The section that holds the offset; the last one for the end of the text. */
+  public PlacedSection sectionAt(int offset) {
+    return sections.get(indexAt(offset));
+  }
+
+  /**
+   * The text after an edit.
+   *
+   * <p>Reading starts one section before the edit, since an edit at a section's first word can join
+   * it to the one above, and ends at the first section start behind the edit that was one before.
+   */
+  public ParsedText with(TextEdit edit) {
+    String text = edit.applyTo(source.text());
+    int first = Math.max(0, indexAt(edit.span().start()) - 1);
+    int changedEnd = edit.span().start() + edit.replacement().length();
+    List<PlacedSection> result = new ArrayList<>(sections.subList(0, first));
+    int start = sections.get(first).offset();
+    int kept = first;
+    while (start < text.length() || result.isEmpty()) {
+      int before = start - edit.growth();
+      while (kept < sections.size() && sections.get(kept).offset() < before) {
+        kept++;
+      }
+      if (start >= changedEnd
+          && start > 0
+          && kept < sections.size()
+          && sections.get(kept).offset() == before
+          && before >= edit.span().end()) {
+        shiftInto(result, kept, edit.growth());
+        break;
+      }
+      int end = sectionEnd(text, start);
+      result.add(readOrReuse(text, start, end, first));
+      start = end;
+    }
+    return new ParsedText(Source.of(text), result);
+  }
+
+  private void shiftInto(List<PlacedSection> result, int from, int distance) {
+    for (PlacedSection placed : sections.subList(from, sections.size())) {
+      result.add(new PlacedSection(placed.offset() + distance, placed.section()));
+    }
+  }
+
+  /** The section before the edit is looked at again but mostly turns out unchanged. */
+  private PlacedSection readOrReuse(String text, int start, int end, int first) {
+    PlacedSection old = sections.get(first);
+    if (old.offset() == start
+        && old.section().text().length() == end - start
+        && text.startsWith(old.section().text(), start)) {
+      return old;
+    }
+    return read(text, start, end);
+  }
+
+  private int indexAt(int offset) {
+    int low = 0;
+    int high = sections.size() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (sections.get(middle).offset() <= offset) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
+
+  private static int sectionEnd(String text, int start) {
+    int secondLine = LineEnds.next(text, start);
+    int next = secondLine < 0 ? -1 : SectionBoundaries.next(text, secondLine);
+    return next < 0 ? text.length() : next;
+  }
+
+  private static PlacedSection read(String text, int start, int end) {
+    return new PlacedSection(start, SectionReader.read(text.substring(start, end)));
+  }
+}

@@ -1,0 +1,6 @@
+package dev.kettlemark.syntax;
+
+import dev.kettlemark.text.Span;
+
+/** Something on a line that cannot be read: where it stands and one plain sentence. */
+public record SyntaxProblem(Span span, String message) {}
