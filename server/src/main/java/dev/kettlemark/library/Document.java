@@ -1,0 +1,66 @@
+package dev.kettlemark.library;
+
+import dev.kettlemark.reading.Reading;
+import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.syntax.ParsedText.PlacedSection;
+import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.TextEdit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One text of a library with what its sections declare.
+ *
+ * @param uri the spelling by which its editor or the terminal knows it
+ * @param builtIn whether it belongs to the built-in pantry, which any other text overrides
+ */
+public record Document(String uri, boolean builtIn, ParsedText text, List<Entry> entries) {
+
+  public Document {
+    entries = List.copyOf(entries);
+  }
+
+  public static Document of(String uri, String text) {
+    return read(uri, false, ParsedText.of(text), Map.of());
+  }
+
+  public static Document builtIn(String uri, String text) {
+    return read(uri, true, ParsedText.of(text), Map.of());
+  }
+
+  /** The document after an edit; sections that the edit did not touch are not read again. */
+  public Document with(TextEdit edit) {
+    return with(text.with(edit));
+  }
+
+  /** The document with another text; sections that both share are not read again. */
+  public Document with(ParsedText other) {
+    Map<Section, Reading> known = new HashMap<>();
+    entries.forEach(entry -> known.put(entry.section(), entry.reading()));
+    return read(uri, builtIn, other, known);
+  }
+
+  /** The entry whose section holds the offset. */
+  public Entry entryAt(int offset) {
+    PlacedSection placed = text.sectionAt(offset);
+    return entries.get(text.sections().indexOf(placed));
+  }
+
+  /** The entry of a section, if this document holds it. */
+  public Optional<Entry> entryOf(Section section) {
+    return entries.stream().filter(entry -> entry.section().equals(section)).findFirst();
+  }
+
+  private static Document read(
+      String uri, boolean builtIn, ParsedText text, Map<Section, Reading> known) {
+    List<Entry> entries = new ArrayList<>(text.sections().size());
+    for (PlacedSection placed : text.sections()) {
+      Reading reading = known.get(placed.section());
+      entries.add(new Entry(uri, placed, reading == null ? Reading.of(placed.section()) : reading));
+    }
+    return new Document(uri, builtIn, text, entries);
+  }
+}

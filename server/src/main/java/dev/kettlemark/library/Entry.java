@@ -1,0 +1,50 @@
+package dev.kettlemark.library;
+
+import dev.kettlemark.model.Declaration;
+import dev.kettlemark.reading.Reading;
+import dev.kettlemark.syntax.ParsedText.PlacedSection;
+import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.Span;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A section in its document, with what it declares.
+ *
+ * <p>Two entries are equal if they are the same section of the same document, wherever it starts: an
+ * edit further up moves a section, but changes nothing that was computed from it.
+ *
+ * @param uri the document
+ * @param placed the section and where it starts
+ * @param reading what it says
+ */
+public record Entry(String uri, PlacedSection placed, Reading reading) {
+
+  public Section section() {
+    return placed.section();
+  }
+
+  public Optional<Declaration> declaration() {
+    return reading.declaration();
+  }
+
+  /** A stretch of the section that stays right when the section moves. */
+  public Origin origin(Span span) {
+    return new Origin(uri, section(), span);
+  }
+
+  /** A stretch of the section in the document's own offsets. */
+  public Place place(Span span) {
+    return new Place(uri, span.shiftedBy(placed.offset()));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Entry that && uri.equals(that.uri) && section().equals(that.section());
+  }
+
+  @Override
+  public int hashCode() {
+    return section().hashCode();
+  }
+}

@@ -1,0 +1,161 @@
+package dev.kettlemark.library;
+
+import dev.kettlemark.model.Declaration;
+import dev.kettlemark.model.Facts;
+import dev.kettlemark.model.House;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * An immutable set of documents whose names are global.
+ *
+ * <p>Where a name stands more than once, a document of the user wins over the built-in pantry, and
+ * among equals the first in order of URI and offset.
+ */
+public final class Library {
+
+  private final NavigableMap<String, Document> documents;
+  private final Map<Kind, Map<String, List<Entry>>> names;
+  private final Map<String, List<Entry>> codes;
+  private final NavigableMap<String, Entry> houses;
+
+  private Library(NavigableMap<String, Document> documents) {
+    this.documents = documents;
+    this.names = index(documents.values());
+    this.codes = codes(documents.values());
+    this.houses = new TreeMap<>();
+    for (Document document : documents.values()) {
+      document.entries().stream()
+          .filter(entry -> entry.declaration().filter(House.class::isInstance).isPresent())
+          .findFirst()
+          .ifPresent(entry -> houses.put(document.uri(), entry));
+    }
+  }
+
+  public static Library of(Collection<Document> documents) {
+    NavigableMap<String, Document> byUri = new TreeMap<>();
+    documents.forEach(document -> byUri.put(document.uri(), document));
+    return new Library(byUri);
+  }
+
+  /** The library with a document added or replaced. */
+  public Library with(Document document) {
+    NavigableMap<String, Document> changed = new TreeMap<>(documents);
+    changed.put(document.uri(), document);
+    return new Library(changed);
+  }
+
+  /** The library without a document. */
+  public Library without(String uri) {
+    NavigableMap<String, Document> changed = new TreeMap<>(documents);
+    changed.remove(uri);
+    return new Library(changed);
+  }
+
+  public Optional<Document> document(String uri) {
+    return Optional.ofNullable(documents.get(uri));
+  }
+
+  /** All documents, the built-in pantry among them, in order of URI. */
+  public Collection<Document> documents() {
+    return documents.values();
+  }
+
+  /** The user's documents, in order of URI. */
+  public List<Document> ownDocuments() {
+    return documents.values().stream().filter(document -> !document.builtIn()).toList();
+  }
+
+  /** Every entry of a name, the winning one first. */
+  public List<Entry> all(Kind kind, String name) {
+    return names.getOrDefault(kind, Map.of()).getOrDefault(name, List.of());
+  }
+
+  /** The entry that a name means. */
+  public Optional<Entry> find(Kind kind, String name) {
+    return all(kind, name).stream().findFirst();
+  }
+
+  /** Every formula, variant and product with that code, in order of URI and offset. */
+  public List<Entry> withCode(String code) {
+    return codes.getOrDefault(code, List.of());
+  }
+
+  /** Every name of a kind. */
+  public Set<String> names(Kind kind) {
+    return names.getOrDefault(kind, Map.of()).keySet();
+  }
+
+  /** The winning entries of a kind, in order of URI and offset. */
+  public List<Entry> entries(Kind kind) {
+    return documents.values().stream()
+        .flatMap(document -> document.entries().stream())
+        .filter(entry ->
+            entry.section().keyword().map(Kind::of).filter(kind::equals).isPresent())
+        .filter(entry -> entry
+            .declaration()
+            .flatMap(declaration -> find(kind, declaration.name().value()))
+            .filter(entry::equals)
+            .isPresent())
+        .toList();
+  }
+
+  /** The house that holds for a document: its own, or the library's first. */
+  public Optional<Entry> houseFor(String uri) {
+    return Optional.ofNullable(houses.get(uri))
+        .or(() -> houses.values().stream().findFirst());
+  }
+
+  /** Where a stretch of a section stands now; empty where the section is gone. */
+  public Optional<Place> place(Origin origin) {
+    return document(origin.uri())
+        .flatMap(document -> document.entryOf(origin.section()))
+        .map(entry -> entry.place(origin.span()));
+  }
+
+  private static Map<Kind, Map<String, List<Entry>>> index(Collection<Document> documents) {
+    Map<Kind, Map<String, List<Entry>>> index = new EnumMap<>(Kind.class);
+    for (boolean builtIn : new boolean[] {false, true}) {
+      for (Document document : documents) {
+        if (document.builtIn() == builtIn) {
+          document.entries().forEach(entry -> add(index, entry));
+        }
+      }
+    }
+    return index;
+  }
+
+  private static Map<String, List<Entry>> codes(Collection<Document> documents) {
+    Map<String, List<Entry>> codes = new HashMap<>();
+    for (Document document : documents) {
+      for (Entry entry : document.entries()) {
+        entry
+            .declaration()
+            .flatMap(Facts::of)
+            .flatMap(facts -> facts.wordOf("code"))
+            .ifPresent(code ->
+                codes.computeIfAbsent(code.value(), key -> new ArrayList<>(1)).add(entry));
+      }
+    }
+    return codes;
+  }
+
+  private static void add(Map<Kind, Map<String, List<Entry>>> index, Entry entry) {
+    Optional<Declaration> declaration = entry.declaration();
+    if (declaration.isPresent()) {
+      Kind kind = Kind.of(entry.section().keyword().orElseThrow());
+      index
+          .computeIfAbsent(kind, key -> new HashMap<>())
+          .computeIfAbsent(declaration.get().name().value(), key -> new ArrayList<>(1))
+          .add(entry);
+    }
+  }
+}

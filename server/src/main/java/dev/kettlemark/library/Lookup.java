@@ -1,0 +1,71 @@
+package dev.kettlemark.library;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The questions about names. */
+public final class Lookup {
+
+  private Lookup() {}
+
+  /** What a name means. */
+  public static Question<Optional<Entry>> of(Kind kind, String name) {
+    return new Named(kind, name);
+  }
+
+  /** Every entry of a name. */
+  public static Question<List<Entry>> all(Kind kind, String name) {
+    return new AllNamed(kind, name);
+  }
+
+  /** Every name of a kind; changes with each new name, so ask it only where a name is unknown. */
+  public static Question<Set<String>> names(Kind kind) {
+    return new Names(kind);
+  }
+
+  /** The formulas, variants and products that bear a code. */
+  public static Question<List<Entry>> withCode(String code) {
+    return new WithCode(code);
+  }
+
+  /** The house that holds for a document. */
+  public static Question<Optional<Entry>> houseFor(String uri) {
+    return new HouseOf(uri);
+  }
+
+  private record Named(Kind kind, String name) implements Question<Optional<Entry>> {
+    @Override
+    public Optional<Entry> ask(Snapshot snapshot) {
+      return snapshot.library().find(kind, name);
+    }
+  }
+
+  private record AllNamed(Kind kind, String name) implements Question<List<Entry>> {
+    @Override
+    public List<Entry> ask(Snapshot snapshot) {
+      return snapshot.library().all(kind, name);
+    }
+  }
+
+  private record Names(Kind kind) implements Question<Set<String>> {
+    @Override
+    public Set<String> ask(Snapshot snapshot) {
+      return snapshot.library().names(kind);
+    }
+  }
+
+  private record WithCode(String code) implements Question<List<Entry>> {
+    @Override
+    public List<Entry> ask(Snapshot snapshot) {
+      return snapshot.library().withCode(code);
+    }
+  }
+
+  private record HouseOf(String uri) implements Question<Optional<Entry>> {
+    @Override
+    public Optional<Entry> ask(Snapshot snapshot) {
+      return snapshot.library().houseFor(uri);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package dev.kettlemark.library;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The built-in pantry, written in the language itself and shipped with the program. */
+public final class Pantry {
+
+  /** What the URI of a pantry file starts with. */
+  public static final String SCHEME = "kettlemark-pantry:";
+
+  private static final String FOLDER = "/dev/kettlemark/pantry/";
+
+  private Pantry() {}
+
+  /** Reads the pantry; the same text at every call. */
+  public static List<Document> documents() {
+    return resource("index.txt")
+        .lines()
+        .filter(line -> !line.isBlank())
+        .map(name -> Document.builtIn(SCHEME + "/" + name, resource(name)))
+        .toList();
+  }
+
+  private static String resource(String name) {
+    try (InputStream stream = Pantry.class.getResourceAsStream(FOLDER + name)) {
+      if (stream == null) {
+        throw new IllegalStateException("the program lacks its pantry file " + name);
+      }
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+}

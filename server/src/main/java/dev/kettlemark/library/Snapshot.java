@@ -1,0 +1,105 @@
+package dev.kettlemark.library;
+
+import dev.kettlemark.syntax.Section;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A library at one moment, with every result computed so far.
+ *
+ * <p>Results are kept with the questions they asked and the answers they got. In a later snapshot a
+ * result is used again if its section is the same object and every question still has the same
+ * answer; otherwise it is computed again. So the cost of an edit is the cost of what it changes.
+ *
+ * <p>Safe for use by several threads; a result may then be computed twice, with the same outcome.
+ */
+public final class Snapshot {
+
+  /** Results of sections long gone are dropped once they outnumber the living by far. */
+  private static final int MOST_RESULTS_PER_SECTION = 16;
+
+  private final Library library;
+  private final Map<Key, Result> kept;
+  private final Map<Key, Object> current = new ConcurrentHashMap<>();
+
+  /** What was computed and from which section. */
+  private record Key(Task<?> task, Section section) {}
+
+  /**
+   * A result with its questions and their answers, in the order asked: an early answer may decide
+   * whether a later question makes sense at all.
+   */
+  private record Result(Object value, Map<Question<?>, Object> answers) {}
+
+  private Snapshot(Library library, Map<Key, Result> kept) {
+    this.library = library;
+    this.kept = kept;
+  }
+
+  public static Snapshot of(Library library) {
+    return new Snapshot(library, new ConcurrentHashMap<>());
+  }
+
+  public Library library() {
+    return library;
+  }
+
+  /** The next moment; what did not change is not computed again. */
+  public Snapshot with(Library next) {
+    Map<Key, Result> carried = kept;
+    if (carried.size() > MOST_RESULTS_PER_SECTION * sectionCount(next) + 1000) {
+      carried = new ConcurrentHashMap<>();
+    }
+    return new Snapshot(next, carried);
+  }
+
+  private static int sectionCount(Library library) {
+    return library.documents().stream()
+        .mapToInt(document -> document.entries().size())
+        .sum();
+  }
+
+  /** The result of a task on an entry of this snapshot. */
+  @SuppressWarnings("unchecked") // A key's task has the result's type.
+  public <T> T result(Task<T> task, Entry entry) {
+    Key key = new Key(task, entry.section());
+    Object known = current.get(key);
+    if (known != null) {
+      return (T) known;
+    }
+    Result old = kept.get(key);
+    if (old != null && stillHolds(old)) {
+      current.put(key, old.value());
+      return (T) old.value();
+    }
+    Recorder recorder = new Recorder();
+    T value = task.compute(entry, recorder);
+    kept.put(key, new Result(value, Collections.unmodifiableMap(recorder.answers)));
+    current.put(key, value);
+    return value;
+  }
+
+  private boolean stillHolds(Result result) {
+    for (Map.Entry<Question<?>, Object> asked : result.answers().entrySet()) {
+      if (!Objects.equals(asked.getKey().ask(this), asked.getValue())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private final class Recorder implements Scope {
+
+    private final Map<Question<?>, Object> answers = new LinkedHashMap<>();
+
+    @Override
+    public <T> T ask(Question<T> question) {
+      T answer = question.ask(Snapshot.this);
+      answers.put(question, answer);
+      return answer;
+    }
+  }
+}
