@@ -1,0 +1,172 @@
+package dev.kettlemark.analysis;
+
+import dev.kettlemark.model.Component;
+import dev.kettlemark.model.Composition;
+import dev.kettlemark.model.Connective;
+import dev.kettlemark.model.Portion;
+import dev.kettlemark.model.Quantity;
+import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Unit;
+import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Confidence;
+import dev.kettlemark.quantity.Derivation;
+import dev.kettlemark.quantity.Display;
+import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Pressure;
+import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.science.CookOff;
+import dev.kettlemark.science.StandardAtmosphere;
+import dev.kettlemark.science.SugarStage;
+import dev.kettlemark.science.SyrupBoiling;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a boil leaves of a charge.
+ *
+ * @param after the mass that is left
+ * @param evaporated water and spirit that left
+ * @param derivation how it came about
+ */
+public record Boiling(StageParcel after, Mass evaporated, Derivation derivation) {
+
+  /** Expected error of the water left, in percent points; see {@link SyrupBoiling}. */
+  private static final double ERROR_POINTS = 1.0;
+
+  /** Where the model ends nearly all water is gone; this share is still counted. */
+  private static final Ratio LAST_WATER = Ratio.ofPercent(0.5);
+
+  static Boiling of(Statement step, StageParcel charge, Kitchen kitchen) {
+    Optional<Band<Temperature>> target = target(step);
+    if (target.isEmpty()) {
+      return untouched(charge, Reason.MISSING_FIGURE, "the step gives no temperature to cook to");
+    }
+    Temperature middle = middle(target.get());
+    StageParcel hot = charge.at(target.get());
+    Outcome<Portion> portion = charge.portion();
+    if (portion instanceof Outcome.Unknown<Portion> unknown) {
+      return untouched(hot, unknown.reason(), unknown.because());
+    }
+    if (charge.mass().orElse(Mass.ZERO).grams() <= 0) {
+      return new Boiling(hot, Mass.ZERO, untold("there is nothing to cook"));
+    }
+    return portion
+        .flatMap(p ->
+            cook(p, middle, kitchen.pressure()).map(off -> cooked(hot, p, off, middle, kitchen)))
+        .fold(boiling -> boiling, unknown -> untouched(hot, unknown.reason(), unknown.because()));
+  }
+
+  /** The temperature a cook step aims at: as written, or the middle of the sugar stage it names. */
+  public static Optional<Band<Temperature>> target(Statement step) {
+    return step.figure(Connective.TO, Unit.Dimension.TEMPERATURE)
+        .or(() -> step.figure(Connective.AT, Unit.Dimension.TEMPERATURE))
+        .map(figure -> band(figure.value()))
+        .or(() -> step.names(Connective.UNTIL).stream()
+            .flatMap(name -> SugarStage.ofWord(name.value()).stream())
+            .map(SugarStage::range)
+            .findFirst());
+  }
+
+  /** The band of a temperature as written: its range, or its tolerance. */
+  public static Band<Temperature> band(Quantity quantity) {
+    double slack = quantity.toleranceInBase().map(t -> t.doubleValue()).orElse(0.0);
+    return Band.spanning(
+        Temperature.ofCelsius(quantity.lowInBase().doubleValue() - slack),
+        Temperature.ofCelsius(quantity.highInBase().doubleValue() + slack));
+  }
+
+  /** Where a mass boils; its own temperature where that is unknown. */
+  static Band<Temperature> boilingPoint(StageParcel charge, Kitchen kitchen) {
+    return charge
+        .composition()
+        .flatMap(composition -> SyrupBoiling.boilingPoint(composition, kitchen.pressure()))
+        .map(Band::of)
+        .orElse(charge.temperature());
+  }
+
+  /** What is said of a boil whose loss nobody can know. */
+  static Derivation untold() {
+    return untold("the step gives neither a lid nor a temperature to cook to");
+  }
+
+  private static Derivation untold(String because) {
+    return new Derivation(
+        "water boiled away", "not counted", "", because, Confidence.RULE_OF_THUMB, List.of());
+  }
+
+  /** Beyond the model's range nearly nothing but solids is left. */
+  private static Outcome<CookOff> cook(Portion portion, Temperature target, Pressure pressure) {
+    Outcome<CookOff> cooked = SyrupBoiling.cook(portion, target, pressure);
+    boolean tooDry = cooked instanceof Outcome.Unknown<CookOff> unknown
+        && unknown.reason() == Reason.OUTSIDE_VALID_RANGE
+        && target.celsius() > 150
+        && solids(portion).kilograms() > 0;
+    return tooDry ? Outcome.known(driedOut(portion)) : cooked;
+  }
+
+  /** What neither boils away nor evaporates; nothing where the rounding of the water swallows it. */
+  private static Mass solids(Portion portion) {
+    return portion
+        .mass()
+        .minus(portion.massOf(Component.WATER))
+        .minus(portion.massOf(Component.ETHANOL));
+  }
+
+  private static CookOff driedOut(Portion portion) {
+    Mass water = portion.massOf(Component.WATER);
+    Mass ethanol = portion.massOf(Component.ETHANOL);
+    Mass solids = solids(portion);
+    Mass held = solids.times(LAST_WATER.fraction() / LAST_WATER.complement().fraction());
+    Mass left = held.compareTo(water) < 0 ? held : water;
+    Mass mass = solids.plus(left);
+    Composition composition = portion
+        .composition()
+        .only(component -> component != Component.ETHANOL)
+        .map(rest -> rest.withWaterFraction(left.dividedBy(mass)))
+        .orElse(portion.composition());
+    return new CookOff(new Portion(mass, composition), water.minus(left), ethanol);
+  }
+
+  private static Boiling cooked(
+      StageParcel hot, Portion before, CookOff off, Temperature target, Kitchen kitchen) {
+    Portion left = off.cooked();
+    Mass gone = off.water().plus(off.ethanol());
+    Mass slack = gone.grams() > 0 ? left.mass().times(ERROR_POINTS / 100) : Mass.ZERO;
+    Derivation derivation = SyrupBoiling.EQUATION.derive(
+        Display.estimate(left.composition().water()) + " ± 1",
+        List.of(
+            Derivation.given("cooked to", Display.celsius(target), "the step"),
+            StandardAtmosphere.EQUATION.derive(
+                Display.fixed(kitchen.pressure().kilopascals(), 1) + " kPa",
+                List.of(Derivation.given(
+                    "altitude", Display.fixed(kitchen.altitudeMetres(), 0) + " m", "the house"))),
+            Derivation.given("weighed in", Display.mass(before.mass()), "the amounts"),
+            Derivation.given(
+                "water weighed in",
+                Display.estimate(before.composition().water()),
+                "the composition of the ingredients"),
+            Derivation.given("boiled away", Display.mass(gone), "mass balance")));
+    return new Boiling(
+        hot.holding(
+            Outcome.known(left.mass()), hot.slack().plus(slack), Outcome.known(left.composition())),
+        gone,
+        derivation);
+  }
+
+  private static Boiling untouched(StageParcel charge, Reason reason, String because) {
+    Derivation derivation = new Derivation(
+        "water left after cooking", "unknown", "", because, Confidence.MODEL, List.of());
+    return new Boiling(
+        charge.holding(
+            Outcome.unknown(reason, because), charge.slack(), Outcome.unknown(reason, because)),
+        Mass.ZERO,
+        derivation);
+  }
+
+  private static Temperature middle(Band<Temperature> band) {
+    return Temperature.ofKelvin((band.low().kelvin() + band.high().kelvin()) / 2);
+  }
+}

@@ -1,0 +1,80 @@
+package dev.kettlemark.analysis;
+
+import dev.kettlemark.model.Composition;
+import dev.kettlemark.model.Formula;
+import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Outcome;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A formula with all that follows from it.
+ *
+ * <p>Two computed formulas are the same only if they are one object.
+ */
+public final class ComputedFormula {
+
+  /** The charge that a formula without any weight is followed through with. */
+  public static final Mass NOMINAL_CHARGE = Mass.ofGrams(1000);
+
+  private final ResolvedFormula resolved;
+  private final Amounts amounts;
+  private final ProcessResult process;
+  private final Map<String, Material> materials;
+  private final Kitchen kitchen;
+
+  ComputedFormula(
+      ResolvedFormula resolved,
+      Amounts amounts,
+      ProcessResult process,
+      Map<String, Material> materials,
+      Kitchen kitchen) {
+    this.resolved = resolved;
+    this.amounts = amounts;
+    this.process = process;
+    this.materials = Map.copyOf(materials);
+    this.kitchen = kitchen;
+  }
+
+  /** The formula, for a variant with its parent's lines. */
+  public Formula formula() {
+    return resolved.formula();
+  }
+
+  public ResolvedFormula resolved() {
+    return resolved;
+  }
+
+  public Amounts amounts() {
+    return amounts;
+  }
+
+  /** The formula followed through its stages, with its batch or a nominal charge. */
+  public ProcessResult process() {
+    return process;
+  }
+
+  /** The formula followed through its stages with another charge; percents stay as they are. */
+  public ProcessResult processWith(Mass charge) {
+    return KitchenRun.of(formula(), amounts, materials, kitchen, charge);
+  }
+
+  /** Whether the masses are those of a nominal charge, since the formula gives no weight. */
+  public boolean isNominal() {
+    return amounts.charge().isEmpty();
+  }
+
+  /** What each name of an amount line means. */
+  public Optional<Material> material(String name) {
+    return Optional.ofNullable(materials.get(name));
+  }
+
+  public Kitchen kitchen() {
+    return kitchen;
+  }
+
+  /** What the finished mass is made of. */
+  public Outcome<Composition> composition() {
+    return process.last().map(stage -> stage.left().composition()).orElseGet(Meeting::nothing);
+  }
+}

@@ -1,0 +1,272 @@
+package dev.kettlemark.analysis;
+
+import dev.kettlemark.model.Connective;
+import dev.kettlemark.model.Located;
+import dev.kettlemark.model.State;
+import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Unit;
+import dev.kettlemark.model.Verb;
+import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Derivation;
+import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What lies in one stage while its steps are done. */
+final class Contents {
+
+  /** No bench weighs so many things into one stage; each step may look at every one of them. */
+  private static final int MOST_PARCELS = 250;
+
+  private final Kitchen kitchen;
+  private final Optional<String> vessel;
+  private final List<StageParcel> parcels;
+
+  /**
+   * Puts a stage's amounts and takes in place.
+   *
+   * @param parcels in the order written; where there are too many to tell apart, the rest counts as one
+   */
+  Contents(Kitchen kitchen, Optional<String> vessel, List<StageParcel> parcels) {
+    this.kitchen = kitchen;
+    this.vessel = vessel;
+    this.parcels = new ArrayList<>(parcels);
+    if (parcels.size() > MOST_PARCELS) {
+      List<StageParcel> rest = this.parcels.subList(MOST_PARCELS - 1, parcels.size());
+      StageParcel one = Meeting.withoutBalance(List.copyOf(rest)).merged();
+      rest.clear();
+      this.parcels.add(one);
+    }
+  }
+
+  List<StageParcel> parcels() {
+    return List.copyOf(parcels);
+  }
+
+  /** All parcels as the one mass that the stage leaves. */
+  Meeting together() {
+    return join(parcels);
+  }
+
+  StepResult apply(Statement step) {
+    Verb verb = Verb.of(step.word().value()).orElse(Verb.NEVER);
+    return switch (verb.effect()) {
+      case MERGE -> merge(step);
+      case COOK -> cook(step);
+      case BOIL -> boil(step);
+      case HEAT -> heat(step);
+      case AERATE -> aerate(step);
+      case WAIT -> waitFor(step, verb);
+      case SHAPE, NONE -> unchanged(step);
+    };
+  }
+
+  private StepResult merge(Statement step) {
+    List<StageParcel> before = touched(step);
+    Meeting meeting = join(before);
+    StageParcel after = meeting.merged().with(reached(step));
+    put(before, after);
+    Optional<Band<Temperature>> merged = meeting.temperature();
+    return new StepResult(
+        step, before, List.of(after), meeting.steam(), merged, meeting.derivation());
+  }
+
+  private StepResult cook(Statement step) {
+    List<StageParcel> before = touched(step);
+    if (before.isEmpty()) {
+      return unchanged(step);
+    }
+    Meeting meeting = join(before);
+    Boiling boiling = Boiling.of(step, meeting.merged(), kitchen);
+    StageParcel after = boiling.after().with(reached(step));
+    put(before, after);
+    return new StepResult(
+        step,
+        before,
+        List.of(after),
+        meeting.steam().plus(boiling.evaporated()),
+        Optional.empty(),
+        Optional.of(boiling.derivation()));
+  }
+
+  /** Without a target the boil only heats; what it loses then is not modelled, and says so. */
+  private StepResult boil(Statement step) {
+    if (step.figure(Connective.TO, Unit.Dimension.TEMPERATURE).isPresent()) {
+      return cook(step);
+    }
+    List<StageParcel> before = touched(step);
+    if (before.isEmpty()) {
+      return unchanged(step);
+    }
+    Meeting meeting = join(before);
+    StageParcel charge = meeting.merged();
+    StageParcel after = charge.at(Boiling.boilingPoint(charge, kitchen)).with(reached(step));
+    put(before, after);
+    Optional<Derivation> note =
+        step.has(Connective.UNDER, "lid") ? Optional.empty() : Optional.of(Boiling.untold());
+    return new StepResult(step, before, List.of(after), meeting.steam(), Optional.empty(), note);
+  }
+
+  private StepResult heat(Statement step) {
+    Optional<Band<Temperature>> target = step.figure(Connective.TO, Unit.Dimension.TEMPERATURE)
+        .or(() -> step.figure(Connective.AT, Unit.Dimension.TEMPERATURE))
+        .or(() -> step.figure(Connective.BELOW, Unit.Dimension.TEMPERATURE))
+        .map(figure -> Boiling.band(figure.value()));
+    List<StageParcel> before = touched(step);
+    return change(
+        step, before, parcel -> target.map(parcel::at).orElse(parcel).with(reachedBy(step)));
+  }
+
+  private List<State> reachedBy(Statement step) {
+    List<State> states = new ArrayList<>(reached(step));
+    if (step.is("temper")) {
+      states.add(State.TEMPERED);
+    }
+    return states;
+  }
+
+  private StepResult aerate(Statement step) {
+    List<StageParcel> before = whipped(step);
+    if (before.isEmpty()) {
+      return unchanged(step);
+    }
+    List<State> states = new ArrayList<>(List.of(State.FOAM));
+    states.addAll(reached(step));
+    Meeting meeting = join(before);
+    StageParcel whipped = meeting.merged();
+    // A mass that is whipped further keeps the peak it had.
+    StageParcel after = whipped.isAerated() ? whipped.with(reached(step)) : whipped.with(states);
+    put(before, after);
+    return new StepResult(
+        step, before, List.of(after), meeting.steam(), Optional.empty(), Optional.empty());
+  }
+
+  /** Where there is a foam already, a bare {@code whip} goes on with it; what waits beside it stays. */
+  private List<StageParcel> whipped(Statement step) {
+    List<StageParcel> all = touched(step);
+    List<StageParcel> foams = all.stream().filter(StageParcel::isAerated).toList();
+    return step.objectNames().isEmpty() && !foams.isEmpty() ? foams : all;
+  }
+
+  /** A wait of more than an hour brings the mass to the temperature of the place. */
+  private StepResult waitFor(Statement step, Verb verb) {
+    List<StageParcel> before = touched(step);
+    boolean isLong = step.figure(Connective.FOR, Unit.Dimension.TIME)
+        .filter(time -> time.value().middleInBase().doubleValue() > 3600)
+        .isPresent();
+    Optional<Band<Temperature>> place = step.figure(Connective.AT, Unit.Dimension.TEMPERATURE)
+        .map(figure -> Boiling.band(figure.value()));
+    Optional<Band<Temperature>> reachedTemperature =
+        isLong ? place.or(() -> Optional.of(Band.of(kitchen.room()))) : Optional.empty();
+    List<State> states = new ArrayList<>(reached(step));
+    if (verb == Verb.SET) {
+      states.add(State.SET);
+    }
+    return change(
+        step,
+        before,
+        parcel -> reachedTemperature.map(parcel::at).orElse(parcel).with(states));
+  }
+
+  private StepResult unchanged(Statement step) {
+    List<State> states = reached(step);
+    return change(step, touched(step), parcel -> parcel.with(states));
+  }
+
+  private StepResult change(
+      Statement step, List<StageParcel> before, UnaryOperator<StageParcel> change) {
+    List<StageParcel> after = before.stream().map(change).toList();
+    IdentityHashMap<StageParcel, StageParcel> changed = new IdentityHashMap<>();
+    for (int i = 0; i < before.size(); i++) {
+      changed.put(before.get(i), after.get(i));
+    }
+    parcels.replaceAll(parcel -> changed.getOrDefault(parcel, parcel));
+    return new StepResult(step, before, after, Mass.ZERO, Optional.empty(), Optional.empty());
+  }
+
+  private Meeting join(List<StageParcel> before) {
+    return Meeting.of(before, kitchen, vessel);
+  }
+
+  private void put(List<StageParcel> before, StageParcel after) {
+    if (before.isEmpty()) {
+      return;
+    }
+    Set<StageParcel> joined = identities(before.subList(1, before.size()));
+    Set<StageParcel> first = identities(before.subList(0, 1));
+    parcels.replaceAll(parcel -> first.contains(parcel) ? after : parcel);
+    parcels.removeIf(joined::contains);
+  }
+
+  /** The parcels themselves: two that look alike are still two. */
+  private static Set<StageParcel> identities(List<StageParcel> parcels) {
+    Set<StageParcel> set = Collections.newSetFromMap(new IdentityHashMap<>());
+    set.addAll(parcels);
+    return set;
+  }
+
+  /**
+   * The parcels that a step speaks of: its objects and what they go into, or all where it names none.
+   *
+   * <p>What is folded, streamed or poured in without saying into what goes into the main mass: the
+   * aerated one, or else the heaviest that a step has worked on.
+   */
+  private List<StageParcel> touched(Statement step) {
+    Set<String> names = Stream.of(
+            step.objectNames(),
+            step.names(Connective.INTO),
+            step.names(Connective.IN),
+            step.names(Connective.WITH))
+        .flatMap(List::stream)
+        .map(Located::value)
+        .collect(Collectors.toSet());
+    List<StageParcel> named = parcels.stream()
+        .filter(parcel -> !Collections.disjoint(parcel.names(), names))
+        .toList();
+    if (named.isEmpty()) {
+      return List.copyOf(parcels);
+    }
+    boolean saysWhere = step.has(Connective.INTO) || step.has(Connective.IN);
+    if (saysWhere || !joinsMainMass(step)) {
+      return named;
+    }
+    return Stream.concat(mainMass(named).stream(), named.stream()).toList();
+  }
+
+  private static boolean joinsMainMass(Statement step) {
+    return step.is("fold")
+        || step.is("stream")
+        || step.is("pour")
+        || step.is("sprinkle")
+        || step.is("disperse")
+        || step.is("mix");
+  }
+
+  private Optional<StageParcel> mainMass(List<StageParcel> named) {
+    Set<StageParcel> besides = identities(named);
+    List<StageParcel> worked = parcels.stream()
+        .filter(parcel -> !besides.contains(parcel))
+        .filter(parcel -> parcel.worked() || parcel.isAerated())
+        .toList();
+    return worked.stream()
+        .filter(StageParcel::isAerated)
+        .findFirst()
+        .or(() ->
+            worked.stream().max(Comparator.comparing(parcel -> parcel.mass().orElse(Mass.ZERO))));
+  }
+
+  private static List<State> reached(Statement step) {
+    return step.names(Connective.UNTIL).stream()
+        .flatMap(name -> State.of(name.value()).stream())
+        .toList();
+  }
+}

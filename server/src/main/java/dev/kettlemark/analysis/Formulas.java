@@ -1,0 +1,82 @@
+package dev.kettlemark.analysis;
+
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Question;
+import dev.kettlemark.library.Scope;
+import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.library.Task;
+import dev.kettlemark.model.Formula;
+import dev.kettlemark.model.Variant;
+import java.util.List;
+import java.util.Optional;
+
+/** The computations over formulas, and the questions by which other computations use them. */
+public enum Formulas {
+  ;
+
+  /** A formula or variant with nothing left to look up; empty for other sections. */
+  public static final Task<Optional<ResolvedFormula>> RESOLVED = Formulas::resolve;
+
+  /** A formula or variant with all that follows from it; empty for other sections. */
+  public static final Task<Optional<ComputedFormula>> COMPUTED =
+      (entry, scope) -> resolve(entry, scope)
+          .map(resolved -> new FormulaComputation(entry, resolved, scope).compute());
+
+  /** What a formula name means, resolved. */
+  public static Question<Optional<ResolvedFormula>> resolved(String name) {
+    return new Resolved(name);
+  }
+
+  /** What a formula name means, computed; ask {@link Uses} for circles first. */
+  public static Question<Optional<ComputedFormula>> computed(String name) {
+    return new Computed(name);
+  }
+
+  /** The computed formula of an entry in a snapshot. */
+  public static Optional<ComputedFormula> computed(Snapshot snapshot, Entry entry) {
+    return snapshot.result(COMPUTED, entry);
+  }
+
+  /** Whether a name means a formula or a variant that can be worked out. */
+  public static boolean isFormula(Snapshot snapshot, String name) {
+    return computed(name).ask(snapshot).isPresent();
+  }
+
+  private record Resolved(String name) implements Question<Optional<ResolvedFormula>> {
+    @Override
+    public Optional<ResolvedFormula> ask(Snapshot snapshot) {
+      return snapshot
+          .library()
+          .find(Kind.MATERIAL, name)
+          .flatMap(entry -> snapshot.result(RESOLVED, entry));
+    }
+  }
+
+  private record Computed(String name) implements Question<Optional<ComputedFormula>> {
+    @Override
+    public Optional<ComputedFormula> ask(Snapshot snapshot) {
+      return snapshot
+          .library()
+          .find(Kind.MATERIAL, name)
+          .flatMap(entry -> snapshot.result(COMPUTED, entry));
+    }
+  }
+
+  private static Optional<ResolvedFormula> resolve(Entry entry, Scope scope) {
+    if (entry.declaration().isEmpty()) {
+      return Optional.empty();
+    }
+    if (entry.declaration().get() instanceof Formula formula) {
+      return Optional.of(new ResolvedFormula(formula, List.of()));
+    }
+    if (entry.declaration().get() instanceof Variant variant
+        && variant.parent().isPresent()
+        && !Uses.isTooDeep(variant, scope)) {
+      return scope
+          .ask(resolved(variant.parent().get().value()))
+          .map(parent -> VariantResolution.of(variant, parent.formula()));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,34 @@
+package dev.kettlemark.analysis;
+
+import dev.kettlemark.model.House;
+import dev.kettlemark.quantity.Length;
+import dev.kettlemark.quantity.Pressure;
+import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.science.StandardAtmosphere;
+import java.util.Optional;
+
+/**
+ * Where a formula is made.
+ *
+ * @param house the kitchen; empty for sea level and a usual room
+ * @param pressure of the air there
+ * @param room temperature of what stands about
+ */
+public record Kitchen(Optional<House> house, Pressure pressure, Temperature room) {
+
+  /** Standard pressure at sea level (ISO 2533:1975). */
+  public static final Pressure SEA_LEVEL = Pressure.ofPascals(101_325);
+
+  public static Kitchen of(Optional<House> house) {
+    Pressure pressure = house
+        .flatMap(h ->
+            StandardAtmosphere.pressureAt(Length.ofMetres(h.altitudeMetres())).toOptional())
+        .orElse(SEA_LEVEL);
+    return new Kitchen(house, pressure, house.map(House::room).orElse(House.USUAL_ROOM));
+  }
+
+  /** The altitude in metres, 0 without a house. */
+  public double altitudeMetres() {
+    return house.map(House::altitudeMetres).orElse(0.0);
+  }
+}
