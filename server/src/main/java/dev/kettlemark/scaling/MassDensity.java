@@ -1,0 +1,60 @@
+package dev.kettlemark.scaling;
+
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.StageParcel;
+import dev.kettlemark.analysis.StageResult;
+import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Unit;
+import dev.kettlemark.quantity.Density;
+import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.science.FoodDensity;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What a millilitre of a formula's finished mass weighs.
+ *
+ * <p>A density that the formula expects or checks counts first. A mass without air has the density of
+ * what it is made of; how much air a whipped mass holds cannot be computed from its formula.
+ */
+final class MassDensity {
+
+  private static final Temperature FILLING = Temperature.ofCelsius(20);
+
+  private MassDensity() {}
+
+  static Outcome<Density> of(ComputedFormula formula) {
+    Optional<Density> written = written(formula);
+    if (written.isPresent()) {
+      return Outcome.known(written.get());
+    }
+    Optional<StageParcel> mass = formula.process().last().map(StageResult::left);
+    if (mass.filter(StageParcel::isAerated).isPresent()) {
+      return Outcome.unknown(
+          Reason.MISSING_FIGURE,
+          "how much air the mass holds is not known; add `expect density 0.80 g/mL` with your own figure");
+    }
+    return formula.composition().flatMap(composition -> FoodDensity.of(composition, FILLING));
+  }
+
+  private static Optional<Density> written(ComputedFormula formula) {
+    Stream<Statement> expected =
+        formula.formula().facts().all("expect").filter(MassDensity::speaksOfDensity);
+    Stream<Statement> checked =
+        formula.formula().steps().filter(step -> step.is("check") && speaksOfDensity(step));
+    return Stream.concat(expected, checked)
+        .flatMap(statement -> statement.figure(Unit.Dimension.DENSITY).stream())
+        .map(Located::value)
+        .map(quantity -> quantity.middleInBase().doubleValue())
+        .filter(value -> value > 0)
+        .map(Density::ofGramsPerMillilitre)
+        .findFirst();
+  }
+
+  private static boolean speaksOfDensity(Statement statement) {
+    return statement.objectNames().stream().anyMatch(name -> name.value().equals("density"));
+  }
+}
