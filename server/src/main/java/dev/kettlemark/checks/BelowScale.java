@@ -1,0 +1,95 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.model.AmountLine;
+import dev.kettlemark.model.House;
+import dev.kettlemark.quantity.Display;
+import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.scaling.WeighingLine;
+import dev.kettlemark.scaling.WeighingList;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.fraction.BigFraction;
+
+/**
+ * Reports an amount that no scale of the house can weigh well enough.
+ *
+ * <p>The finest scale that can hold the amount counts, and one step of it: a scale that shows 1 g may
+ * show 1 g for anything from half a gram up. The limits are those of {@link WeighingList}. Without a
+ * house, its scales or a batch, nothing can be said.
+ */
+public final class BelowScale implements Rule {
+
+  private static final RuleInfo INFO =
+      RuleInfo.warning("below-scale", "an amount is too small for the scales of the house");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public List<Finding> check(Subject subject) {
+    return subject
+        .formula()
+        .flatMap(
+            formula -> formula.amounts().charge().map(charge -> check(subject, formula, charge)))
+        .orElse(List.of());
+  }
+
+  private static List<Finding> check(Subject subject, ComputedFormula formula, BigFraction charge) {
+    List<Finding> findings = new ArrayList<>();
+    List<AmountLine> amounts = formula.formula().amounts();
+    List<WeighingLine> weighings = WeighingList.of(formula, charge).lines();
+    for (int i = 0; i < amounts.size(); i++) {
+      WeighingLine weighing = weighings.get(i);
+      if (weighing.scale().isPresent() && weighing.grams().signum() > 0) {
+        check(subject, amounts.get(i), weighing, weighing.scale().get()).ifPresent(findings::add);
+      }
+    }
+    return findings;
+  }
+
+  private static Optional<Finding> check(
+      Subject subject, AmountLine amount, WeighingLine weighing, House.Scale scale) {
+    double allowed = subject
+        .ingredient(weighing.ingredient())
+        .map(WeighingList::allowedError)
+        .orElse(WeighingList.USUAL_ERROR);
+    double step = WeighingList.stepShare(scale, weighing.grams());
+    if (step <= allowed) {
+      return Optional.empty();
+    }
+    Finding finding = INFO.at(
+            amount.ingredient().span(),
+            "%s of `%s` is little for scale `%s`, which reads %s",
+            mass(weighing.grams()),
+            weighing.ingredient(),
+            scale.name().value(),
+            Display.trimmed(scale.step().doubleValue(), 4) + " g")
+        .because(weighing
+            .premix()
+            .map(BelowScale::proposal)
+            .orElse("one step of the scale is "
+                + Display.estimate(Ratio.ofFraction(step))
+                + " of it; make a larger batch, or weigh it on a finer scale"));
+    boolean isCritical = allowed <= WeighingList.CRITICAL_ERROR;
+    return Optional.of(isCritical ? finding.as(Severity.ERROR) : finding);
+  }
+
+  private static String proposal(WeighingLine.Premix premix) {
+    return "mix 1 part of it with %d parts of `%s`, weigh %s of the mix, and weigh %s less of `%s`"
+        .formatted(
+            premix.parts(),
+            premix.carrier(),
+            mass(premix.grams()),
+            mass(premix.carrierGrams()),
+            premix.carrier());
+  }
+
+  private static String mass(BigFraction grams) {
+    return Display.mass(Mass.ofGrams(grams.doubleValue()));
+  }
+}

@@ -1,0 +1,77 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.analysis.Boiling;
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.StepResult;
+import dev.kettlemark.model.Composition;
+import dev.kettlemark.model.Connective;
+import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Portion;
+import dev.kettlemark.model.Quantity;
+import dev.kettlemark.model.Stage;
+import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Unit;
+import dev.kettlemark.model.Verb;
+import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A step that boils water off up to a temperature.
+ *
+ * @param stage where it stands
+ * @param result what it did
+ * @param target the temperature as written
+ */
+record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
+
+  /** Every step of a formula that cooks or boils to a written temperature. */
+  static Stream<CookStep> of(ComputedFormula formula) {
+    return formula.process().stages().stream()
+        .flatMap(stage -> stage.steps().stream()
+            .flatMap(step ->
+                target(step.step())
+                    .map(target -> new CookStep(stage.stage(), step, target))
+                    .stream()));
+  }
+
+  /** The temperature with its range or tolerance. */
+  Band<Temperature> band() {
+    return Boiling.band(target.value());
+  }
+
+  Statement step() {
+    return result.step();
+  }
+
+  /** What lay in the pan before; empty where some of it is unknown or there is nothing. */
+  Optional<Portion> charge() {
+    List<Portion> portions = new ArrayList<>();
+    for (var parcel : result.before()) {
+      Outcome<Portion> portion = parcel.portion();
+      if (!portion.isKnown()) {
+        return Optional.empty();
+      }
+      portion.toOptional().filter(p -> p.mass().grams() > 0).ifPresent(portions::add);
+    }
+    if (portions.isEmpty()) {
+      return Optional.empty();
+    }
+    Mass mass = portions.stream().map(Portion::mass).reduce(Mass.ZERO, Mass::plus);
+    return Optional.of(new Portion(mass, Composition.mix(portions)));
+  }
+
+  private static Optional<Located<Quantity>> target(Statement step) {
+    Verb.Effect effect = Verb.of(step.word().value()).map(Verb::effect).orElse(Verb.Effect.NONE);
+    Optional<Located<Quantity>> to = step.figure(Connective.TO, Unit.Dimension.TEMPERATURE);
+    if (effect == Verb.Effect.COOK) {
+      return to.or(() -> step.figure(Connective.AT, Unit.Dimension.TEMPERATURE));
+    }
+    return effect == Verb.Effect.BOIL ? to : Optional.empty();
+  }
+}

@@ -1,0 +1,129 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.model.Connective;
+import dev.kettlemark.model.Unit;
+import dev.kettlemark.syntax.Atom;
+import dev.kettlemark.syntax.Line;
+import dev.kettlemark.syntax.Section;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Reports an amount without a unit.
+ *
+ * <p>Percent or grams differ by the batch: a factor of twelve in a batch of 1200 g.
+ */
+public final class MissingUnit implements Rule {
+
+  private static final RuleInfo INFO =
+      RuleInfo.error("missing-unit", "an amount has no unit, so nobody knows how much it is");
+
+  /** Facts that are an amount, each with its likely units. */
+  private static final Map<String, List<String>> FACTS = Map.of(
+      "batch", List.of("g", "kg"),
+      "centre", List.of("g"),
+      "coat", List.of("%", "g"),
+      "filling", List.of("%", "g"),
+      "layer", List.of("%", "g"),
+      "wafer", List.of("g", "%"),
+      "make", List.of("pieces"),
+      "loss", List.of("%"),
+      "spare", List.of("%"));
+
+  /** Changes of a variant that write an amount. */
+  private static final Set<String> CHANGES = Set.of("replace", "add", "change");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public List<Finding> check(Subject subject) {
+    Section section = subject.section();
+    List<String> usual = units(usualUnit(section));
+    return section.lines().stream().flatMap(line -> findings(usual, line)).toList();
+  }
+
+  private static Stream<Finding> findings(List<String> usual, Line line) {
+    if (line instanceof Line.AmountLine amount) {
+      return Stream.of(amount.measure())
+          .filter(MissingUnit::lacksUnit)
+          .map(figure -> finding(figure, misspelt(amount), usual));
+    }
+    if (!(line instanceof Line.StatementLine statement)
+        || !(CHANGES.contains(statement.head().text())
+            || FACTS.containsKey(statement.head().text()))) {
+      return Stream.empty();
+    }
+    List<String> units = FACTS.getOrDefault(statement.head().text(), usual);
+    return Stream.concat(
+            statement.objects().stream(),
+            statement.clauses().stream()
+                .filter(clause -> clause.word() == Connective.BY)
+                .flatMap(clause -> clause.groups().stream()))
+        .map(group -> group.atoms().get(0))
+        .flatMap(
+            atom -> atom instanceof Atom.QuantityAtom figure ? Stream.of(figure) : Stream.empty())
+        .filter(MissingUnit::lacksUnit)
+        .map(figure -> finding(figure, Optional.empty(), units));
+  }
+
+  private static boolean lacksUnit(Atom.QuantityAtom figure) {
+    return figure.quantity().isPresent() && figure.unit().isEmpty();
+  }
+
+  private static Finding finding(
+      Atom.QuantityAtom amount, Optional<Atom.NameAtom> misspelt, List<String> units) {
+    if (misspelt.isPresent()) {
+      Unit unit = Unit.overlookingCase(misspelt.get().text()).orElseThrow();
+      return INFO.at(
+              misspelt.get().span(),
+              "the unit `%s` is written `%s`",
+              misspelt.get().text(),
+              unit.symbol())
+          .because("capitals matter: `m` is a metre and `M` nothing at all")
+          .withFix(
+              Fix.replace("Write `" + unit.symbol() + "`", misspelt.get().span(), unit.symbol()));
+    }
+    Finding finding = INFO.at(amount.numberSpan(), "%s of what unit", amount.number())
+        .because("percent and grams differ by the weight of the batch");
+    for (String unit : units) {
+      finding =
+          finding.withFix(Fix.insert("Add `" + unit + "`", amount.numberSpan().end(), " " + unit));
+    }
+    return finding;
+  }
+
+  /** A name right behind the figure that is a unit but for its capitals. */
+  private static Optional<Atom.NameAtom> misspelt(Line.AmountLine amount) {
+    return amount.objects().stream()
+        .flatMap(group -> group.atoms().stream())
+        .limit(1)
+        .flatMap(atom -> atom instanceof Atom.NameAtom name ? Stream.of(name) : Stream.empty())
+        .filter(name -> amount.objects().get(0).atoms().size() > 1)
+        .filter(name -> Unit.overlookingCase(name.text()).isPresent())
+        .findFirst();
+  }
+
+  private static List<String> units(String usual) {
+    return usual.equals("g") ? List.of("g", "%") : List.of("%", "g");
+  }
+
+  /** The unit that most amounts of the section have. */
+  private static String usualUnit(Section section) {
+    long percent = count(section, Unit.Dimension.SHARE);
+    long weight = count(section, Unit.Dimension.MASS);
+    return weight > percent ? "g" : "%";
+  }
+
+  private static long count(Section section, Unit.Dimension dimension) {
+    return section.lines().stream()
+        .filter(
+            line -> line instanceof Line.AmountLine amount && amount.measure().measures(dimension))
+        .count();
+  }
+}

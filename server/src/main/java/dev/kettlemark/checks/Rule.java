@@ -1,0 +1,12 @@
+package dev.kettlemark.checks;
+
+import java.util.List;
+
+/** One kind of mistake: how it is recognised, told, and mended. */
+public interface Rule {
+
+  RuleInfo info();
+
+  /** Everything of this kind in one section; a pure function. */
+  List<Finding> check(Subject subject);
+}

@@ -1,0 +1,137 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.analysis.Uses;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Lookup;
+import dev.kettlemark.library.Question;
+import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.library.Task;
+import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Variant;
+import dev.kettlemark.text.Span;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** All rules, in the order of the documentation, and how they run. */
+public final class Rules {
+
+  private static final List<Rule> ALL = List.of(
+      new UnreadableText(),
+      new MissingUnit(),
+      new MissingScale(),
+      new MissingTimeUnit(),
+      new CommaInNumber(),
+      new BarePoint(),
+      new SpoonedGum(),
+      new MixedUnits(),
+      new TotalOff(),
+      new TwoSufficient(),
+      new NegativeRest(),
+      new UnknownBasis(),
+      new SplitBasisMember(),
+      new CircularBasis(),
+      new MissingPercentBasis(),
+      new GumOfCharge(),
+      new CoatWithoutBasis(),
+      new UnusedAmount(),
+      new UnweighedObject(),
+      new UnknownStage(),
+      new StageBeforeMade(),
+      new TakenTwice(),
+      new UnusedStage(),
+      new SyrupIntoUnwhippedFoam(),
+      new BurningSyrup(),
+      new BelowBoiling(),
+      new AlreadyConcentrated(),
+      new StageNameMismatch(),
+      new ChargeTakenForFinished(),
+      new TooFewGrams(),
+      new BelowScale(),
+      new UnknownIngredient(),
+      new CircularFormula(),
+      new ChangeWithoutTarget(),
+      new DuplicateCode(),
+      new DuplicateName());
+
+  private static final Task<List<Finding>> FOUND =
+      (entry, scope) -> found(new Subject(entry, scope));
+
+  /** The findings of one section, in order of place. */
+  public static final Task<List<Finding>> FINDINGS =
+      (entry, scope) -> findings(new Subject(entry, scope));
+
+  private static final Comparator<Finding> BY_PLACE = Comparator.<Finding>comparingInt(
+          finding -> finding.span().start())
+      .thenComparingInt(finding -> finding.span().end())
+      .thenComparing(finding -> finding.rule().id());
+
+  private Rules() {}
+
+  public static List<Rule> all() {
+    return ALL;
+  }
+
+  public static Optional<Rule> named(String id) {
+    return ALL.stream().filter(rule -> rule.info().id().equals(id)).findFirst();
+  }
+
+  /** The findings of an entry, in order of place. */
+  public static List<Finding> of(Snapshot snapshot, Entry entry) {
+    return snapshot.result(FINDINGS, entry);
+  }
+
+  private static List<Finding> found(Subject subject) {
+    List<Finding> findings = new ArrayList<>();
+    for (Rule rule : ALL) {
+      findings.addAll(rule.check(subject));
+    }
+    findings.sort(BY_PLACE);
+    return List.copyOf(findings);
+  }
+
+  /**
+   * What is found in a section and not in the parent of a variant already.
+   *
+   * <p>A variant holds its parent's lines, and rules look at them anew, since a change elsewhere can
+   * make a mistake of them. They are placed in the variant's heading; what is told there in the words
+   * in which the parent is told it is the parent's own.
+   */
+  private static List<Finding> findings(Subject subject) {
+    List<Finding> found = subject.ask(new FoundIn(subject.entry()));
+    Optional<Located<String>> parent = subject
+        .variant()
+        .filter(variant -> Uses.circle(variant, subject.scope()).isEmpty())
+        .flatMap(Variant::parent);
+    if (parent.isEmpty()) {
+      return found;
+    }
+    Set<String> told = subject
+        .ask(Lookup.of(Kind.MATERIAL, parent.get().value()))
+        .map(entry -> subject.ask(new FoundIn(entry)))
+        .orElse(List.of())
+        .stream()
+        .map(Rules::words)
+        .collect(Collectors.toUnmodifiableSet());
+    Span heading = subject.section().lines().get(0).span();
+    return found.stream()
+        .filter(finding -> !heading.contains(finding.span()) || !told.contains(words(finding)))
+        .toList();
+  }
+
+  private static String words(Finding finding) {
+    return finding.rule().id() + " " + finding.message();
+  }
+
+  /** All that the rules find in a section, what its parent is told among it. */
+  private record FoundIn(Entry entry) implements Question<List<Finding>> {
+    @Override
+    public List<Finding> ask(Snapshot snapshot) {
+      return snapshot.result(FOUND, entry);
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Lookup;
+import dev.kettlemark.library.Question;
+import dev.kettlemark.library.Scope;
+import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.model.Declaration;
+import dev.kettlemark.model.Formula;
+import dev.kettlemark.model.Ingredient;
+import dev.kettlemark.model.Variant;
+import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.Span;
+import java.util.Optional;
+import java.util.Set;
+
+/** What a rule looks at: one section, what it declares, what follows from it, and whatever it asks for. */
+public final class Subject {
+
+  private final Entry entry;
+  private final Scope scope;
+  private final Optional<ComputedFormula> formula;
+
+  Subject(Entry entry, Scope scope) {
+    this.entry = entry;
+    this.scope = scope;
+    this.formula = scope.ask(new OwnFormula(entry));
+  }
+
+  public Entry entry() {
+    return entry;
+  }
+
+  /** The section's tree, for mistakes of spelling and shape. */
+  public Section section() {
+    return entry.section();
+  }
+
+  public String text() {
+    return entry.section().text();
+  }
+
+  public Optional<Declaration> declaration() {
+    return entry.declaration();
+  }
+
+  /** The computed formula; for a variant, with its parent's lines. */
+  public Optional<ComputedFormula> formula() {
+    return formula;
+  }
+
+  /** The formula as written in this section; empty for variants and all other sections. */
+  public Optional<Formula> writtenFormula() {
+    return declaration().flatMap(d -> d instanceof Formula f ? Optional.of(f) : Optional.empty());
+  }
+
+  public Optional<Variant> variant() {
+    return declaration().flatMap(d -> d instanceof Variant v ? Optional.of(v) : Optional.empty());
+  }
+
+  /**
+   * Whether a place of the computed formula stands in this section's own text.
+   *
+   * <p>What a variant inherits is placed at the parent's name; no fix can change it from here.
+   */
+  public boolean isWrittenHere(Span span) {
+    return variant()
+        .flatMap(Variant::parent)
+        .filter(parent -> parent.span().equals(span))
+        .isEmpty();
+  }
+
+  public <T> T ask(Question<T> question) {
+    return scope.ask(question);
+  }
+
+  public Scope scope() {
+    return scope;
+  }
+
+  /** What a material name means. */
+  public Optional<Declaration> material(String name) {
+    return ask(Lookup.of(Kind.MATERIAL, name)).flatMap(Entry::declaration);
+  }
+
+  public Optional<Ingredient> ingredient(String name) {
+    return material(name)
+        .flatMap(d -> d instanceof Ingredient i ? Optional.of(i) : Optional.empty());
+  }
+
+  /** Every material name of the library and the pantry; ask only where a name is unknown. */
+  public Set<String> materialNames() {
+    return ask(Lookup.names(Kind.MATERIAL));
+  }
+
+  private record OwnFormula(Entry entry) implements Question<Optional<ComputedFormula>> {
+    @Override
+    public Optional<ComputedFormula> ask(Snapshot snapshot) {
+      return Formulas.computed(snapshot, entry);
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package dev.kettlemark.checks;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Reports what cannot be read: a broken line, an unknown fact word, an unclosed quote.
+ *
+ * <p>A line that nobody can read is a line that nobody weighs.
+ */
+public final class UnreadableText implements Rule {
+
+  private static final RuleInfo INFO =
+      RuleInfo.error("unreadable-text", "a line cannot be read, so nothing on it counts");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public List<Finding> check(Subject subject) {
+    return Stream.concat(
+            subject.section().problems().stream().map(p -> INFO.at(p.span(), "%s", p.message())),
+            subject.entry().reading().problems().stream()
+                .map(p -> INFO.at(p.span(), "%s", p.message())))
+        .toList();
+  }
+}

@@ -1,0 +1,82 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.model.Stage;
+import dev.kettlemark.text.Source;
+import dev.kettlemark.text.Span;
+import dev.kettlemark.text.TextEdit;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Where a fix puts a whole line, and how the line is set in. */
+final class WrittenLines {
+
+  /** The samples' own columns; the formatter moves a line to those of its neighbours. */
+  private static final String STEP = "  %-10s%s";
+
+  private static final String AMOUNT = "  %-20s%s";
+
+  private final Subject subject;
+  private final Source source;
+
+  private WrittenLines(Subject subject) {
+    this.subject = subject;
+    this.source = Source.of(subject.text());
+  }
+
+  static WrittenLines of(Subject subject) {
+    return new WrittenLines(subject);
+  }
+
+  static String step(String verb, String rest) {
+    return STEP.formatted(verb, rest);
+  }
+
+  static String amount(String measure, String name) {
+    return AMOUNT.formatted(measure, name);
+  }
+
+  /** Puts a line right below another. */
+  TextEdit below(Span line, String content) {
+    int end = source.line(source.lineAt(line.start())).end();
+    return TextEdit.insert(end, lineEnd() + content);
+  }
+
+  /** Puts a line right above another. */
+  TextEdit above(Span line, String content) {
+    int start = source.line(source.lineAt(line.start())).start();
+    return TextEdit.insert(start, content + lineEnd());
+  }
+
+  /** Puts a section behind the last written line of this one. */
+  TextEdit behindSection(String content) {
+    int end = subject.text().stripTrailing().length();
+    return TextEdit.insert(end, lineEnd() + lineEnd() + content.replace("\n", lineEnd()));
+  }
+
+  /** Puts a line behind the last amount or take of a stage, or else behind its heading. */
+  Optional<TextEdit> behindAmounts(Stage stage, String content) {
+    return last(Stream.of(
+                Stream.of(stage.span()),
+                stage.amounts().stream().map(line -> line.span()),
+                stage.takes().stream().map(line -> line.span()))
+            .flatMap(spans -> spans))
+        .map(span -> below(span, content));
+  }
+
+  /** Puts a line behind the last step of a stage, or else behind all it weighs. */
+  Optional<TextEdit> behindSteps(Stage stage, String content) {
+    return last(stage.steps().stream().map(step -> step.span()))
+        .map(span -> below(span, content))
+        .or(() -> behindAmounts(stage, content));
+  }
+
+  private Optional<Span> last(Stream<Span> spans) {
+    return spans
+        .filter(subject::isWrittenHere)
+        .reduce((one, other) -> one.start() < other.start() ? other : one);
+  }
+
+  private String lineEnd() {
+    return subject.text().contains("\r\n") ? "\r\n" : "\n";
+  }
+}
