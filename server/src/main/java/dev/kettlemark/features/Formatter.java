@@ -1,0 +1,156 @@
+package dev.kettlemark.features;
+
+import dev.kettlemark.features.LineScopes.Layout;
+import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.text.Cells;
+import dev.kettlemark.text.Source;
+import dev.kettlemark.text.Span;
+import dev.kettlemark.text.TextEdit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Lays a text out as a recipe on paper.
+ *
+ * <p>Only space, blank lines and spellings change; every line says the same afterwards, and a second
+ * run changes nothing. A line that could not be read is left exactly as it is. Edits are as small as
+ * can be, so that cursors stay in place.
+ */
+public final class Formatter {
+
+  private final Source source;
+  private final List<WrittenLine> lines;
+  private final LineSpacing spacing;
+  private final List<TextEdit> edits = new ArrayList<>();
+
+  private Formatter(ParsedText text) {
+    this.source = text.source();
+    this.lines = WrittenLine.of(text);
+    this.spacing = new LineSpacing(lines);
+  }
+
+  /** The text in its layout. */
+  public static String format(String text) {
+    return TextEdit.applyAll(text, edits(ParsedText.of(text)));
+  }
+
+  /** What to change in the whole text, in order. */
+  public static List<TextEdit> edits(ParsedText text) {
+    Formatter formatter = new Formatter(text);
+    formatter.formatLines();
+    return List.copyOf(formatter.edits);
+  }
+
+  /** What to change on the lines that a range touches, in order. */
+  public static List<TextEdit> edits(ParsedText text, Span range) {
+    int first = text.source().lineAt(range.start());
+    int last = text.source().lineAt(range.end());
+    return edits(text).stream()
+        .filter(edit -> {
+          int line = text.source().lineAt(edit.span().start());
+          return first <= line && line <= last;
+        })
+        .toList();
+  }
+
+  private void formatLines() {
+    Map<Integer, Layout> layouts = LineScopes.of(lines);
+    for (WrittenLine line : lines) {
+      if (spacing.isSurplus(line.number())) {
+        replace(new Span(line.span().start(), nextStart(line)), "");
+        continue;
+      }
+      if (spacing.lacksBlankBefore(line.number())) {
+        replace(Span.at(line.span().start()), lineEndBefore(line));
+      }
+      Layout layout = layouts.get(line.number());
+      if (layout != null) {
+        formatRow(layout);
+      } else if (!line.broken()) {
+        formatWordless(line);
+      }
+    }
+    WrittenLine last = lines.get(lines.size() - 1);
+    if (!last.isBlank()) {
+      replace(Span.at(source.length()), lineEndBefore(last));
+    }
+  }
+
+  private void formatRow(Layout layout) {
+    Row row = layout.row().row();
+    int written = row.line().span().start();
+    int column = 0;
+    for (int i = 0; i < row.cells().size(); i++) {
+      Row.Cell cell = row.cells().get(i);
+      for (int j = 0; j < cell.tokens().size(); j++) {
+        int start = j == 0 ? layout.row().starts().get(i) : column + cell.gapBefore(j);
+        Token token = cell.tokens().get(j);
+        String word = cell.words().get(j);
+        replace(new Span(written, token.span().start()), " ".repeat(start - column));
+        replace(token.span(), word);
+        written = token.span().end();
+        column = start + Cells.of(word);
+      }
+    }
+    formatEnd(row.line(), written, Math.max(0, layout.comment() - column));
+  }
+
+  /** A comment with a line to itself, or a blank line. */
+  private void formatWordless(WrittenLine line) {
+    formatEnd(line, line.span().start(), spacing.commentColumn(line.number()));
+  }
+
+  private void formatEnd(WrittenLine line, int written, int gap) {
+    if (line.comment().isEmpty()) {
+      if (line.isBlank() && standsBetweenHalvesOfALineEnd(line)) {
+        return;
+      }
+      replace(new Span(written, line.span().end()), "");
+      return;
+    }
+    Span comment = line.comment().get().span();
+    int end = comment.start() + line.comment().get().text().stripTrailing().length();
+    replace(new Span(written, comment.start()), " ".repeat(gap));
+    replace(new Span(end, line.span().end()), "");
+  }
+
+  /** Without its space, the ends of such a line and of the line above would make one. */
+  private boolean standsBetweenHalvesOfALineEnd(WrittenLine line) {
+    int start = line.span().start();
+    int end = line.span().end();
+    return start > 0
+        && source.text().charAt(start - 1) == '\r'
+        && end < source.length()
+        && source.text().charAt(end) == '\n';
+  }
+
+  /** Leaves out what stands there already. */
+  private void replace(Span span, String text) {
+    String written = span.of(source.text());
+    int same = 0;
+    while (same < Math.min(written.length(), text.length())
+        && written.charAt(same) == text.charAt(same)) {
+      same++;
+    }
+    if (same < Math.max(written.length(), text.length())) {
+      edits.add(new TextEdit(new Span(span.start() + same, span.end()), text.substring(same)));
+    }
+  }
+
+  private int nextStart(WrittenLine line) {
+    return line.number() + 1 < lines.size()
+        ? source.line(line.number() + 1).start()
+        : source.length();
+  }
+
+  /** The kind of line end that stands above, for a line that is added. */
+  private String lineEndBefore(WrittenLine line) {
+    return line.number() == 0
+        ? "\n"
+        : source
+            .text()
+            .substring(
+                source.line(line.number() - 1).end(), source.line(line.number()).start());
+  }
+}

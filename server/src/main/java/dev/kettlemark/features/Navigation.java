@@ -1,0 +1,52 @@
+package dev.kettlemark.features;
+
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Place;
+import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.text.Span;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** From a name to where it is declared and to where it is spoken of. */
+public final class Navigation {
+
+  private Navigation() {}
+
+  /**
+   * Where the thing under the cursor is declared, a text of the user before the pantry.
+   *
+   * @return absolute places of the declared names; empty where nothing is named
+   */
+  public static List<Place> definition(Snapshot snapshot, Document document, int offset) {
+    return Symbols.at(snapshot, document, offset).stream()
+        .flatMap(found -> places(snapshot, found.symbol(), true))
+        .toList();
+  }
+
+  /** Every place that speaks of the thing under the cursor, in all files. */
+  public static List<Place> references(
+      Snapshot snapshot, Document document, int offset, boolean withDeclaration) {
+    return Symbols.at(snapshot, document, offset).stream()
+        .flatMap(found -> Stream.concat(
+            withDeclaration ? places(snapshot, found.symbol(), true) : Stream.empty(),
+            places(snapshot, found.symbol(), false)))
+        .toList();
+  }
+
+  /** Every place in one document that speaks of the thing under the cursor, in order. */
+  public static List<Span> highlights(Snapshot snapshot, Document document, int offset) {
+    return Symbols.at(snapshot, document, offset).stream()
+        .flatMap(found -> Symbols.spans(snapshot, document, found.symbol()).stream())
+        .toList();
+  }
+
+  private static Stream<Place> places(Snapshot snapshot, Symbol symbol, boolean defining) {
+    return Stream.of(false, true)
+        .flatMap(builtIn -> snapshot.library().documents().stream()
+            .filter(document -> document.builtIn() == builtIn)
+            .flatMap(document -> Symbols.in(snapshot, document)))
+        .filter(found -> found.symbol().equals(symbol))
+        .filter(found -> found.occurrence().defines() == defining)
+        .map(Symbols.Found::place);
+  }
+}
