@@ -1,0 +1,76 @@
+package dev.kettlemark.files;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Texts on the disk, always in UTF-8. */
+public final class TextFile {
+
+  private TextFile() {}
+
+  /** The text of a file. */
+  public static String read(Path path) throws IOException {
+    return decoded(Files.readAllBytes(path));
+  }
+
+  /**
+   * The text of bytes in UTF-8.
+   *
+   * @throws CharacterCodingException if they are in some other encoding
+   */
+  public static String decoded(byte[] bytes) throws CharacterCodingException {
+    return StandardCharsets.UTF_8
+        .newDecoder()
+        .onMalformedInput(CodingErrorAction.REPORT)
+        .onUnmappableCharacter(CodingErrorAction.REPORT)
+        .decode(ByteBuffer.wrap(bytes))
+        .toString();
+  }
+
+  /**
+   * Replaces a file's text so that a reader finds either the old text or the new, never a part.
+   *
+   * <p>A link keeps pointing where it did; the file it points to is replaced.
+   */
+  public static void write(Path path, String text) throws IOException {
+    Path target = path.toRealPath();
+    Path fresh = Files.createTempFile(target.toAbsolutePath().getParent(), ".kettlemark", ".tmp");
+    try {
+      Files.writeString(fresh, text, StandardCharsets.UTF_8);
+      keepPermissions(target, fresh);
+      Files.move(
+          fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
+  }
+
+  /** Why a file could not be read or written, in plain words. */
+  public static String why(IOException failure) {
+    if (failure instanceof NoSuchFileException) {
+      return "there is no such file or folder";
+    }
+    if (failure instanceof AccessDeniedException) {
+      return "access is denied";
+    }
+    if (failure instanceof CharacterCodingException) {
+      return "it is not UTF-8 text";
+    }
+    String reason = failure.getMessage();
+    return reason == null ? failure.getClass().getSimpleName() : reason;
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    if (from.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+    }
+  }
+}
