@@ -1,0 +1,115 @@
+package dev.kettlemark.protocol;
+
+import com.google.gson.JsonObject;
+import dev.kettlemark.features.QuickFixes;
+import dev.kettlemark.features.ScaleActions;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.model.Formula;
+import dev.kettlemark.model.Variant;
+import dev.kettlemark.text.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What can be done at a place: fixes of findings, and scaling.
+ *
+ * <p>Fixes come from the server's own findings, never from what the client sends along: some clients
+ * send nothing.
+ */
+final class ActionAdapter {
+
+  private static final String ASK_SCALE = "kettlemark.scale.ask";
+  static final String OPEN_TABLE = "kettlemark.show.open";
+
+  private ActionAdapter() {}
+
+  static List<Either<Command, CodeAction>> actions(Scene scene, CodeActionParams params) {
+    Span span = scene.positions().span(scene.source(), params.getRange());
+    List<String> only = params.getContext().getOnly();
+    List<Either<Command, CodeAction>> actions = new ArrayList<>();
+    if (wants(only, CodeActionKind.QuickFix)) {
+      for (QuickFixes.Action fix : QuickFixes.at(scene.snapshot(), scene.document(), span)) {
+        actions.add(Either.forRight(fix(scene, params, fix)));
+      }
+    }
+    if (wants(only, CodeActionKind.RefactorRewrite)) {
+      addFormulaActions(scene, span, actions);
+    }
+    return actions;
+  }
+
+  private static CodeAction fix(Scene scene, CodeActionParams params, QuickFixes.Action fix) {
+    CodeAction action = new CodeAction(plain(fix.title()));
+    action.setKind(CodeActionKind.QuickFix);
+    action.setIsPreferred(fix.preferred());
+    action.setEdit(scene.workspaceEdit(fix.edits()));
+    List<Diagnostic> mended = params.getContext().getDiagnostics().stream()
+        .filter(diagnostic -> speaksOf(diagnostic, fix))
+        .toList();
+    if (!mended.isEmpty()) {
+      action.setDiagnostics(mended);
+    }
+    return action;
+  }
+
+  /** Menus show titles as they are; quotes of the terminal's kind only disturb there. */
+  private static String plain(String title) {
+    return title.replace("`", "");
+  }
+
+  private static boolean speaksOf(Diagnostic diagnostic, QuickFixes.Action fix) {
+    return diagnostic.getCode() != null
+        && diagnostic.getCode().isLeft()
+        && diagnostic.getCode().getLeft().equals(fix.finding().rule().id());
+  }
+
+  /** Anywhere in a formula it can be scaled and shown; the client asks for the target. */
+  private static void addFormulaActions(
+      Scene scene, Span span, List<Either<Command, CodeAction>> actions) {
+    Entry entry = scene.document().entryAt(span.start());
+    entry
+        .declaration()
+        .filter(d -> d instanceof Formula || d instanceof Variant)
+        .ifPresent(declaration -> {
+          String name = declaration.name().value();
+          String uri = scene.moment().clientUri(scene.document().uri());
+          for (ScaleActions.Proposal proposal : ScaleActions.of(scene.snapshot(), entry)) {
+            CodeAction action = new CodeAction(proposal.title());
+            action.setKind(CodeActionKind.RefactorRewrite);
+            action.setEdit(scene.workspaceEdit(Map.of(entry.uri(), proposal.edits())));
+            actions.add(Either.forRight(action));
+          }
+          actions.add(command("Scale " + name + " …", ASK_SCALE, uri, name));
+          actions.add(command("Show " + name + " as a table", OPEN_TABLE, uri, name));
+        });
+  }
+
+  private static Either<Command, CodeAction> command(
+      String title, String command, String uri, String formula) {
+    CodeAction action = new CodeAction(title);
+    action.setKind(CodeActionKind.RefactorRewrite);
+    action.setCommand(new Command(title, command, List.of(argument(uri, formula))));
+    return Either.forRight(action);
+  }
+
+  static JsonObject argument(String uri, String formula) {
+    JsonObject argument = new JsonObject();
+    argument.addProperty("uri", uri);
+    argument.addProperty("formula", formula);
+    return argument;
+  }
+
+  /** A client may ask for some kinds only; a kind stands for all below it. */
+  private static boolean wants(@Nullable List<String> only, String kind) {
+    return only == null
+        || only.stream().anyMatch(wanted -> kind.equals(wanted) || kind.startsWith(wanted + "."));
+  }
+}

@@ -1,0 +1,86 @@
+package dev.kettlemark.protocol;
+
+import dev.kettlemark.checks.Finding;
+import dev.kettlemark.checks.Related;
+import dev.kettlemark.checks.Rules;
+import dev.kettlemark.checks.Severity;
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Place;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticRelatedInformation;
+import org.eclipse.lsp4j.DiagnosticSeverity;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+
+/** Findings as diagnostics. */
+final class DiagnosticAdapter {
+
+  static final String SOURCE = "kettlemark";
+
+  private final Positions positions;
+  private final boolean showsRelated;
+
+  DiagnosticAdapter(Positions positions, boolean showsRelated) {
+    this.positions = positions;
+    this.showsRelated = showsRelated;
+  }
+
+  List<Diagnostic> diagnostics(Moment moment, Document document) {
+    List<Diagnostic> diagnostics = new ArrayList<>();
+    for (Entry entry : document.entries()) {
+      for (Finding finding : Rules.of(moment.snapshot(), entry)) {
+        diagnostics.add(diagnostic(moment, document, entry, finding));
+      }
+    }
+    return diagnostics;
+  }
+
+  private Diagnostic diagnostic(Moment moment, Document document, Entry entry, Finding finding) {
+    Diagnostic diagnostic = new Diagnostic();
+    diagnostic.setRange(positions.firstLine(
+        document.text().source(), entry.place(finding.span()).span()));
+    diagnostic.setSeverity(severity(finding.severity()));
+    diagnostic.setCode(Either.forLeft(finding.rule().id()));
+    diagnostic.setSource(SOURCE);
+    diagnostic.setMessage(message(finding));
+    List<DiagnosticRelatedInformation> related = related(moment, finding);
+    if (showsRelated && !related.isEmpty()) {
+      diagnostic.setRelatedInformation(related);
+    }
+    return diagnostic;
+  }
+
+  static String message(Finding finding) {
+    return finding.note().isEmpty() ? finding.message() : finding.message() + "\n" + finding.note();
+  }
+
+  private List<DiagnosticRelatedInformation> related(Moment moment, Finding finding) {
+    List<DiagnosticRelatedInformation> places = new ArrayList<>();
+    for (Related related : finding.related()) {
+      Optional<Place> place = moment.snapshot().library().place(related.origin());
+      place
+          .flatMap(p -> moment.document(p.uri()).map(d -> location(moment, d, p)))
+          .ifPresent(location ->
+              places.add(new DiagnosticRelatedInformation(location, related.message())));
+    }
+    return places;
+  }
+
+  private Location location(Moment moment, Document document, Place place) {
+    return new Location(
+        moment.clientUri(place.uri()), positions.firstLine(document.text().source(), place.span()));
+  }
+
+  private static DiagnosticSeverity severity(Severity severity) {
+    return switch (severity) {
+      case ERROR -> DiagnosticSeverity.Error;
+      case WARNING -> DiagnosticSeverity.Warning;
+      case INFORMATION -> DiagnosticSeverity.Information;
+      case HINT -> DiagnosticSeverity.Hint;
+    };
+  }
+}

@@ -1,0 +1,99 @@
+package dev.kettlemark.protocol;
+
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Library;
+import dev.kettlemark.library.Pantry;
+import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.text.TextEdit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * One library while editors change it: open buffers win over the disk.
+ *
+ * <p>Changes come in order from one thread; readers take a {@link Moment} and keep it.
+ */
+final class LiveLibrary {
+
+  private final Map<String, Document> onDisk = new HashMap<>();
+  private volatile Moment moment;
+
+  LiveLibrary() {
+    moment = new Moment(Snapshot.of(Library.of(Pantry.documents())), Map.of());
+  }
+
+  Moment moment() {
+    return moment;
+  }
+
+  /** Takes over what lies on the disk, in one step. */
+  void load(Map<String, String> texts) {
+    List<Document> documents = new ArrayList<>();
+    texts.forEach((key, text) -> onDisk.put(key, Document.of(key, text)));
+    moment.snapshot().library().documents().stream()
+        .filter(document -> document.builtIn() || moment.open().containsKey(document.uri()))
+        .forEach(documents::add);
+    onDisk.forEach((key, document) -> {
+      if (!moment.open().containsKey(key)) {
+        documents.add(document);
+      }
+    });
+    become(Library.of(documents), moment.open());
+  }
+
+  void open(String key, Moment.OpenBuffer buffer, String text) {
+    Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
+    open.put(key, buffer);
+    Document document = moment
+        .document(key)
+        .filter(known -> known.text().source().text().equals(text))
+        .orElseGet(() -> Document.of(key, text));
+    become(moment.snapshot().library().with(document), open);
+  }
+
+  /** Applies edits to an open buffer, each to the text that the one before left. */
+  void change(String key, Moment.OpenBuffer buffer, List<Function<ParsedText, TextEdit>> edits) {
+    Document document = moment.document(key).orElseGet(() -> Document.of(key, ""));
+    for (Function<ParsedText, TextEdit> edit : edits) {
+      document = document.with(edit.apply(document.text()));
+    }
+    Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
+    open.put(key, buffer);
+    become(moment.snapshot().library().with(document), open);
+  }
+
+  /** The disk counts again. */
+  void close(String key) {
+    Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
+    open.remove(key);
+    Document disk = onDisk.get(key);
+    Library library = moment.snapshot().library();
+    become(disk == null ? library.without(key) : library.with(disk), open);
+  }
+
+  void changedOnDisk(String key, String text) {
+    Document disk = onDisk.get(key);
+    Document changed = disk == null
+        ? Document.of(key, text)
+        : disk.text().source().text().equals(text) ? disk : Document.of(key, text);
+    onDisk.put(key, changed);
+    if (!moment.open().containsKey(key)) {
+      become(moment.snapshot().library().with(changed), moment.open());
+    }
+  }
+
+  void deletedOnDisk(String key) {
+    onDisk.remove(key);
+    if (!moment.open().containsKey(key)) {
+      become(moment.snapshot().library().without(key), moment.open());
+    }
+  }
+
+  private void become(Library library, Map<String, Moment.OpenBuffer> open) {
+    moment = new Moment(moment.snapshot().with(library), open);
+  }
+}

@@ -1,0 +1,131 @@
+package dev.kettlemark.protocol;
+
+import dev.kettlemark.features.Folding;
+import dev.kettlemark.features.Outline;
+import dev.kettlemark.features.SelectionRanges;
+import dev.kettlemark.library.Document;
+import dev.kettlemark.text.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.eclipse.lsp4j.DocumentSymbol;
+import org.eclipse.lsp4j.FoldingRange;
+import org.eclipse.lsp4j.FoldingRangeKind;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.SelectionRange;
+import org.eclipse.lsp4j.SymbolInformation;
+import org.eclipse.lsp4j.SymbolKind;
+import org.eclipse.lsp4j.WorkspaceSymbol;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+
+/** Outline, folding, and the growing selection. */
+final class OutlineAdapter {
+
+  /** Clients show no more anyway. */
+  private static final int MOST_SYMBOLS = 500;
+
+  private OutlineAdapter() {}
+
+  @SuppressWarnings("deprecation") // The protocol still names the older symbol type beside ours.
+  static List<Either<SymbolInformation, DocumentSymbol>> symbols(Scene scene) {
+    List<Either<SymbolInformation, DocumentSymbol>> symbols = new ArrayList<>();
+    for (Outline.Item item : Outline.of(scene.document().text())) {
+      symbols.add(Either.forRight(symbol(scene, item)));
+    }
+    return symbols;
+  }
+
+  private static DocumentSymbol symbol(Scene scene, Outline.Item item) {
+    DocumentSymbol symbol = new DocumentSymbol(
+        item.name(),
+        kind(item.kind()),
+        scene.positions().range(scene.source(), item.span()),
+        scene.positions().range(scene.source(), item.selection()),
+        item.detail());
+    symbol.setChildren(
+        item.children().stream().map(child -> symbol(scene, child)).toList());
+    return symbol;
+  }
+
+  /** Sections of all libraries whose name or title holds the query. */
+  static List<WorkspaceSymbol> librarySymbols(
+      List<Moment> moments, ClientTraits traits, String query) {
+    String wanted = query.toLowerCase(Locale.ROOT);
+    List<WorkspaceSymbol> found = new ArrayList<>();
+    for (Moment moment : moments) {
+      for (Document document : moment.snapshot().library().ownDocuments()) {
+        Scene scene = new Scene(moment, document, traits);
+        Outline.of(document.text()).stream()
+            .filter(item -> matches(item, wanted))
+            .limit(MOST_SYMBOLS - found.size())
+            .forEach(item -> found.add(librarySymbol(scene, item)));
+      }
+    }
+    return found;
+  }
+
+  private static boolean matches(Outline.Item item, String wanted) {
+    return item.name().toLowerCase(Locale.ROOT).contains(wanted)
+        || item.detail().toLowerCase(Locale.ROOT).contains(wanted);
+  }
+
+  private static WorkspaceSymbol librarySymbol(Scene scene, Outline.Item item) {
+    Location location = new Location(
+        scene.moment().clientUri(scene.document().uri()),
+        scene.positions().range(scene.source(), item.selection()));
+    return new WorkspaceSymbol(item.name(), kind(item.kind()), Either.forLeft(location));
+  }
+
+  static List<FoldingRange> foldings(Scene scene) {
+    return Folding.of(scene.document().text()).stream()
+        .map(fold -> {
+          FoldingRange range = new FoldingRange(fold.firstLine(), fold.lastLine());
+          range.setKind(
+              fold.kind() == Folding.Kind.COMMENT
+                  ? FoldingRangeKind.Comment
+                  : FoldingRangeKind.Region);
+          return range;
+        })
+        .toList();
+  }
+
+  static List<SelectionRange> selections(Scene scene, List<Position> positions) {
+    return positions.stream().map(position -> selection(scene, position)).toList();
+  }
+
+  private static SelectionRange selection(Scene scene, Position position) {
+    List<Span> growing = SelectionRanges.at(scene.document().text(), scene.offset(position));
+    SelectionRange range = null;
+    for (int i = growing.size() - 1; i >= 0; i--) {
+      SelectionRange inner = new SelectionRange();
+      inner.setRange(scene.positions().range(scene.source(), growing.get(i)));
+      inner.setParent(range);
+      range = inner;
+    }
+    if (range == null) {
+      range = new SelectionRange();
+      range.setRange(new Range(position, position));
+    }
+    return range;
+  }
+
+  private static SymbolKind kind(Outline.Kind kind) {
+    return switch (kind) {
+      case HOUSE -> SymbolKind.Namespace;
+      case INGREDIENT -> SymbolKind.Constant;
+      case FORMULA -> SymbolKind.Class;
+      case VARIANT -> SymbolKind.Interface;
+      case PRODUCT -> SymbolKind.Package;
+      case TRIAL -> SymbolKind.Event;
+      case SHEET -> SymbolKind.File;
+      case STAGE -> SymbolKind.Method;
+      case AMOUNT, PART -> SymbolKind.Number;
+      case TAKE -> SymbolKind.Variable;
+      case STEP -> SymbolKind.Operator;
+      case CHANGE -> SymbolKind.Property;
+      case TOOL -> SymbolKind.Field;
+    };
+  }
+}

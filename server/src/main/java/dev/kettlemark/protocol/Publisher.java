@@ -1,0 +1,115 @@
+package dev.kettlemark.protocol;
+
+import dev.kettlemark.library.Document;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
+
+/**
+ * Sends diagnostics after each change, open buffers first.
+ *
+ * <p>There is no fixed delay: a change that comes while an older state is being checked starts the
+ * round anew, so a burst of keys costs little more than its last one. What is sent always belongs to
+ * the version it names, and what did not change is not sent again.
+ */
+final class Publisher {
+
+  private final Executor worker;
+  private final DiagnosticAdapter adapter;
+  private final Consumer<PublishDiagnosticsParams> client;
+  private final Map<LiveLibrary, Room> rooms = new ConcurrentHashMap<>();
+
+  /** What a client was told last of one library. */
+  private static final class Room {
+    final AtomicBoolean asked = new AtomicBoolean();
+    final Map<String, Told> told = new HashMap<>();
+  }
+
+  /** Diagnostics under the URI and version they were sent with. */
+  private record Told(String uri, int version, List<Diagnostic> diagnostics) {}
+
+  private static final int NO_VERSION = -1;
+
+  Publisher(Executor worker, DiagnosticAdapter adapter, Consumer<PublishDiagnosticsParams> client) {
+    this.worker = worker;
+    this.adapter = adapter;
+    this.client = client;
+  }
+
+  /** Asks for a round; several asked for at once are one. */
+  void changed(LiveLibrary library) {
+    Room room = rooms.computeIfAbsent(library, key -> new Room());
+    if (room.asked.compareAndSet(false, true)) {
+      worker.execute(() -> round(library, room));
+    }
+  }
+
+  private void round(LiveLibrary library, Room room) {
+    synchronized (room) {
+      room.asked.set(false);
+      Moment moment = library.moment();
+      Set<String> present = new HashSet<>();
+      for (Document document : openFirst(moment)) {
+        if (room.asked.get()) {
+          return;
+        }
+        present.add(document.uri());
+        publish(room, moment, document);
+      }
+      withdrawGone(room, present);
+    }
+  }
+
+  private static List<Document> openFirst(Moment moment) {
+    List<Document> documents = new ArrayList<>();
+    List<Document> closed = new ArrayList<>();
+    for (Document document : moment.snapshot().library().ownDocuments()) {
+      (moment.open().containsKey(document.uri()) ? documents : closed).add(document);
+    }
+    documents.addAll(closed);
+    return documents;
+  }
+
+  private void publish(Room room, Moment moment, Document document) {
+    Moment.OpenBuffer buffer = moment.open().get(document.uri());
+    Told now = new Told(
+        moment.clientUri(document.uri()),
+        buffer == null ? NO_VERSION : buffer.version(),
+        adapter.diagnostics(moment, document));
+    Told before = room.told.put(document.uri(), now);
+    if (before != null && !before.uri().equals(now.uri())) {
+      send(new Told(before.uri(), NO_VERSION, List.of()));
+    }
+    boolean nothingToSay = before == null && buffer == null && now.diagnostics().isEmpty();
+    if (!now.equals(before) && !nothingToSay) {
+      send(now);
+    }
+  }
+
+  private void withdrawGone(Room room, Set<String> present) {
+    List<String> gone =
+        room.told.keySet().stream().filter(key -> !present.contains(key)).toList();
+    for (String key : gone) {
+      Told told = room.told.remove(key);
+      if (told != null) {
+        send(new Told(told.uri(), NO_VERSION, List.of()));
+      }
+    }
+  }
+
+  private void send(Told told) {
+    client.accept(
+        told.version() == NO_VERSION
+            ? new PublishDiagnosticsParams(told.uri(), told.diagnostics())
+            : new PublishDiagnosticsParams(told.uri(), told.diagnostics(), told.version()));
+  }
+}

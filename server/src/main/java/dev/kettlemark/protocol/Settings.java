@@ -1,0 +1,42 @@
+package dev.kettlemark.protocol;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a client may switch, under {@code kettlemark} in its settings.
+ *
+ * @param grams whether grams stand beside percentages
+ * @param percent whether percentages stand beside weights
+ * @param otherScale whether the other temperature scale stands beside a temperature
+ * @param totals whether totals stand over stages and formulas
+ */
+record Settings(boolean grams, boolean percent, boolean otherScale, boolean totals) {
+
+  static final Settings USUAL = new Settings(true, true, true, true);
+
+  /** Reads settings as a client sends them; what it does not say stays as it was. */
+  static Settings of(@Nullable Object sent, Settings before) {
+    if (!(sent instanceof JsonObject object)) {
+      return before;
+    }
+    JsonObject own = object.get("kettlemark") instanceof JsonObject inner ? inner : object;
+    return new Settings(
+        flag(own, "inlayHints", "grams").orElse(before.grams()),
+        flag(own, "inlayHints", "percent").orElse(before.percent()),
+        flag(own, "inlayHints", "otherScale").orElse(before.otherScale()),
+        flag(own, "codeLens", "totals").orElse(before.totals()));
+  }
+
+  private static Optional<Boolean> flag(JsonObject settings, String group, String name) {
+    JsonElement inner = settings.get(group);
+    JsonElement value = inner instanceof JsonObject object ? object.get(name) : null;
+    return value != null
+            && value.isJsonPrimitive()
+            && value.getAsJsonPrimitive().isBoolean()
+        ? Optional.of(value.getAsBoolean())
+        : Optional.empty();
+  }
+}
