@@ -1,0 +1,132 @@
+package dev.kettlemark.cli;
+
+import dev.kettlemark.files.KettleFolder;
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Library;
+import dev.kettlemark.library.Pantry;
+import dev.kettlemark.library.Snapshot;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * All formula files below one folder, read as one library together with the built-in pantry.
+ *
+ * @param snapshot the library and what follows from it
+ * @param paths where each document of it lies, by URI
+ * @param reported the URIs of the documents that were asked for
+ * @param problems what could not be read, in plain words
+ */
+record LibraryFolder(
+    Snapshot snapshot, Map<String, Path> paths, Set<String> reported, List<String> problems) {
+
+  LibraryFolder {
+    paths = Map.copyOf(paths);
+    reported = Set.copyOf(reported);
+    problems = List.copyOf(problems);
+  }
+
+  /** Reads a folder, and asks for all of it. */
+  static LibraryFolder of(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      throw new UsageMistake(KettleFiles.shown(folder) + " is no folder");
+    }
+    return read(folder, Optional.empty());
+  }
+
+  /**
+   * Reads what the user named: each folder is a library of its own, and a file belongs to the library
+   * of its folder, of which only the named files are asked for.
+   *
+   * @param typed files and folders; none for the current folder
+   * @param library the folder that all named files belong to, if the user says so
+   */
+  static List<LibraryFolder> of(List<String> typed, Optional<Path> library) {
+    Set<Path> folders = new LinkedHashSet<>();
+    Map<Path, Set<Path>> files = new LinkedHashMap<>();
+    for (String name : typed.isEmpty() ? List.of(".") : typed) {
+      Path path = KettleFiles.path(name);
+      if (Files.isDirectory(path) && library.isEmpty()) {
+        folders.add(path);
+      } else if (Files.isDirectory(path)) {
+        files
+            .computeIfAbsent(library.get(), key -> new LinkedHashSet<>())
+            .addAll(KettleFiles.below(path, problem -> {}));
+      } else if (Files.exists(path)) {
+        files
+            .computeIfAbsent(library.orElseGet(() -> folderOf(path)), key -> new LinkedHashSet<>())
+            .add(path);
+      } else {
+        throw new UsageMistake("there is no file or folder " + KettleFiles.shown(path));
+      }
+    }
+    List<LibraryFolder> result = new ArrayList<>();
+    folders.stream()
+        .filter(folder ->
+            folders.stream().noneMatch(other -> isBelow(folder, other) && !isBelow(other, folder)))
+        .forEach(folder -> result.add(read(folder, Optional.empty())));
+    files.forEach((folder, named) -> {
+      List<Path> open = named.stream()
+          .filter(file -> folders.stream().noneMatch(given -> isBelow(file, given)))
+          .toList();
+      if (!open.isEmpty()) {
+        result.add(read(folder, Optional.of(open)));
+      }
+    });
+    return result;
+  }
+
+  /** The documents that were asked for, in order of name. */
+  List<Document> documents() {
+    return snapshot.library().ownDocuments().stream()
+        .filter(document -> reported.contains(document.uri()))
+        .toList();
+  }
+
+  /** Where a document lies as the user would name it; for the pantry, its own name. */
+  String shown(String uri) {
+    Path path = paths.get(uri);
+    return path == null ? uri : KettleFiles.shown(path);
+  }
+
+  private static LibraryFolder read(Path folder, Optional<Collection<Path>> named) {
+    List<String> problems = new ArrayList<>();
+    Map<String, Path> paths = new LinkedHashMap<>();
+    Set<String> asked = new LinkedHashSet<>();
+    List<Document> documents = new ArrayList<>(Pantry.documents());
+    Collection<Path> first = named.orElse(List.of());
+    first.forEach(file -> asked.add(KettleFiles.uri(file)));
+    // A named file may be a link to another one of the folder; as one text it is read once.
+    KettleFolder.once(first, KettleFiles.below(folder, problems::add))
+        .forEach(file -> paths.put(KettleFiles.uri(file), file));
+    paths.values().forEach(file -> {
+      try {
+        documents.add(KettleFiles.document(file));
+      } catch (IOException failure) {
+        problems.add(KettleFiles.cannot("read", file, failure));
+      }
+    });
+    return new LibraryFolder(
+        Snapshot.of(Library.of(documents)),
+        paths,
+        named.isPresent() ? asked : paths.keySet(),
+        problems);
+  }
+
+  private static Path folderOf(Path file) {
+    Path parent = file.getParent();
+    return parent == null ? Path.of("") : parent;
+  }
+
+  private static boolean isBelow(Path path, Path folder) {
+    return path.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize());
+  }
+}
