@@ -1,0 +1,138 @@
+/** What the commands of the extension do; each asks, calls the server and shows the answer. */
+
+import * as vscode from 'vscode';
+import { execute, type Connection } from './client';
+import { SECTION } from './config';
+import { chooseFormula } from './formulas';
+import type { Pages } from './pages';
+import {
+  SERVER_COMMANDS,
+  isFormulaPlace,
+  isScaleAnswer,
+  type ExplainRuleArgument,
+  type FormulaPlace,
+  type ScaleArgument,
+} from './protocol';
+import { askTarget, type Asker } from './scalePrompt';
+
+const APPLY = 'Write into the text';
+const LEAVE = 'Leave the text as it is';
+
+/** Asks for a target, shows the weighing list and, once confirmed, writes the new batch. */
+export async function scale(
+  connection: Connection,
+  pages: Pages,
+  argument: unknown,
+): Promise<void> {
+  const client = connection.running();
+  const place = client && (await placeOrChoice(argument));
+  const target = place && (await askTarget(ASKER));
+  if (client === undefined || place === undefined || target === undefined) {
+    return;
+  }
+  const asked: ScaleArgument = { uri: place.uri, formula: place.formula, target };
+  const before = openVersions();
+  const answer = await execute(client, SERVER_COMMANDS.scale, asked);
+  if (!isScaleAnswer(answer)) {
+    return;
+  }
+  await pages.show(`Weighing list of ${place.formula}`, answer.weighingList);
+  const choice = await vscode.window.showQuickPick([APPLY, LEAVE], {
+    title: answer.title,
+    placeHolder: `Charge ${grams(answer.charge)}, finished ${grams(answer.finished)}`,
+    ignoreFocusOut: true,
+  });
+  if (choice !== APPLY) {
+    return;
+  }
+  const edit = await client.protocol2CodeConverter.asWorkspaceEdit(answer.edit);
+  if (isStale(edit, before)) {
+    void vscode.window.showWarningMessage('The text has changed meanwhile; scale again.');
+    return;
+  }
+  if (!(await vscode.workspace.applyEdit(edit))) {
+    void vscode.window.showErrorMessage('The new batch could not be written.');
+  }
+}
+
+/** Shows a formula as a table. */
+export async function show(connection: Connection, pages: Pages, argument: unknown): Promise<void> {
+  const client = connection.running();
+  const place = client && (await placeOrChoice(argument));
+  if (client === undefined || place === undefined) {
+    return;
+  }
+  const asked: FormulaPlace = { uri: place.uri, formula: place.formula };
+  const markdown = await execute(client, SERVER_COMMANDS.show, asked);
+  if (typeof markdown === 'string') {
+    await pages.show(place.formula, markdown);
+  }
+}
+
+/** Shows the page of the rule behind a finding at the cursor, or of any finding in the text. */
+export async function explainRule(connection: Connection, pages: Pages): Promise<void> {
+  const client = connection.running();
+  const rule = client && (await chooseRule());
+  if (client === undefined || rule === undefined) {
+    return;
+  }
+  const asked: ExplainRuleArgument = { rule };
+  const markdown = await execute(client, SERVER_COMMANDS.explainRule, asked);
+  if (typeof markdown === 'string') {
+    await pages.show(rule, markdown);
+  }
+}
+
+const ASKER: Asker = {
+  async choose(title, choices) {
+    const picked = await vscode.window.showQuickPick(choices, { title });
+    return picked?.value;
+  },
+  async enter(title, prompt, problem) {
+    return vscode.window.showInputBox({ title, prompt, validateInput: problem });
+  },
+};
+
+async function placeOrChoice(argument: unknown): Promise<FormulaPlace | undefined> {
+  return isFormulaPlace(argument) ? argument : chooseFormula();
+}
+
+async function chooseRule(): Promise<string | undefined> {
+  const editor = vscode.window.activeTextEditor;
+  if (editor === undefined) {
+    return undefined;
+  }
+  const findings = vscode.languages
+    .getDiagnostics(editor.document.uri)
+    .filter(({ source }) => source === SECTION);
+  const atCursor = findings.filter(({ range }) => range.intersection(editor.selection));
+  const rules = [...new Set((atCursor.length > 0 ? atCursor : findings).flatMap(ruleOf))];
+  if (rules.length === 0) {
+    void vscode.window.showInformationMessage('There is no finding in this text.');
+  }
+  return rules.length > 1
+    ? vscode.window.showQuickPick(rules, { title: 'Rule to explain' })
+    : rules[0];
+}
+
+function ruleOf({ code }: vscode.Diagnostic): string[] {
+  const value = typeof code === 'object' ? code.value : code;
+  return value === undefined ? [] : [String(value)];
+}
+
+function openVersions(): Map<string, number> {
+  return new Map(vscode.workspace.textDocuments.map((open) => [open.uri.toString(), open.version]));
+}
+
+function isStale(edit: vscode.WorkspaceEdit, before: ReadonlyMap<string, number>): boolean {
+  const now = openVersions();
+  return edit.entries().some(([uri]) => {
+    const key = uri.toString();
+    // A text that was closed before counts as unchanged: the server read it from disk.
+    return before.has(key) && before.get(key) !== now.get(key);
+  });
+}
+
+function grams(value: number): string {
+  return `${value.toLocaleString('en', { maximumFractionDigits: 2, useGrouping: false })} g`;
+}

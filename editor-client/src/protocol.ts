@@ -1,0 +1,81 @@
+/**
+ * Mirrors what the server understands beyond the Language Server Protocol.
+ *
+ * Commands of the server travel in `workspace/executeCommand`, each with one argument object. Answers
+ * come from another process, so each is checked before it is used.
+ */
+
+import type { WorkspaceEdit } from 'vscode-languageclient';
+
+export const SERVER_COMMANDS = {
+  scale: 'kettlemark.scale',
+  show: 'kettlemark.show',
+  explainRule: 'kettlemark.explainRule',
+} as const;
+
+/** Commands of this client that the server's code actions and code lenses refer to. */
+export const CLIENT_COMMANDS = {
+  askScale: 'kettlemark.scale.ask',
+  openShow: 'kettlemark.show.open',
+} as const;
+
+/** A formula by name, and a document of its library. */
+export interface FormulaPlace {
+  readonly uri: string;
+  readonly formula: string;
+}
+
+/** What a formula is taken to. Weights in grams, loss in percent of what is made. */
+export type ScaleTarget =
+  | { readonly kind: 'charge'; readonly grams: number }
+  | { readonly kind: 'finished'; readonly grams: number }
+  | {
+      readonly kind: 'pieces';
+      readonly pieces: number;
+      readonly pieceGrams: number;
+      readonly lossPercent?: number;
+    }
+  | { readonly kind: 'moulds'; readonly count: number; readonly name?: string }
+  | { readonly kind: 'frames'; readonly count: number; readonly name?: string }
+  | { readonly kind: 'bowl'; readonly name?: string }
+  | { readonly kind: 'ingredient'; readonly name: string; readonly grams: number };
+
+export interface ScaleArgument extends FormulaPlace {
+  readonly target: ScaleTarget;
+}
+
+export interface ScaleAnswer {
+  readonly edit: WorkspaceEdit;
+  readonly title: string;
+  /** Markdown. */
+  readonly weighingList: string;
+  /** Grams weighed in. */
+  readonly charge: number;
+  /** Grams after cook-off and handling loss. */
+  readonly finished: number;
+}
+
+export interface ExplainRuleArgument {
+  readonly rule: string;
+}
+
+export function isFormulaPlace(value: unknown): value is FormulaPlace {
+  return (
+    isObject(value) && typeof value['uri'] === 'string' && typeof value['formula'] === 'string'
+  );
+}
+
+export function isScaleAnswer(value: unknown): value is ScaleAnswer {
+  return (
+    isObject(value) &&
+    isObject(value['edit']) &&
+    typeof value['title'] === 'string' &&
+    typeof value['weighingList'] === 'string' &&
+    typeof value['charge'] === 'number' &&
+    typeof value['finished'] === 'number'
+  );
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
