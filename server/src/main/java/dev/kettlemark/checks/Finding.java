@@ -14,7 +14,7 @@ import java.util.List;
  * @param message what was found, with its values
  * @param note why it matters; empty where the message says it
  * @param fixes ways to mend it, best first
- * @param related other places that belong to it
+ * @param related other places that belong to it, the first few
  */
 public record Finding(
     RuleInfo rule,
@@ -28,9 +28,12 @@ public record Finding(
   /** More ways than this to mend one thing only confuse. */
   private static final int MOST_FIXES = 4;
 
+  /** One name written a thousand times must not list a thousand places a thousand times. */
+  private static final int MOST_RELATED = 8;
+
   public Finding {
     fixes = List.copyOf(fixes.subList(0, Math.min(MOST_FIXES, fixes.size())));
-    related = List.copyOf(related);
+    related = List.copyOf(related.subList(0, Math.min(MOST_RELATED, related.size())));
   }
 
   static Finding of(RuleInfo rule, Span span, String message) {
