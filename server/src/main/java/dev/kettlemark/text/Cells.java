@@ -22,6 +22,9 @@ public final class Cells {
 
   private static final String CUT = "…";
 
+  /** No name of a kitchen is as wide as this. */
+  private static final int WIDEST_WORD = 200;
+
   private Cells() {}
 
   /** The cells of a code point. */
@@ -54,14 +57,16 @@ public final class Cells {
   /**
    * The text in lines of at most a width, broken at spaces.
    *
-   * <p>A word wider than a line stands alone and sticks out, since a name cut in two is no name.
+   * <p>A word wider than a line stands alone and sticks out, since a name cut in two is no name; what
+   * is far too wide for any name is cut off.
    *
    * @param width in cells, at least 1
    */
   public static List<String> wrapped(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+")) {
+    for (String whole : text.strip().split("\\s+")) {
+      String word = cut(whole, WIDEST_WORD);
       if (line.length() > 0 && of(line.toString()) + 1 + of(word) > width) {
         lines.add(line.toString());
         line.setLength(0);
@@ -73,7 +78,7 @@ public final class Cells {
   }
 
   /** The text's start, with a mark where something was left off. */
-  public static String cut(String text, int width) {
+  static String cut(String text, int width) {
     if (of(text) <= width) {
       return text;
     }

@@ -50,5 +50,7 @@ class CellsTest {
     assertEquals(List.of("ab cd", "ef"), Cells.wrapped("ab  cd ef", 5));
     assertEquals(List.of("a", "verylong", "b"), Cells.wrapped("a verylong b", 4));
     assertEquals(List.of(""), Cells.wrapped("  ", 4));
+    assertEquals(
+        List.of("a", "x".repeat(199) + "…"), Cells.wrapped("a " + "x".repeat(1_000_000), 4));
   }
 }
