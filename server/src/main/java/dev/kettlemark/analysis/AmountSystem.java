@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import org.hipparchus.exception.MathIllegalArgumentException;
@@ -49,6 +50,9 @@ final class AmountSystem {
   private final Function<AmountLine, Outcome<BigFraction>> gramsByVolume;
   private final BigFraction finishedPerCharge;
 
+  /** What a share can be of besides charge and finished. */
+  private final Set<String> basisNames;
+
   /** The weights of each basis that a line names; empty where the formula knows none such. */
   private final Map<String, Optional<List<BigFraction>>> bases = new HashMap<>();
 
@@ -63,6 +67,7 @@ final class AmountSystem {
     this.lines = formula.amounts();
     this.gramsByVolume = gramsByVolume;
     this.finishedPerCharge = finishedPerCharge;
+    this.basisNames = BasisWeights.names(formula);
   }
 
   /**
@@ -186,11 +191,12 @@ final class AmountSystem {
       return new Row.Value(share.fraction().multiply(finishedPerCharge));
     }
     String name = ((Basis.Named) basis).name().value();
-    columns.computeIfAbsent(name, n -> columns.size());
-    if (columns.size() <= MOST_UNKNOWNS
-        && bases.computeIfAbsent(name, n -> BasisWeights.of(formula, n)).isEmpty()) {
-      columns.remove(name);
+    if (!basisNames.contains(name)) {
       return new Row.Unusable(Reason.MISSING_FIGURE, "the formula knows no basis `" + name + "`");
+    }
+    columns.computeIfAbsent(name, n -> columns.size());
+    if (columns.size() <= MOST_UNKNOWNS) {
+      bases.computeIfAbsent(name, n -> BasisWeights.of(formula, n));
     }
     return new Row.OfBasis(share.fraction(), name);
   }

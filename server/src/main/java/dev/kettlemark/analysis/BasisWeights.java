@@ -7,9 +7,11 @@ import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.TakeLine;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hipparchus.fraction.BigFraction;
 
 /**
@@ -45,6 +47,15 @@ public final class BasisWeights {
     return basis.addStageOrIngredient(name)
         ? Optional.of(List.of(basis.weights))
         : Optional.empty();
+  }
+
+  /** Every name that {@link #of} knows: declared bases, stages and ingredients. */
+  public static Set<String> names(Formula formula) {
+    Set<String> names = new LinkedHashSet<>();
+    formula.bases().forEach(basis -> names.add(basis.name().value()));
+    formula.stages().forEach(stage -> names.add(stage.name().value()));
+    formula.amounts().forEach(line -> names.add(line.ingredient().value()));
+    return names;
   }
 
   private void addMember(BasisDefinition.Member member) {

@@ -1,12 +1,11 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Stage;
-import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What a basis of liquid would be the sum of, for the stage in which it is wanted. */
@@ -25,16 +24,18 @@ final class BasisProposal {
    */
   static Optional<String> members(ComputedFormula computed, Stage stage) {
     Formula formula = computed.formula();
-    List<String> liquids = stage.amounts().stream()
+    Set<String> elsewhere = formula.stages().stream()
+        .filter(other -> !other.name().value().equals(stage.name().value()))
+        .flatMap(other -> other.amounts().stream())
+        .map(line -> line.ingredient().value())
+        .collect(Collectors.toSet());
+    String liquids = stage.amounts().stream()
         .map(line -> line.ingredient().value())
         .filter(name -> isLiquid(computed, name))
         .distinct()
-        .map(name ->
-            standsElsewhere(formula, stage, name) ? name + " in " + stage.name().value() : name)
-        .toList();
-    return liquids.isEmpty()
-        ? Optional.empty()
-        : Optional.of(liquids.stream().collect(Collectors.joining(", ")));
+        .map(name -> elsewhere.contains(name) ? name + " in " + stage.name().value() : name)
+        .collect(Collectors.joining(", "));
+    return Optional.of(liquids).filter(names -> !names.isEmpty());
   }
 
   private static boolean isLiquid(ComputedFormula computed, String name) {
@@ -43,13 +44,5 @@ final class BasisProposal {
         .flatMap(material -> material.composition().toOptional())
         .filter(composition -> composition.fraction(Component.WATER) >= MOSTLY_WATER)
         .isPresent();
-  }
-
-  private static boolean standsElsewhere(Formula formula, Stage stage, String name) {
-    return formula.stages().stream()
-        .filter(other -> !other.name().value().equals(stage.name().value()))
-        .flatMap(other -> other.amounts().stream())
-        .map(AmountLine::ingredient)
-        .anyMatch(ingredient -> ingredient.value().equals(name));
   }
 }

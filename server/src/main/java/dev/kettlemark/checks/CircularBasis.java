@@ -3,11 +3,13 @@ package dev.kettlemark.checks;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.BasisWeights;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Basis;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Measure;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.text.Excerpt;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -35,6 +37,9 @@ public final class CircularBasis implements Rule {
   /** For more bases than these no formula is solved, so nothing is to be told of its circles. */
   private static final int MOST_BASES = 40;
 
+  /** A longer way is told by its first lines. */
+  private static final int MOST_SHOWN = 4;
+
   /** Before the first line of a way. */
   private static final int START = -1;
 
@@ -53,6 +58,7 @@ public final class CircularBasis implements Rule {
       return List.of();
     }
     Shares shares = Shares.of(computed);
+    boolean tangled = !computed.amounts().solved() && hasSeveralRests(computed);
     Map<String, Map<Integer, Integer>> reached = new HashMap<>();
     Set<Integer> told = new HashSet<>();
     List<Finding> findings = new ArrayList<>();
@@ -63,7 +69,7 @@ public final class CircularBasis implements Rule {
         List<Integer> circle = circle(steps, line);
         told.addAll(circle);
         if (!circle.isEmpty()) {
-          finding(subject, computed, circle).ifPresent(findings::add);
+          finding(subject, computed, circle, tangled).ifPresent(findings::add);
         }
       }
     }
@@ -98,12 +104,12 @@ public final class CircularBasis implements Rule {
   }
 
   private static Optional<Finding> finding(
-      Subject subject, ComputedFormula computed, List<Integer> circle) {
+      Subject subject, ComputedFormula computed, List<Integer> circle, boolean tangled) {
     Amounts.LineAmount first = computed.amounts().lines().get(circle.get(0));
     boolean solvable = circle.stream()
         .map(line -> computed.amounts().lines().get(line).share())
         .allMatch(share -> share.map(value -> value.signum() > 0).orElse(false));
-    if (!solvable && !computed.amounts().solved() && hasSeveralRests(computed)) {
+    if (!solvable && tangled) {
       return Optional.empty();
     }
     Finding finding = INFO.at(
@@ -137,18 +143,18 @@ public final class CircularBasis implements Rule {
   }
 
   private static String path(ComputedFormula computed, List<Integer> circle) {
-    List<Integer> closed = new ArrayList<>(circle);
-    closed.add(circle.get(0));
-    return closed.stream()
-            .map(line -> computed.amounts().lines().get(line))
-            .map(line -> "`" + line.line().ingredient().value() + "`")
-            .collect(Collectors.joining(" is a share of "))
-        + " through "
+    List<Amounts.LineAmount> lines = computed.amounts().lines();
+    List<Integer> shown = new ArrayList<>(circle.subList(0, Math.min(MOST_SHOWN, circle.size())));
+    shown.add(circle.get(0));
+    String way = shown.stream()
+        .map(line -> Excerpt.of(lines.get(line).line().ingredient().value()))
+        .collect(Collectors.joining(circle.size() > MOST_SHOWN ? " … " : " is a share of "));
+    return way + " through "
         + circle.stream()
-            .flatMap(
-                line -> basis(computed.formula(), computed.amounts().lines().get(line)).stream())
+            .flatMap(line -> basis(computed.formula(), lines.get(line)).stream())
             .distinct()
-            .map(name -> "`" + name + "`")
+            .limit(MOST_SHOWN)
+            .map(Excerpt::of)
             .collect(Collectors.joining(" and "));
   }
 
@@ -200,9 +206,13 @@ public final class CircularBasis implements Rule {
     /** What all lines are percentages of, 100 % of itself, is where a formula starts and no circle. */
     private static boolean isWhole(
         Formula formula, String name, List<BigFraction> weights, List<Integer> lines) {
+      if (formula.percent().filter(p -> p.value().words().equals(name)).isEmpty()) {
+        return false;
+      }
+      List<AmountLine> amounts = formula.amounts();
       BigFraction sum = BigFraction.ZERO;
       for (int line : lines) {
-        Measure measure = formula.amounts().get(line).measure().value();
+        Measure measure = amounts.get(line).measure().value();
         if (measure instanceof Measure.Share share && share.basis().isEmpty()) {
           sum = sum.add(share.fraction().multiply(weights.get(line)));
         }

@@ -33,10 +33,13 @@ public final class CoatWithoutBasis implements Rule {
   public List<Finding> check(Subject subject) {
     return subject.declaration().stream()
         .flatMap(d -> d instanceof Product product ? Stream.of(product) : Stream.empty())
-        .flatMap(product -> product.parts().stream()
-            .filter(part -> AROUND.contains(part.role()))
-            .flatMap(
-                part -> bare(part).map(share -> finding(subject, product, part, share)).stream()))
+        .flatMap(product -> {
+          Piece piece = Piece.of(product);
+          return product.parts().stream()
+              .filter(part -> AROUND.contains(part.role()))
+              .flatMap(
+                  part -> bare(part).map(share -> finding(subject, piece, part, share)).stream());
+        })
         .toList();
   }
 
@@ -48,10 +51,10 @@ public final class CoatWithoutBasis implements Rule {
   }
 
   private static Finding finding(
-      Subject subject, Product product, Product.Part part, BigFraction share) {
-    String written = part.measure().span().of(subject.text());
-    Optional<String> ofFinished = ofFinished(product, share).map(CoatWithoutBasis::grams);
-    Optional<String> ofCentre = ofCentre(product, share).map(CoatWithoutBasis::grams);
+      Subject subject, Piece piece, Product.Part part, BigFraction share) {
+    String written = Columns.shown(part.measure().span().of(subject.text()));
+    Optional<String> ofFinished = piece.ofFinished(share).map(CoatWithoutBasis::grams);
+    Optional<String> ofCentre = piece.ofCentre(share).map(CoatWithoutBasis::grams);
     String both = ofFinished.isPresent() && ofCentre.isPresent()
         ? ": of finished it is " + ofFinished.get() + " a piece, of centre " + ofCentre.get()
         : "";
@@ -69,47 +72,58 @@ public final class CoatWithoutBasis implements Rule {
         " of " + basis);
   }
 
-  /** What is c of the piece, where c of the piece and all its other parts make the piece. */
-  private static Optional<BigFraction> ofFinished(Product product, BigFraction share) {
-    BigFraction others = product.parts().stream()
-        .map(part -> share(part, Basis.Finished.class::isInstance))
-        .reduce(BigFraction.ZERO, BigFraction::add);
-    BigFraction left = BigFraction.ONE.subtract(others).subtract(share);
-    return left.signum() <= 0
-        ? Optional.empty()
-        : centre(product).map(centre -> {
-          BigFraction weighed = product.parts().stream()
-              .map(part -> grams(part)
-                  .orElse(BigFraction.ZERO)
-                  .add(centre.multiply(share(part, basis -> basis.words().equals("centre")))))
-              .reduce(BigFraction.ZERO, BigFraction::add);
-          return weighed.divide(left).multiply(share);
-        });
-  }
-
-  private static Optional<BigFraction> ofCentre(Product product, BigFraction share) {
-    return centre(product).map(share::multiply);
-  }
-
-  private static Optional<BigFraction> centre(Product product) {
-    return product.centre().flatMap(CoatWithoutBasis::grams).filter(grams -> grams.signum() > 0);
-  }
-
-  private static Optional<BigFraction> grams(Product.Part part) {
-    return part.measure().value() instanceof Measure.Weight weight
-        ? Optional.of(weight.grams())
-        : Optional.empty();
-  }
-
-  /** A part's share if its basis passes, else nothing. */
-  private static BigFraction share(Product.Part part, Predicate<Basis> isOf) {
-    return part.measure().value() instanceof Measure.Share share
-            && share.basis().filter(isOf).isPresent()
-        ? share.fraction()
-        : BigFraction.ZERO;
-  }
-
   private static String grams(BigFraction grams) {
     return Display.mass(Mass.ofGrams(grams.doubleValue()));
+  }
+
+  /**
+   * What is known of a piece besides its bare percentages.
+   *
+   * @param centre the weight of the centre in grams
+   * @param weighed the weight of all parts that are weights or shares of the centre, in grams
+   * @param shared the sum of the shares of the finished piece
+   */
+  private record Piece(Optional<BigFraction> centre, BigFraction weighed, BigFraction shared) {
+
+    static Piece of(Product product) {
+      Optional<BigFraction> centre =
+          product.centre().flatMap(Piece::grams).filter(grams -> grams.signum() > 0);
+      BigFraction weighed = BigFraction.ZERO;
+      BigFraction shared = BigFraction.ZERO;
+      for (Product.Part part : product.parts()) {
+        weighed = weighed
+            .add(grams(part).orElse(BigFraction.ZERO))
+            .add(share(part, basis -> basis.words().equals("centre"))
+                .multiply(centre.orElse(BigFraction.ZERO)));
+        shared = shared.add(share(part, Basis.Finished.class::isInstance));
+      }
+      return new Piece(centre, weighed, shared);
+    }
+
+    /** What is c of the piece, where c of the piece and all its other parts make the piece. */
+    Optional<BigFraction> ofFinished(BigFraction share) {
+      BigFraction left = BigFraction.ONE.subtract(shared).subtract(share);
+      return centre
+          .filter(grams -> left.signum() > 0)
+          .map(grams -> weighed.divide(left).multiply(share));
+    }
+
+    Optional<BigFraction> ofCentre(BigFraction share) {
+      return centre.map(share::multiply);
+    }
+
+    private static Optional<BigFraction> grams(Product.Part part) {
+      return part.measure().value() instanceof Measure.Weight weight
+          ? Optional.of(weight.grams())
+          : Optional.empty();
+    }
+
+    /** A part's share if its basis passes, else nothing. */
+    private static BigFraction share(Product.Part part, Predicate<Basis> isOf) {
+      return part.measure().value() instanceof Measure.Share share
+              && share.basis().filter(isOf).isPresent()
+          ? share.fraction()
+          : BigFraction.ZERO;
+    }
   }
 }

@@ -7,11 +7,13 @@ import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** How a fix writes into a section without breaking its columns. */
 final class Columns {
 
   private static final String USUAL_INDENT = "  ";
+  private static final Pattern GAP = Pattern.compile("[\\s\\p{Zs}\\u200B\\uFEFF]+");
   private static final int USUAL_WORD_WIDTH = 10;
 
   private final Section section;
@@ -59,6 +61,11 @@ final class Columns {
     }
     int end = endOfLine(facts.get(facts.size() - 1).span().end());
     return TextEdit.insert(end, lineEnd() + fact);
+  }
+
+  /** A figure as written, each gap as one space, so that no message is as wide as the page. */
+  static String shown(String written) {
+    return GAP.matcher(written).replaceAll(" ");
   }
 
   private static boolean facts(Line line) {

@@ -11,9 +11,12 @@ import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.UseRange;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.text.Excerpt;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -40,29 +43,41 @@ public final class GumOfCharge implements Rule {
     return INFO;
   }
 
+  /** Proposals are worked out for so many findings; nobody mends more at once. */
+  private static final int MOST_PROPOSALS = 20;
+
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().stream()
-        .flatMap(computed -> computed.amounts().lines().stream()
-            .filter(line -> !computed.formula().inherits(line.line().span()))
-            .filter(line -> ChargeLines.isOfCharge(computed, line.line()))
-            .flatMap(line -> finding(subject, computed, line).stream()))
-        .toList();
+    return subject.formula().map(computed -> check(subject, computed)).orElse(List.of());
   }
 
-  private static Optional<Finding> finding(
-      Subject subject, ComputedFormula computed, Amounts.LineAmount amount) {
-    Optional<UseRange> usual = computed
-        .material(amount.line().ingredient().value())
-        .flatMap(material -> material.ingredient())
-        .flatMap(GumOfCharge::usual);
-    Optional<Ratio> dose =
-        usual.flatMap(use -> dose(computed, amount, use.basis().words()));
-    if (dose.isEmpty()
-        || dose.get().fraction() <= FAR_ABOVE * usual.get().high().fraction()) {
-      return Optional.empty();
+  private static List<Finding> check(Subject subject, ComputedFormula computed) {
+    Map<String, Double> liquids = new HashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (Amounts.LineAmount amount : computed.amounts().lines()) {
+      Optional<UseRange> usual = Optional.of(amount.line())
+          .filter(line -> !computed.formula().inherits(line.span()))
+          .filter(line -> ChargeLines.isOfCharge(computed, line))
+          .flatMap(line -> computed.material(line.ingredient().value()))
+          .flatMap(material -> material.ingredient())
+          .flatMap(GumOfCharge::usual);
+      if (usual.isPresent()) {
+        String liquid = usual.get().basis().words();
+        double in = liquids.computeIfAbsent(liquid, name -> liquid(computed, name));
+        amount
+            .share()
+            .toOptional()
+            .filter(share -> in > 0)
+            .map(share -> Ratio.ofFraction(share.doubleValue() / in))
+            .filter(dose -> dose.fraction() > FAR_ABOVE * usual.get().high().fraction())
+            .map(dose -> finding(computed, amount, usual.get(), dose))
+            .map(finding -> findings.size() < MOST_PROPOSALS
+                ? finding.withFixes(fixes(subject, computed, amount, liquid))
+                : finding)
+            .ifPresent(findings::add);
+      }
     }
-    return Optional.of(finding(subject, computed, amount, usual.get(), dose.get()));
+    return findings;
   }
 
   private static Optional<UseRange> usual(Ingredient ingredient) {
@@ -73,22 +88,18 @@ public final class GumOfCharge implements Rule {
   }
 
   /**
-   * The dose in the liquid.
+   * How much liquid there is, as a share of the charge.
    *
    * <p>The liquid is the basis that the formula declares under that name. Without one it is all water
    * that the formula weighs in, whatever brings it: the most that the gum can meet, so that the dose is
    * rather told too low.
    */
-  private static Optional<Ratio> dose(
-      ComputedFormula computed, Amounts.LineAmount amount, String liquid) {
-    double in = declared(computed.formula(), liquid)
+  private static double liquid(ComputedFormula computed, String liquid) {
+    return declared(computed.formula(), liquid)
         ? BasisWeights.of(computed.formula(), liquid)
             .map(weights -> computed.amounts().weighted(weights).doubleValue())
             .orElse(0.0)
         : waterOf(computed);
-    return in <= 0
-        ? Optional.empty()
-        : amount.share().toOptional().map(s -> Ratio.ofFraction(s.doubleValue() / in));
   }
 
   private static boolean declared(Formula formula, String liquid) {
@@ -108,36 +119,35 @@ public final class GumOfCharge implements Rule {
   }
 
   private static Finding finding(
-      Subject subject,
-      ComputedFormula computed,
-      Amounts.LineAmount amount,
-      UseRange usual,
-      Ratio dose) {
-    AmountLine line = amount.line();
+      ComputedFormula computed, Amounts.LineAmount amount, UseRange usual, Ratio dose) {
     String liquid = usual.basis().words();
-    boolean isDeclared = declared(computed.formula(), liquid);
-    Finding finding = INFO.at(
-            line.measure().span(),
-            "%s of charge is %s of %s for `%s`",
+    return INFO.at(
+            amount.line().measure().span(),
+            "%s of charge is %s of %s for %s",
             amount.share().map(Display::percent).orElse(""),
             Display.percent(dose),
-            isDeclared ? "`" + liquid + "`" : "all water",
-            line.ingredient().value())
+            declared(computed.formula(), liquid) ? "`" + liquid + "`" : "all water",
+            Excerpt.of(amount.line().ingredient().value()))
         .because("usual is " + Display.percentFigure(usual.low().percent()) + "–"
             + Display.percent(usual.high()) + " of " + liquid + "; so much makes rubber");
-    Optional<TextEdit> basis = isDeclared
-        ? Optional.empty()
-        : BasisProposal.members(computed, computed.formula().stages().get(amount.stage()))
-            .map(members -> new Columns(subject.section())
-                .addFact(Optional.empty(), "basis", liquid + " = " + members));
-    if (!isDeclared && basis.isEmpty()) {
-      return finding;
-    }
+  }
+
+  /** Writes the dose of the liquid, and declares the liquid where the formula does not. */
+  private static List<Fix> fixes(
+      Subject subject, ComputedFormula computed, Amounts.LineAmount amount, String liquid) {
+    Columns columns = new Columns(subject.section());
     List<TextEdit> edits = new ArrayList<>();
-    basis.ifPresent(edits::add);
-    String written = figure(subject, line) + " of " + liquid;
-    edits.add(new Columns(subject.section()).replaceMeasure(line, written));
-    return finding.withFix(new Fix("Write `" + written + "`", edits));
+    if (!declared(computed.formula(), liquid)) {
+      BasisProposal.members(computed, computed.formula().stages().get(amount.stage()))
+          .map(members -> columns.addFact(Optional.empty(), "basis", liquid + " = " + members))
+          .ifPresent(edits::add);
+      if (edits.isEmpty()) {
+        return List.of();
+      }
+    }
+    String written = figure(subject, amount.line()) + " of " + liquid;
+    edits.add(columns.replaceMeasure(amount.line(), written));
+    return List.of(new Fix("Write `" + written + "`", edits));
   }
 
   /** The figure with its unit and without a basis. */

@@ -153,7 +153,8 @@ public final class MissingScale implements Rule {
         ? figure.span()
         : figure.span().to(loose.get(loose.size() - 1).span());
     Quantity quantity = figure.quantity().orElseThrow();
-    Finding finding = INFO.at(span, "%s of which scale%s", figure.number(), readings(quantity))
+    Finding finding = INFO.at(
+            span, "%s of which scale%s", Columns.shown(figure.number()), readings(quantity))
         .because("one reader hears °C and another °F");
     Optional<Unit> hint = loose.stream()
         .flatMap(atom -> LOOSE_WORDS.getOrDefault(word(atom), Optional.empty()).stream())
@@ -195,7 +196,7 @@ public final class MissingScale implements Rule {
     if (figure.span().end() < span.end()) {
       edits.add(TextEdit.delete(new Span(figure.span().end(), span.end())));
     }
-    return new Fix("Write `" + figure.number() + " " + scale.symbol() + "`", edits);
+    return new Fix("Write `" + Columns.shown(figure.number()) + " " + scale.symbol() + "`", edits);
   }
 
   /** Whether it is one figure that both scales know. */

@@ -7,8 +7,6 @@ import dev.kettlemark.syntax.Atom;
 import dev.kettlemark.syntax.Clause;
 import dev.kettlemark.syntax.Group;
 import dev.kettlemark.syntax.Line;
-import dev.kettlemark.text.Span;
-import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -94,21 +92,21 @@ public final class MissingTimeUnit implements Rule {
               word.get().span(), "the unit `%s` is written `%s`", word.get().text(), unit.symbol())
           .withFix(Fix.replace("Write `" + unit.symbol() + "`", word.get().span(), unit.symbol()));
     }
-    List<String> readings = likely(verb, clause.word(), figure).stream()
-        .map(unit -> figure.number() + " " + unit.symbol())
-        .toList();
-    Span number = figure.numberSpan();
+    String number = Columns.shown(figure.number());
+    List<Unit> likely = likely(verb, clause.word(), figure);
     return INFO.at(
-            number,
+            figure.numberSpan(),
             "%s of which unit of time: %s",
-            figure.number(),
-            readings.stream().map(r -> "`" + r + "`").collect(Collectors.joining(" or ")))
+            number,
+            likely.stream()
+                .map(unit -> "`" + number + " " + unit.symbol() + "`")
+                .collect(Collectors.joining(" or ")))
         .because("the two differ by a factor of sixty")
-        .withFixes(readings.stream()
-            .map(reading -> new Fix(
-                "Write `" + reading + "`",
-                List.of(TextEdit.insert(
-                    number.end(), reading.substring(figure.number().length())))))
+        .withFixes(likely.stream()
+            .map(unit -> Fix.insert(
+                "Write `" + number + " " + unit.symbol() + "`",
+                figure.numberSpan().end(),
+                " " + unit.symbol()))
             .toList());
   }
 

@@ -5,6 +5,7 @@ import dev.kettlemark.model.Unit;
 import dev.kettlemark.syntax.Atom;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.Excerpt;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,14 +83,15 @@ public final class MissingUnit implements Rule {
       Unit unit = Unit.overlookingCase(misspelt.get().text()).orElseThrow();
       return INFO.at(
               misspelt.get().span(),
-              "the unit `%s` is written `%s`",
-              misspelt.get().text(),
+              "the unit %s is written `%s`",
+              Excerpt.of(misspelt.get().text()),
               unit.symbol())
           .because("capitals matter: `m` is a metre and `M` nothing at all")
           .withFix(
               Fix.replace("Write `" + unit.symbol() + "`", misspelt.get().span(), unit.symbol()));
     }
-    Finding finding = INFO.at(amount.numberSpan(), "%s of what unit", amount.number())
+    Finding finding = INFO.at(
+            amount.numberSpan(), "%s of what unit", Columns.shown(amount.number()))
         .because("percent and grams differ by the weight of the batch");
     for (String unit : units) {
       finding =

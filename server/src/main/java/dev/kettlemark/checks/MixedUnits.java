@@ -6,8 +6,8 @@ import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Measure;
 import dev.kettlemark.quantity.Display;
+import dev.kettlemark.text.Excerpt;
 import dev.kettlemark.text.TextEdit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,17 +42,19 @@ public final class MixedUnits implements Rule {
         .filter(line -> line.line().measure().value() instanceof Measure.Weight
             || line.line().measure().value() instanceof Measure.Capacity)
         .toList();
-    return weights.stream().map(line -> finding(subject, line, weights)).toList();
+    List<TextEdit> edits =
+        weights.stream().flatMap(weight -> asPercent(subject, weight).stream()).toList();
+    Fix all = new Fix("Write all " + edits.size() + " as percentages", edits);
+    return weights.stream().map(line -> finding(subject, line, all)).toList();
   }
 
-  private static Finding finding(
-      Subject subject, Amounts.LineAmount amount, List<Amounts.LineAmount> weights) {
+  private static Finding finding(Subject subject, Amounts.LineAmount amount, Fix all) {
     AmountLine line = amount.line();
     Finding finding = INFO.at(
         line.measure().span(),
-        "%s of `%s` stands among percentages",
-        line.measure().span().of(subject.text()),
-        line.ingredient().value());
+        "%s of %s stands among percentages",
+        Columns.shown(line.measure().span().of(subject.text())),
+        Excerpt.of(line.ingredient().value()));
     Optional<TextEdit> edit = asPercent(subject, amount);
     if (edit.isEmpty()) {
       return finding.because(
@@ -61,11 +63,7 @@ public final class MixedUnits implements Rule {
     finding = finding
         .because("the total cannot be read, and the weight stays behind when the batch changes")
         .withFix(new Fix("Write `" + percent(amount) + "`", List.of(edit.get())));
-    List<TextEdit> all = new ArrayList<>();
-    weights.forEach(weight -> asPercent(subject, weight).ifPresent(all::add));
-    return all.size() > 1
-        ? finding.withFix(new Fix("Write all " + all.size() + " as percentages", all))
-        : finding;
+    return all.edits().size() > 1 ? finding.withFix(all) : finding;
   }
 
   private static Optional<TextEdit> asPercent(Subject subject, Amounts.LineAmount amount) {

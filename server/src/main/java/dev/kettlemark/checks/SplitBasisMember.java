@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.BasisDefinition;
 import dev.kettlemark.model.Formula;
@@ -7,11 +8,17 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Measure;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.quantity.Display;
+import dev.kettlemark.text.Excerpt;
 import dev.kettlemark.text.Span;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.hipparchus.fraction.BigFraction;
 
 /**
@@ -26,6 +33,12 @@ public final class SplitBasisMember implements Rule {
       "split-basis-member",
       "a member of a basis stands in several stages and counts in all of them");
 
+  /** More stages than these make a message that nobody reads. */
+  private static final int MOST_SHOWN = 3;
+
+  /** Proposals are worked out for so many findings; nobody mends more at once. */
+  private static final int MOST_PROPOSALS = 20;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -38,71 +51,69 @@ public final class SplitBasisMember implements Rule {
 
   private static List<Finding> check(ComputedFormula computed) {
     Formula formula = computed.formula();
+    if (formula.bases().isEmpty()) {
+      return List.of();
+    }
+    Map<String, SortedMap<Integer, BigFraction>> places = places(computed);
+    Set<String> stages =
+        formula.stages().stream().map(stage -> stage.name().value()).collect(Collectors.toSet());
     List<Finding> findings = new ArrayList<>();
     for (BasisDefinition basis : formula.bases()) {
       for (BasisDefinition.Member member : basis.members()) {
-        List<Integer> stages = stagesOf(formula, member.ingredient().value());
-        if (stages.size() > 1 && !saysWhere(formula, member)) {
-          findings.add(finding(computed, basis, member.ingredient(), stages));
+        Located<String> name = member.ingredient();
+        SortedMap<Integer, BigFraction> shares =
+            places.getOrDefault(name.value(), Collections.emptySortedMap());
+        if (shares.size() > 1 && member.stage().isEmpty() && !stages.contains(name.value())) {
+          Finding finding = finding(formula, basis, name, shares);
+          boolean proposes = !formula.inherits(basis.span()) && findings.size() < MOST_PROPOSALS;
+          findings.add(
+              proposes ? finding.withFixes(fixes(formula, basis, name, shares.keySet())) : finding);
         }
       }
     }
     return findings;
   }
 
-  /** A member is placed by its stage, or is a stage itself. */
-  private static boolean saysWhere(Formula formula, BasisDefinition.Member member) {
-    return member.stage().isPresent()
-        || formula.stage(member.ingredient().value()).isPresent();
-  }
-
-  private static List<Integer> stagesOf(Formula formula, String ingredient) {
-    return IntStream.range(0, formula.stages().size())
-        .filter(index -> formula.stages().get(index).amounts().stream()
-            .anyMatch(line -> line.ingredient().value().equals(ingredient)))
-        .boxed()
-        .toList();
+  /** For each ingredient the stages it stands in, each with its share of the charge. */
+  private static Map<String, SortedMap<Integer, BigFraction>> places(ComputedFormula computed) {
+    Map<String, SortedMap<Integer, BigFraction>> places = new HashMap<>();
+    for (Amounts.LineAmount line : computed.amounts().lines()) {
+      places
+          .computeIfAbsent(line.line().ingredient().value(), name -> new TreeMap<>())
+          .merge(line.stage(), line.share().orElse(BigFraction.ZERO), BigFraction::add);
+    }
+    return places;
   }
 
   private static Finding finding(
-      ComputedFormula computed,
+      Formula formula,
       BasisDefinition basis,
       Located<String> member,
-      List<Integer> stages) {
-    Formula formula = computed.formula();
-    List<String> names =
-        stages.stream().map(index -> formula.stages().get(index).name().value()).toList();
-    Finding finding = INFO.at(
-            member.span(),
-            "`%s` of the basis `%s` stands in %s",
-            member.value(),
-            basis.name().value(),
-            names.stream().map(name -> "`" + name + "`").collect(Collectors.joining(" and in ")))
-        .because("all of it counts: " + shares(computed, member.value(), stages)
-            + " of charge; a dose of the basis rises with it");
-    return formula.inherits(basis.span())
-        ? finding
-        : finding.withFixes(fixes(formula, basis, member, stages));
-  }
-
-  private static String shares(ComputedFormula computed, String ingredient, List<Integer> stages) {
-    return stages.stream()
-        .map(index -> Display.percent(share(computed, ingredient, index)) + " in `"
-            + computed.formula().stages().get(index).name().value() + "`")
+      SortedMap<Integer, BigFraction> shares) {
+    String stages = shares.keySet().stream()
+        .limit(MOST_SHOWN)
+        .map(index -> Excerpt.of(formula.stages().get(index).name().value()))
+        .collect(Collectors.joining(" and in "));
+    String amounts = shares.entrySet().stream()
+        .limit(MOST_SHOWN)
+        .map(share -> Display.percent(share.getValue()) + " in "
+            + Excerpt.of(formula.stages().get(share.getKey()).name().value()))
         .collect(Collectors.joining(", "));
-  }
-
-  private static BigFraction share(ComputedFormula computed, String ingredient, int stage) {
-    return computed.amounts().lines().stream()
-        .filter(line -> line.stage() == stage)
-        .filter(line -> line.line().ingredient().value().equals(ingredient))
-        .map(line -> line.share().orElse(BigFraction.ZERO))
-        .reduce(BigFraction.ZERO, BigFraction::add);
+    int more = shares.size() - MOST_SHOWN;
+    return INFO.at(
+            member.span(),
+            "%s of the basis %s stands in %s%s",
+            Excerpt.of(member.value()),
+            Excerpt.of(basis.name().value()),
+            stages,
+            more > 0 ? " and in " + more + " more" : "")
+        .because("all of it counts: " + amounts + (more > 0 ? ", and so on" : "")
+            + " of charge; a dose of the basis rises with it");
   }
 
   /** The stage that uses the basis comes first; to count every stage stays possible. */
   private static List<Fix> fixes(
-      Formula formula, BasisDefinition basis, Located<String> member, List<Integer> stages) {
+      Formula formula, BasisDefinition basis, Located<String> member, Set<Integer> stages) {
     List<String> places = stages.stream()
         .map(index -> formula.stages().get(index))
         .sorted((one, other) -> Boolean.compare(uses(other, basis), uses(one, basis)))
@@ -110,9 +121,12 @@ public final class SplitBasisMember implements Rule {
         .toList();
     Span span = member.span();
     List<Fix> fixes = new ArrayList<>();
-    places.forEach(place -> fixes.add(Fix.replace("Write `" + place + "`", span, place)));
+    places.stream()
+        .limit(MOST_SHOWN)
+        .forEach(place -> fixes.add(Fix.replace("Write `" + place + "`", span, place)));
     String all = String.join(", ", places);
-    fixes.add(Math.min(fixes.size(), 2), Fix.replace("Write `" + all + "`", span, all));
+    String title = places.size() <= MOST_SHOWN ? "Write `" + all + "`" : "Name every stage";
+    fixes.add(Math.min(fixes.size(), 2), Fix.replace(title, span, all));
     return fixes;
   }
 

@@ -8,6 +8,7 @@ import dev.kettlemark.model.Measure;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.text.Excerpt;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.fraction.BigFraction;
@@ -32,11 +33,15 @@ public final class SpoonedGum implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().stream()
-        .flatMap(computed -> computed.amounts().lines().stream()
-            .filter(line -> !computed.formula().inherits(line.line().span()))
-            .filter(line -> isSmallPowder(computed, line))
-            .map(line -> finding(subject, computed, line)))
+    return subject.formula().map(computed -> check(subject, computed)).orElse(List.of());
+  }
+
+  private static List<Finding> check(Subject subject, ComputedFormula computed) {
+    boolean byWeight = computed.formula().isByWeight();
+    return computed.amounts().lines().stream()
+        .filter(line -> !computed.formula().inherits(line.line().span()))
+        .filter(line -> isSmallPowder(computed, line))
+        .map(line -> finding(subject, computed, line, byWeight))
         .toList();
   }
 
@@ -55,18 +60,22 @@ public final class SpoonedGum implements Rule {
   }
 
   private static Finding finding(
-      Subject subject, ComputedFormula computed, Amounts.LineAmount amount) {
+      Subject subject, ComputedFormula computed, Amounts.LineAmount amount, boolean byWeight) {
     AmountLine line = amount.line();
-    String written = line.measure().span().of(subject.text());
+    String written = Columns.shown(line.measure().span().of(subject.text()));
     Optional<Mass> mass = mass(computed, line);
     String about = mass.map(m -> ", about " + Display.mass(m)).orElse("");
     Finding finding = INFO.at(
-        line.measure().span(), "%s of `%s`%s", written, line.ingredient().value(), about);
+        line.measure().span(),
+        "%s of %s%s",
+        written,
+        Excerpt.of(line.ingredient().value()),
+        about);
     if (mass.isEmpty()) {
       return finding.because("a spoon of powder varies by a third, and its density is not known;"
           + " weigh a spoon, or give the ingredient a `density`");
     }
-    String weighed = computed.formula().isByWeight()
+    String weighed = byWeight
         ? Display.mass(mass.get())
         : amount.share().map(Display::percent).orElse(Display.mass(mass.get()));
     return finding

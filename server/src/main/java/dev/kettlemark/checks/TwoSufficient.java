@@ -5,6 +5,7 @@ import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Measure;
 import dev.kettlemark.quantity.Display;
+import dev.kettlemark.text.Excerpt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,22 +35,22 @@ public final class TwoSufficient implements Rule {
     List<AmountLine> takers = computed.formula().amounts().stream()
         .filter(line -> line.measure().value() instanceof Measure.Sufficient)
         .toList();
+    Optional<BigFraction> rest = takers.size() > 1 ? rest(computed) : Optional.empty();
     List<Finding> findings = new ArrayList<>();
     for (AmountLine later : takers.subList(Math.min(1, takers.size()), takers.size())) {
-      findings.add(finding(subject, computed, takers, later));
+      findings.add(finding(subject, takers, later, rest));
     }
     return findings;
   }
 
   private static Finding finding(
-      Subject subject, ComputedFormula computed, List<AmountLine> takers, AmountLine later) {
+      Subject subject, List<AmountLine> takers, AmountLine later, Optional<BigFraction> rest) {
     AmountLine first = takers.get(0);
-    Optional<BigFraction> rest = rest(computed);
     Finding finding = INFO.at(
             later.measure().span(),
-            "`%s` and `%s` both take up the rest%s",
-            first.ingredient().value(),
-            later.ingredient().value(),
+            "%s and %s both take up the rest%s",
+            Excerpt.of(first.ingredient().value()),
+            Excerpt.of(later.ingredient().value()),
             rest.map(share -> ", " + Display.percent(share)).orElse(""))
         .because(
             "nothing says how the rest is shared; keep one `q.s.` and write the other in figures")
@@ -59,7 +60,7 @@ public final class TwoSufficient implements Rule {
     }
     String part = Display.percent(rest.get().divide(takers.size()));
     for (AmountLine line : List.of(later, first)) {
-      if (!computed.formula().inherits(line.span())) {
+      if (!isInherited(subject, line)) {
         finding = finding.withFix(new Fix(
             "Write `" + part + "` of `" + line.ingredient().value()
                 + "`, an equal part of the rest, and adjust it",
@@ -67,6 +68,10 @@ public final class TwoSufficient implements Rule {
       }
     }
     return finding;
+  }
+
+  private static boolean isInherited(Subject subject, AmountLine line) {
+    return subject.formula().filter(f -> f.formula().inherits(line.span())).isPresent();
   }
 
   /** What the other lines leave; empty where one of them is unknown or nothing is left. */

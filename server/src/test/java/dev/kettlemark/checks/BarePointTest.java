@@ -52,7 +52,7 @@ class BarePointTest {
 
   @Test
   void offersNothingWhereAZeroDoesNotHelp() {
-    barePoint.checkNoFix(salt(".5.2 %"));
+    barePoint.checkNoFix(salt("." + "5".repeat(30) + " %"));
   }
 
   private static String salt(String amount) {

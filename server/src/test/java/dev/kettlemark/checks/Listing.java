@@ -18,7 +18,7 @@ final class Listing {
   private Listing() {}
 
   /** A finding with the line in which the listing shows it. */
-  record Shown(Severity severity, String line) {}
+  record Shown(Severity severity, String rule, String line) {}
 
   /** The findings of documents that make a library together. */
   static List<Shown> findings(List<Document> library) {
@@ -50,7 +50,7 @@ final class Listing {
         finding.severity().word(),
         finding.rule().id(),
         finding.message());
-    return new Shown(finding.severity(), line);
+    return new Shown(finding.severity(), finding.rule().id(), line);
   }
 
   /** The findings, one on each line. */
