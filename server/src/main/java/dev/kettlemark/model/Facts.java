@@ -60,8 +60,4 @@ public record Facts(List<Statement> statements) {
         .flatMap(fact -> fact.objectFigure(Unit.Dimension.MASS))
         .map(figure -> figure.map(Quantity::middleInBase));
   }
-
-  public Facts plus(List<Statement> more) {
-    return new Facts(Stream.concat(statements.stream(), more.stream()).toList());
-  }
 }
