@@ -1,7 +1,7 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
-import dev.kettlemark.quantity.Temperature;
 import java.util.List;
 
 /**
@@ -13,15 +13,7 @@ import java.util.List;
 public final class BurningSyrup implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.error("burning-syrup", "the sugar would burn at this temperature");
-
-  /** The darkest caramel of the trade; handbook charts, as in {@code SugarStage.DARK_CARAMEL}. */
-  private static final Temperature DARKEST = Temperature.ofCelsius(190);
-
-  /** Between these a syrup is cooked; common practice, no source. */
-  private static final Temperature MILDEST = Temperature.ofCelsius(100);
-
-  private static final Temperature HOTTEST = Temperature.ofCelsius(180);
+      RuleInfo.error("burning-syrup", "the sugar would burn at this temperature").forSafety();
 
   @Override
   public RuleInfo info() {
@@ -32,7 +24,7 @@ public final class BurningSyrup implements Rule {
   public List<Finding> check(Subject subject) {
     return subject.formula().stream()
         .flatMap(CookStep::of)
-        .filter(cook -> cook.band().isWhollyAbove(DARKEST))
+        .filter(cook -> cook.band().isWhollyAbove(subject.threshold(Threshold.BURNING_SUGAR)))
         .map(cook -> finding(subject, cook))
         .toList();
   }
@@ -43,7 +35,7 @@ public final class BurningSyrup implements Rule {
         .because("burning sugar can catch fire, and hot sugar burns the skin deeply");
     OtherScale other = OtherScale.of(cook.target());
     boolean isPlausible =
-        MILDEST.compareTo(other.temperature()) <= 0 && other.temperature().compareTo(HOTTEST) <= 0;
+        subject.threshold(Threshold.USUAL_COOK).contains(other.temperature());
     return isPlausible && subject.isWrittenHere(cook.target().span())
         ? finding.withFixes(other.fixes(subject.text()))
         : finding;

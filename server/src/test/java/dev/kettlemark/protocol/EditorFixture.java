@@ -1,5 +1,6 @@
 package dev.kettlemark.protocol;
 
+import dev.kettlemark.Today;
 import java.io.IOException;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
@@ -66,7 +67,8 @@ final class EditorFixture implements AutoCloseable {
     PipedOutputStream fromClient = new PipedOutputStream(toServer);
     PipedOutputStream fromServer = new PipedOutputStream(toClient);
     serving = new Thread(() -> exitCode.complete(
-        KettlemarkServer.serve("test", toServer, fromServer, OptionalLong.empty())));
+        KettlemarkServer.serve(
+            "test", toServer, fromServer, OptionalLong.empty(), () -> Today.DAY)));
     serving.setDaemon(true);
     serving.start();
     var launcher = LSPLauncher.createClientLauncher(client, toClient, fromClient);
