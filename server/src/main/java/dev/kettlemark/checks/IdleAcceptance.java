@@ -21,7 +21,7 @@ public final class IdleAcceptance implements Rule {
   }
 
   @Override
-  public boolean looksAtFindings() {
+  public boolean isAboutAcceptances() {
     return true;
   }
 

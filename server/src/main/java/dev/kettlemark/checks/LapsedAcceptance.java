@@ -19,7 +19,12 @@ public final class LapsedAcceptance implements Rule {
     return INFO;
   }
 
-  /** Only a section with a last day asks for the day, so that only such sections depend on it. */
+  @Override
+  public boolean isAboutAcceptances() {
+    return true;
+  }
+
+  /** Only a section with a last day asks for the day, so that only such sections are judged anew. */
   @Override
   public List<Finding> check(Subject subject) {
     return subject.acceptances().stream()

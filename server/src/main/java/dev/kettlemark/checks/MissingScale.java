@@ -107,7 +107,7 @@ public final class MissingScale implements Rule {
   }
 
   private static boolean takesTemperature(Line line, Connective word) {
-    if (line instanceof Line.AmountLine) {
+    if (line instanceof Line.AmountLine || line instanceof Line.SufficientLine) {
       return word == Connective.AT;
     }
     if (!(line instanceof Line.StatementLine statement)) {

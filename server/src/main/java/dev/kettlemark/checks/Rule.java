@@ -7,8 +7,8 @@ public interface Rule {
 
   RuleInfo info();
 
-  /** Whether it looks at what the other rules find, and so comes after all of them. */
-  default boolean looksAtFindings() {
+  /** Whether it is about acceptances, and so looks at what all other rules have found. */
+  default boolean isAboutAcceptances() {
     return false;
   }
 

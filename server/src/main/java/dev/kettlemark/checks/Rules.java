@@ -110,7 +110,7 @@ public final class Rules {
   private static List<Finding> found(Subject subject) {
     List<Finding> findings = new ArrayList<>();
     for (Rule rule : ALL) {
-      if (!rule.looksAtFindings()) {
+      if (!rule.isAboutAcceptances()) {
         findings.addAll(rule.check(subject));
       }
     }
@@ -121,7 +121,7 @@ public final class Rules {
   private static Verdict judged(Subject subject) {
     List<Finding> findings = new ArrayList<>(subject.found());
     for (Rule rule : ALL) {
-      if (rule.looksAtFindings()) {
+      if (rule.isAboutAcceptances()) {
         findings.addAll(rule.check(subject));
       }
     }

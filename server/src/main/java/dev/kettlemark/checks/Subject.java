@@ -78,7 +78,7 @@ public final class Subject {
         .isEmpty();
   }
 
-  /** What the rules find here; for the few that look at findings themselves. */
+  /** What the rules find here; for those about acceptances. */
   List<Finding> found() {
     return scope.ask(Rules.told(entry));
   }

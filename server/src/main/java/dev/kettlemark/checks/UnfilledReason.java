@@ -22,6 +22,11 @@ public final class UnfilledReason implements Rule {
   }
 
   @Override
+  public boolean isAboutAcceptances() {
+    return true;
+  }
+
+  @Override
   public List<Finding> check(Subject subject) {
     return subject.acceptances().stream()
         .filter(acceptance -> !acceptance.hasReason())

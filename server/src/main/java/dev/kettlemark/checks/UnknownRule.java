@@ -23,6 +23,11 @@ public final class UnknownRule implements Rule {
   }
 
   @Override
+  public boolean isAboutAcceptances() {
+    return true;
+  }
+
+  @Override
   public List<Finding> check(Subject subject) {
     return subject.acceptances().stream()
         .flatMap(acceptance -> check(acceptance).stream())

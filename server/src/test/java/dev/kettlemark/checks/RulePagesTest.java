@@ -72,11 +72,11 @@ class RulePagesTest {
         .toList();
   }
 
-  private static Document block(Rule rule, String heading) {
+  static Document block(Rule rule, String heading) {
     String page = RulePages.page(rule.info().id()).orElseThrow();
     Matcher matcher = Pattern.compile("## " + heading + "\n.*?```kettle\n(.*?)```", Pattern.DOTALL)
         .matcher(page);
     assertTrue(matcher.find(), rule.info().id() + " has no block under " + heading);
-    return Document.of("page.kettle", matcher.group(1));
+    return Document.of(rule.info().id() + ".kettle", matcher.group(1));
   }
 }
