@@ -2,6 +2,7 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
+import dev.kettlemark.quantity.Temperature;
 import java.util.List;
 
 /**
@@ -15,6 +16,12 @@ public final class BurningSyrup implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.error("burning-syrup", "the sugar would burn at this temperature").forSafety();
 
+  /**
+   * The darkest caramel of the trade; handbook charts, as in {@code SugarStage.DARK_CARAMEL}. Sugar burns
+   * in every house alike, so none may set it.
+   */
+  private static final Temperature DARKEST = Temperature.ofCelsius(190);
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -24,7 +31,7 @@ public final class BurningSyrup implements Rule {
   public List<Finding> check(Subject subject) {
     return subject.formula().stream()
         .flatMap(CookStep::of)
-        .filter(cook -> cook.band().isWhollyAbove(subject.threshold(Threshold.BURNING_SUGAR)))
+        .filter(cook -> cook.band().isWhollyAbove(DARKEST))
         .map(cook -> finding(subject, cook))
         .toList();
   }

@@ -33,9 +33,6 @@ public final class Threshold<T> {
   public static final Threshold<Temperature> HOT_SYRUP = temperature(
       "hot-syrup", "above it a syrup cooks the foaming agent that it is poured into");
 
-  public static final Threshold<Temperature> BURNING_SUGAR =
-      temperature("burning-sugar", "above it a cooked sugar burns");
-
   public static final Threshold<Band<Temperature>> USUAL_COOK = temperatures(
       "usual-cook", "where a cook ends; a figure that lies there in the other scale is meant so");
 
@@ -58,7 +55,6 @@ public final class Threshold<T> {
       SMALL_POWDER_DOSE,
       GUM_OVERDOSE,
       HOT_SYRUP,
-      BURNING_SUGAR,
       USUAL_COOK,
       SUGAR_STAGE_SLACK,
       BATCH_SHORTFALL,

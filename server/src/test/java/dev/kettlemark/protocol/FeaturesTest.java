@@ -156,6 +156,28 @@ class FeaturesTest {
     assertTrue(accepted.contains("  mix\n  accept    missing-unit \"reason\"\n"), accepted);
   }
 
+  /** {@code SnippetTextEdit}: Language Server Protocol 3.18, "Text Edit". */
+  @Test
+  void theReasonIsAPlaceholderWhereTheClientFillsItIn() throws Exception {
+    String uri = "untitled:syrup";
+    try (EditorFixture filling = EditorFixture.readingSnippets()) {
+      filling.open(uri, "formula syrup\nstage pan\n  50 water\n");
+      Position position = filling.positionOf(uri, "50");
+      var actions = filling.await(filling
+          .server()
+          .getTextDocumentService()
+          .codeAction(new CodeActionParams(
+              EditorFixture.id(uri),
+              new Range(position, position),
+              new CodeActionContext(List.of()))));
+      CodeAction last = actions.get(actions.size() - 1).getRight();
+      var edit = last.getEdit().getDocumentChanges().get(0).getLeft().getEdits().get(0);
+      assertEquals(
+          "\n  accept    missing-unit \"${1:reason}\"", edit.getRight().getSnippet().getValue());
+      assertEquals("snippet", edit.getRight().getSnippet().getKind());
+    }
+  }
+
   @Test
   void whatIsAcceptedIsNotPublished() throws Exception {
     editor.type(bar, "60.00 %", "59.00 %");
