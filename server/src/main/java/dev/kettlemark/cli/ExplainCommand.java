@@ -10,6 +10,8 @@ import dev.kettlemark.checks.Rules;
 import dev.kettlemark.features.FormulaTable;
 import dev.kettlemark.features.FormulaTable.StageRows;
 import dev.kettlemark.features.TextTable;
+import dev.kettlemark.features.ThresholdText;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.reading.Suggestions;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -29,9 +31,9 @@ import picocli.CommandLine.Parameters;
     sortOptions = false,
     description = {
       "",
-      "For a rule: what it finds, why that matters, an example and a better one. For a formula: each"
-          + " computed figure with its equation, its inputs and its source. Without a name: the list of"
-          + " all rules."
+      "For a rule: what it finds, why that matters, an example and a better one. For a threshold of the"
+          + " rules: its usual value, the reason and the source. For a formula: each computed figure"
+          + " with its equation, its inputs and its source. Without a name: the list of all rules."
     },
     parameterListHeading = "%nParameters:%n",
     optionListHeading = "%nOptions:%n",
@@ -41,6 +43,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  kettlemark explain missing-unit",
+      "  kettlemark explain total-tolerance",
       "  kettlemark explain egg-honey-nougat first-syrup --in samples/gannet-slip",
       "  kettlemark explain egg-honey-nougat water-activity --in samples/gannet-slip",
       "  kettlemark explain egg-honey-nougat texture --of first-syrup --in samples/gannet-slip"
@@ -57,7 +60,7 @@ final class ExplainCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "RULE|FORMULA",
-      description = "The id of a rule, or the name of a formula or variant.")
+      description = "The id of a rule, the word of a threshold, or the name of a formula or variant.")
   private Optional<String> name = Optional.empty();
 
   @Parameters(
@@ -94,6 +97,10 @@ final class ExplainCommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     Optional<String> page = RulePages.page(name.get());
+    Optional<Threshold<?>> threshold = Threshold.named(name.get());
+    if (page.isEmpty() && threshold.isPresent()) {
+      page = threshold.map(ThresholdText::markdown);
+    }
     if (page.isPresent()) {
       MarkdownPage.lines(page.get(), paint.get(), terminal.width()).forEach(out::println);
     } else {
@@ -103,13 +110,14 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private void explainFormula(String wanted) {
-    LibraryFolder folder = NamedEntry.library(library, terminal.err());
+    LibraryFolder folder = NamedEntry.library(library, terminal);
     if (!NamedEntry.knowsFormula(folder, wanted)) {
       List<String> known = Stream.concat(
-              Rules.all().stream().map(rule -> rule.info().id()),
+              Stream.concat(
+                  Rules.all().stream().map(rule -> rule.info().id()), Threshold.words().stream()),
               NamedEntry.formulaNames(folder).stream())
           .toList();
-      throw new UsageMistake("no rule and no formula is named `" + Visible.of(wanted) + "`"
+      throw new UsageMistake("no rule, threshold or formula is named `" + Visible.of(wanted) + "`"
           + Suggestions.sentence(wanted, known));
     }
     FormulaTable table = FormulaTable.of(NamedEntry.formula(folder, wanted).computed());

@@ -9,6 +9,8 @@ import java.util.Optional;
 public final class Hover {
 
   private static final List<HoverAnswer> ANSWERS = List.of(
+      new AcceptHover(),
+      new ThresholdHover(),
       new TemperatureHover(),
       new AmountHover(),
       new UnitHover(),

@@ -12,6 +12,14 @@ import org.junit.jupiter.api.Test;
 class ExplainCommandTest {
 
   @Test
+  void explainsAThreshold() {
+    Run run = Run.of("explain", "total-tolerance");
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().contains("Usual is 0.05 %"), run.out());
+    assertTrue(run.out().contains("common practice, no source"), run.out());
+  }
+
+  @Test
   void showsThePageOfARule() {
     Run run = Run.of("explain", "missing-unit");
     assertEquals(ExitCode.DONE, run.code(), run.err());
