@@ -2,11 +2,13 @@ package dev.kettlemark.cli;
 
 import static dev.kettlemark.features.TextTable.Align.LEFT;
 
+import dev.kettlemark.analysis.Figure;
 import dev.kettlemark.checks.Rule;
 import dev.kettlemark.checks.RuleInfo;
 import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.checks.Rules;
 import dev.kettlemark.features.FormulaTable;
+import dev.kettlemark.features.FormulaTable.StageRows;
 import dev.kettlemark.features.TextTable;
 import dev.kettlemark.features.ThresholdText;
 import dev.kettlemark.model.Threshold;
@@ -43,7 +45,8 @@ import picocli.CommandLine.Parameters;
       "  kettlemark explain missing-unit",
       "  kettlemark explain total-tolerance",
       "  kettlemark explain egg-honey-nougat first-syrup --in samples/gannet-slip",
-      "  kettlemark explain egg-honey-nougat water-activity --in samples/gannet-slip"
+      "  kettlemark explain egg-honey-nougat water-activity --in samples/gannet-slip",
+      "  kettlemark explain egg-honey-nougat texture --of first-syrup --in samples/gannet-slip"
     })
 final class ExplainCommand implements Callable<Integer> {
 
@@ -65,8 +68,16 @@ final class ExplainCommand implements Callable<Integer> {
       index = "1",
       arity = "0..1",
       paramLabel = "VALUE",
-      description = "A stage of the formula, or water-activity; all of them if not given.")
+      description =
+          "A stage of the formula, or a figure such as moisture, water-activity, doctor-share,"
+              + " glass-transition, texture or density; all of them if not given.")
   private Optional<String> value = Optional.empty();
+
+  @Option(
+      names = "--of",
+      paramLabel = "STAGE",
+      description = "The stage whose figure is asked for; the whole formula if not given.")
+  private Optional<String> stage = Optional.empty();
 
   @Option(
       names = "--in",
@@ -117,9 +128,13 @@ final class ExplainCommand implements Callable<Integer> {
       return;
     }
     String part = value.get();
+    if (stage.isPresent()) {
+      explainStage(explanation, table, stage.get(), part);
+      return;
+    }
     List<String> parts = Explanation.values(table);
     if (!parts.contains(part)) {
-      throw new UsageMistake("`" + wanted + "` has no stage `" + Visible.of(part) + "`"
+      throw new UsageMistake("`" + wanted + "` has no stage or figure `" + Visible.of(part) + "`"
           + Suggestions.sentence(part, parts));
     }
     if (!explanation.write(table, part)) {
@@ -127,6 +142,19 @@ final class ExplainCommand implements Callable<Integer> {
           .out()
           .println("Nothing was computed for " + part + ": it only holds what is weighed in.");
     }
+  }
+
+  private static void explainStage(
+      Explanation explanation, FormulaTable table, String stage, String part) {
+    StageRows rows = Explanation.stage(table, stage)
+        .orElseThrow(() -> new UsageMistake("`" + table.name() + "` has no stage `"
+            + Visible.of(stage) + "`"
+            + Suggestions.sentence(
+                stage, table.stages().stream().map(StageRows::name).toList())));
+    Figure figure = Figure.ofWord(part)
+        .orElseThrow(() -> new UsageMistake("no figure is named `" + Visible.of(part) + "`"
+            + Suggestions.sentence(part, Explanation.figures())));
+    explanation.write(rows, figure);
   }
 
   /** Every rule with its severity, and what it finds below. */

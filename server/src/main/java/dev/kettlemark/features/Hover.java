@@ -20,6 +20,7 @@ public final class Hover {
       new ProductHover(),
       new BasisHover(),
       new KitchenHover(),
+      new FigureHover(),
       new WordHover());
 
   private Hover() {}

@@ -228,7 +228,7 @@ class HoverTest {
 
         Contains water 90.0 %, sucrose 10.0 %.
 
-        Water activity at 20–25 °C about 0.99, if nothing grains.
+        - water activity: 0.97–1.00 at 20–25 °C, if nothing grains
 
         Temperature when it is done: 21 °C, dissolved, foam, soft-peak.
 
