@@ -49,6 +49,7 @@ public final class Rules {
       new BelowBoiling(),
       new AlreadyConcentrated(),
       new StageNameMismatch(),
+      new ExpectationOff(),
       new ChargeTakenForFinished(),
       new TooFewGrams(),
       new BelowScale(),
