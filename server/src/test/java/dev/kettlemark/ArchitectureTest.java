@@ -55,6 +55,8 @@ class ArchitectureTest {
   private static final Map<String, String> READERS = Map.of(
       "dev.kettlemark.library.Pantry",
       "the pantry is written in the language and shipped as text inside the program",
+      "dev.kettlemark.labelling.LawTable",
+      "what the law says is a table with its source and date, so that it can be read and renewed as one",
       "dev.kettlemark.checks.RulePages",
       "the page of a rule is Markdown, so that the editor, the terminal and the web read one text");
 
@@ -91,6 +93,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".analysis..")
         .layer("scaling")
         .definedBy(ROOT + ".scaling..")
+        .layer("labelling")
+        .definedBy(ROOT + ".labelling..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -120,10 +124,14 @@ class ArchitectureTest {
         .whereLayer("scaling")
         .mayOnlyAccessLayers(
             "analysis", "library", "syntax", "model", "science", "quantity", "text")
+        .whereLayer("labelling")
+        .mayOnlyAccessLayers(
+            "scaling", "analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
         .mayOnlyAccessLayers(
+            "labelling",
             "scaling",
             "analysis",
             "library",
@@ -135,6 +143,7 @@ class ArchitectureTest {
             "text")
         .whereLayer("features")
         .mayOnlyAccessLayers(
+            "labelling",
             "checks",
             "scaling",
             "analysis",
@@ -198,6 +207,7 @@ class ArchitectureTest {
         "syntax",
         "reading",
         "scaling",
+        "labelling",
         "checks",
         "features",
         // Both turn what a user asks for into an exact figure of a scaling.

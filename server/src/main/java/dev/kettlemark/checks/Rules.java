@@ -56,7 +56,20 @@ public final class Rules {
       new CircularFormula(),
       new ChangeWithoutTarget(),
       new DuplicateCode(),
-      new DuplicateName());
+      new DuplicateName(),
+      new MissingCaution(),
+      new RawEggNotHeated(),
+      new RawNutInCoolMass(),
+      new PasteurisedSaidOfRaw(),
+      new ClaimNotTrue(),
+      new FreeFromBesideMayContain(),
+      new ClaimNotKnown(),
+      new ClaimInSharedKitchen(),
+      new SharedBowl(),
+      new LessSugarWithoutReference(),
+      new AnimalNameOnVegan(),
+      new TypedAllergens(),
+      new AdditiveNotPermitted());
 
   private static final Task<List<Finding>> FOUND =
       (entry, scope) -> found(new Subject(entry, scope));

@@ -6,25 +6,23 @@ import dev.kettlemark.analysis.StepResult;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Origin;
 import dev.kettlemark.model.Component;
+import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Which cautions a formula or product ought to carry. */
 final class Cautions {
-
-  private static final Set<Verb.Effect> HEATING =
-      Set.of(Verb.Effect.COOK, Verb.Effect.BOIL, Verb.Effect.HEAT);
 
   private final Entry entry;
   private final Optional<ComputedFormula> formula;
@@ -71,19 +69,27 @@ final class Cautions {
         .flatMap(f -> f.process().stages().stream())
         .map(StageResult::steps)
         .flatMap(List::stream)
-        .filter(step -> Verb.of(step.step().word().value())
-            .filter(verb -> HEATING.contains(verb.effect()))
-            .isPresent())
+        .filter(Cautions::heats)
         .filter(step -> hottest(step).filter(t -> t.celsius() > limit).isPresent())
         .toList();
     return steps.stream()
-        .findFirst()
+        .max(Comparator.comparing(step -> hottest(step).orElseThrow()))
         .map(step -> need(
             rule,
             "`" + step.step().word().value() + "` brings it to "
                 + hottest(step).map(Display::celsius).orElse(""),
             Optional.of(entry.origin(step.step().word().span())),
             states(rule)));
+  }
+
+  /** A boil without a target only dissolves. */
+  private static boolean heats(StepResult step) {
+    return Verb.of(step.step().word().value())
+        .map(Verb::effect)
+        .filter(effect -> effect == Verb.Effect.COOK
+            || effect == Verb.Effect.HEAT
+            || (effect == Verb.Effect.BOIL && step.step().has(Connective.TO)))
+        .isPresent();
   }
 
   private static Optional<Temperature> hottest(StepResult step) {
@@ -116,14 +122,18 @@ final class Cautions {
     double safe = Double.parseDouble(rule.values().get(0));
     return ofUse(
         rule,
-        use -> use.says("traits", "raw-animal")
+        use -> isRawEgg(use)
             && warmest(use).filter(band -> band.low().celsius() >= safe).isEmpty(),
         makeup.uses().stream()
-            .filter(use -> use.says("traits", "raw-animal"))
+            .filter(Cautions::isRawEgg)
             .flatMap(use -> warmest(use).stream())
             .findFirst()
             .map(band -> ", which gets no warmer than " + Display.celsius(band))
             .orElse(", which is raw"));
+  }
+
+  private static boolean isRawEgg(IngredientUse use) {
+    return use.says("traits", "raw-animal") && use.says("allergen", "egg");
   }
 
   /** Known only for what is weighed in here; a part has its own page. */

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param test which question decides
  * @param values what the question is about
  */
-record ClaimRule(Market market, String claim, String test, List<String> values, Law law) {
+public record ClaimRule(Market market, String claim, String test, List<String> values, Law law) {
 
   private static final List<ClaimRule> ALL = LawTable.read("claims.txt").stream()
       .map(row -> new ClaimRule(
@@ -21,8 +21,17 @@ record ClaimRule(Market market, String claim, String test, List<String> values, 
           row.law()))
       .toList();
 
-  ClaimRule {
+  public ClaimRule {
     values = List.copyOf(values);
+  }
+
+  /** The allergens, in the pantry's words, that a claim says are absent; none for other claims. */
+  public static List<String> absent(String claim) {
+    return ALL.stream()
+        .filter(rule -> rule.claim().equals(claim) && rule.test().equals("free-from"))
+        .flatMap(rule -> rule.values().stream())
+        .distinct()
+        .toList();
   }
 
   static List<ClaimRule> all() {

@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** How warm a material gets on its way through the stages. */
-final class HighestTemperature {
+public final class HighestTemperature {
 
   private HighestTemperature() {}
 
@@ -23,7 +23,7 @@ final class HighestTemperature {
    *
    * @return empty where no step works on it
    */
-  static Optional<Band<Temperature>> of(ComputedFormula formula, String material) {
+  public static Optional<Band<Temperature>> of(ComputedFormula formula, String material) {
     Set<String> carriers = new HashSet<>(Set.of(material));
     Optional<Band<Temperature>> highest = Optional.empty();
     for (StageResult stage : formula.process().stages()) {

@@ -29,6 +29,11 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
 
   private static final double MILLIGRAMS = 1000;
 
+  /** So much fat in 100 g is printed as none, by the rounding rules of each market. */
+  private static final double EUROPEAN_TRACE = 0.1;
+
+  private static final double AMERICAN_TRACE = 0.49;
+
   public Nutrition {
     rows = List.copyOf(rows);
   }
@@ -85,7 +90,7 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
       add("energy", "kJ", composition.map(FoodEnergy::europeanKilojoules), EuropeanRounding.ENERGY::of);
       add("energy", "kcal", composition.map(FoodEnergy::europeanKilocalories), EuropeanRounding.ENERGY::of);
       add("fat", "g", family(Family.FAT), grams);
-      addPart("saturates", "g", saturates(), EuropeanRounding.FATTY_ACIDS::of);
+      addPart("saturates", "g", saturates(EUROPEAN_TRACE), EuropeanRounding.FATTY_ACIDS::of);
       add("carbohydrate", "g", european(composition), grams);
       addPart("sugars", "g", family(Family.SUGAR), grams);
       if (family(Family.POLYOL).map(polyols -> polyols > 0).orElse(false)) {
@@ -101,7 +106,7 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
       DoubleFunction<String> grams = AmericanRounding.CARBOHYDRATE_OR_PROTEIN::of;
       add("calories", "kcal", composition.map(FoodEnergy::americanKilocalories), AmericanRounding.CALORIES::of);
       add("total fat", "g", family(Family.FAT), AmericanRounding.FAT::of);
-      addPart("saturated fat", "g", saturates(), AmericanRounding.FAT::of);
+      addPart("saturated fat", "g", saturates(AMERICAN_TRACE), AmericanRounding.FAT::of);
       add("sodium", "mg",
           component(Component.SALT).map(salt -> MILLIGRAMS * salt / SALT_PER_SODIUM),
           AmericanRounding.SODIUM::of);
@@ -176,9 +181,13 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
           : all.sugars();
     }
 
-    private static Outcome<Double> saturates() {
-      return Outcome.unknown(
-          Reason.MISSING_FIGURE, "the pantry does not split fat into its fatty acids");
+    /** Part of the fat: where all fat rounds to nothing, so do they; else nobody knows. */
+    private Outcome<Double> saturates(double trace) {
+      return family(Family.FAT)
+          .flatMap(fat -> fat <= trace
+              ? Outcome.known(fat)
+              : Outcome.unknown(
+                  Reason.MISSING_FIGURE, "the pantry does not split fat into its fatty acids"));
     }
   }
 }
