@@ -2,8 +2,6 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.labelling.CautionNeed;
 import dev.kettlemark.labelling.Label;
-import dev.kettlemark.library.Origin;
-import dev.kettlemark.model.Declaration;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -30,15 +28,11 @@ public final class MissingCaution implements Rule {
         .flatMap(List::stream)
         .filter(need -> !need.isStated())
         .filter(need -> !need.caution().equals(RawEggNotHeated.CAUTION))
-        .map(need -> finding(subject, need))
+        .flatMap(need -> need.place().map(place -> finding(subject, need, place.span())).stream())
         .toList();
   }
 
-  private static Finding finding(Subject subject, CautionNeed need) {
-    Span span = need.place()
-        .map(Origin::span)
-        .or(() -> subject.declaration().map(Declaration::name).map(name -> name.span()))
-        .orElseGet(() -> Span.at(0));
+  private static Finding finding(Subject subject, CautionNeed need, Span span) {
     Finding finding = INFO.at(
             span, "no `caution %s`, and %s", need.caution(), need.reason())
         .because(because(need))

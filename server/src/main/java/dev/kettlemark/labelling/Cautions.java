@@ -24,6 +24,9 @@ import java.util.stream.Stream;
 /** Which cautions a formula or product ought to carry. */
 final class Cautions {
 
+  /** A sum of figures is off by this much at most. */
+  private static final double EXACT = 1e-9;
+
   private final Entry entry;
   private final Optional<ComputedFormula> formula;
   private final Makeup makeup;
@@ -98,17 +101,26 @@ final class Cautions {
         .reduce((one, other) -> one.compareTo(other) >= 0 ? one : other);
   }
 
-  /** A use that calls for the caution; one that the section names itself before one of its parts. */
-  private Optional<CautionNeed> ofUse(CautionRule rule, Predicate<IngredientUse> test, String suffix) {
+  /** Told where the section itself names what calls for it; a part is told on its own page. */
+  private Optional<CautionNeed> ofUse(
+      CautionRule rule, Predicate<IngredientUse> test, String suffix) {
+    return ofUse(rule, test, suffix, Way::isDirect);
+  }
+
+  private Optional<CautionNeed> ofUse(
+      CautionRule rule, Predicate<IngredientUse> test, String suffix, Predicate<Way> isToldHere) {
     List<IngredientUse> found = makeup.uses().stream().filter(test).toList();
-    Optional<IngredientUse> open =
-        found.stream().filter(use -> uncarried(use, rule).findAny().isPresent()).findFirst();
-    Optional<IngredientUse> shown = open.or(() -> found.stream().findFirst());
-    return shown.map(use -> need(
-        rule,
-        "it holds `" + use.name() + "`" + suffix,
-        Stream.concat(uncarried(use, rule), use.ways().stream()).map(Way::here).findFirst(),
-        states(rule) || open.isEmpty()));
+    boolean isOpen = found.stream().anyMatch(use -> uncarried(use, rule).findAny().isPresent());
+    Optional<IngredientUse> told = found.stream()
+        .filter(use -> uncarried(use, rule).anyMatch(isToldHere))
+        .findFirst();
+    return told.or(() -> found.stream().findFirst())
+        .map(use -> need(
+            rule,
+            "it holds `" + use.name() + "`" + suffix,
+            told.flatMap(
+                one -> uncarried(one, rule).filter(isToldHere).map(Way::here).findFirst()),
+            states(rule) || !isOpen));
   }
 
   /** The ways on which no part carries the caution. */
@@ -151,13 +163,14 @@ final class Cautions {
     Optional<Ratio> share =
         makeup.composition().toOptional().map(composition -> composition.share(family));
     return share
-        .filter(found -> found.percent() > limit)
+        .filter(found -> found.percent() > limit + EXACT)
         .flatMap(found -> ofUse(
             rule,
             use -> use.composition()
                 .map(composition -> composition.share(family).fraction() > 0)
                 .orElse(false),
-            ": " + Display.percent(found) + " " + parts[0] + " in all"));
+            ": " + Display.percent(found) + " " + parts[0] + " in all",
+            way -> true));
   }
 
   private static boolean isNamed(IngredientUse use, List<String> names) {

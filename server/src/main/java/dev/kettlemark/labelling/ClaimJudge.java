@@ -41,6 +41,10 @@ final class ClaimJudge {
 
   /** @param than what the claim names for comparison */
   ClaimAnswer judge(ClaimRule rule, Optional<String> than) {
+    if (makeup.uses().isEmpty()) {
+      return new ClaimAnswer(
+          rule.claim(), rule.market(), rule.law(), unstated("nothing is weighed in"));
+    }
     List<Ground> grounds =
         switch (rule.test()) {
           case "diet" -> diet(rule.values().get(0));

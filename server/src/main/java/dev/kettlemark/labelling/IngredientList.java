@@ -35,6 +35,9 @@ public record IngredientList(
   /** Annex VII, part A, point 1 of the Regulation. */
   private static final double WATER_LEFT_OUT = 0.05;
 
+  /** A difference of figures that add up to one is off by this much at most. */
+  private static final double EXACT = 1e-9;
+
   /** Annex VII, part A, point 6, and part E, point 2, of the Regulation; 21 CFR 101.4(a)(2). */
   private static final double SMALL = 0.02;
 
@@ -75,7 +78,7 @@ public record IngredientList(
     }
 
     boolean isSmall() {
-      return share.map(s -> s.fraction() <= SMALL).orElse(false);
+      return share.map(s -> s.fraction() <= SMALL + EXACT).orElse(false);
     }
   }
 
@@ -108,7 +111,7 @@ public record IngredientList(
         "how much " + name + " there is, is unknown: " + unknown.because()));
     boolean isFlavour = uses.stream()
             .allMatch(use -> use.ingredient().filter(i -> i.hasRole("flavour")).isPresent())
-        && share.map(s -> s.fraction() <= SMALL).orElse(false);
+        && share.map(s -> s.fraction() <= SMALL + EXACT).orElse(false);
     String marked = uses.stream()
         .map(use -> Emphasis.of(name, use, market))
         .reduce((one, other) -> one.length() >= other.length() ? one : other)
@@ -133,7 +136,7 @@ public record IngredientList(
         sum -> Outcome.known(Ratio.ofFraction(Math.max(0, 1 - sum.fraction()))),
         unknown -> Outcome.unknown(
             Reason.DEPENDS_ON_UNKNOWN, "it is what is left of the rest: " + unknown.because()));
-    boolean isLeftOut = left.map(share -> share.fraction() <= WATER_LEFT_OUT).orElse(false);
+    boolean isLeftOut = left.map(share -> share.fraction() <= WATER_LEFT_OUT + EXACT).orElse(false);
     if (isLeftOut) {
       notes.add("added water is " + left.map(Display::percent).orElse("")
           + " of the finished weight and may be left out");

@@ -23,6 +23,9 @@ public record MarketAllergens(
     List<Listed> onSite,
     List<String> notes) {
 
+  /** A product of figures is off by this share of itself at most. */
+  private static final double EXACT = 1e-9;
+
   public MarketAllergens {
     contained = List.copyOf(contained);
     mayContain = List.copyOf(mayContain);
@@ -122,7 +125,7 @@ public record MarketAllergens(
         .sulphite()
         .fold(
             share -> {
-              boolean isAbove = share.compareTo(limit) > 0;
+              boolean isAbove = share.fraction() > limit.fraction() * (1 + EXACT);
               notes.add("sulphur dioxide comes to " + Display.trimmed(share.partsPerMillion(), 1)
                   + " mg/kg, " + (isAbove ? "above" : "within") + " the limit of "
                   + Display.trimmed(limit.partsPerMillion(), 0) + " mg/kg");
