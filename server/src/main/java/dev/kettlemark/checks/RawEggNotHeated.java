@@ -14,8 +14,10 @@ import dev.kettlemark.science.EggSafety.Verdict;
 import dev.kettlemark.syntax.Lexeme;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reports raw egg that nothing heats enough.
@@ -31,6 +33,9 @@ public final class RawEggNotHeated implements Rule {
 
   private static final String PASTEURISED = "egg-white-pasteurised";
 
+  /** Each is followed through all stages; nobody mends more at once. */
+  private static final int MOST_NAMES = 20;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -43,7 +48,7 @@ public final class RawEggNotHeated implements Rule {
 
   private static List<Finding> check(Subject subject, ComputedFormula formula) {
     List<Finding> findings = new ArrayList<>();
-    List<String> seen = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
     for (Amounts.LineAmount amount : formula.amounts().lines()) {
       Located<String> name = amount.line().ingredient();
       boolean isRawEgg = formula
@@ -51,8 +56,7 @@ public final class RawEggNotHeated implements Rule {
           .flatMap(Material::ingredient)
           .filter(RawEggNotHeated::isRawEgg)
           .isPresent();
-      if (isRawEgg && !seen.contains(name.value())) {
-        seen.add(name.value());
+      if (isRawEgg && seen.size() < MOST_NAMES && seen.add(name.value())) {
         Optional<Band<Temperature>> reached = HighestTemperature.of(formula, name.value());
         Verdict verdict = reached.map(EggSafety::ofWhite).orElse(Verdict.NOT_PASTEURISED);
         if (verdict != Verdict.SAFE_AT_ONCE) {

@@ -11,6 +11,7 @@ import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +31,9 @@ public final class RawNutInCoolMass implements Rule {
 
   private static final Set<String> GROUND = Set.of("powder", "paste");
 
+  /** Each is followed through all stages; nobody mends more at once. */
+  private static final int MOST_NAMES = 20;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -42,7 +46,7 @@ public final class RawNutInCoolMass implements Rule {
 
   private static List<Finding> check(ComputedFormula formula) {
     List<Finding> findings = new ArrayList<>();
-    List<String> seen = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
     for (Amounts.LineAmount amount : formula.amounts().lines()) {
       Located<String> name = amount.line().ingredient();
       boolean isRaw = formula
@@ -50,8 +54,7 @@ public final class RawNutInCoolMass implements Rule {
           .flatMap(Material::ingredient)
           .filter(RawNutInCoolMass::isRaw)
           .isPresent();
-      if (isRaw && !seen.contains(name.value())) {
-        seen.add(name.value());
+      if (isRaw && seen.size() < MOST_NAMES && seen.add(name.value())) {
         Optional<Band<Temperature>> reached = HighestTemperature.of(formula, name.value());
         if (reached.filter(band -> band.low().compareTo(TREATED) >= 0).isEmpty()) {
           findings.add(finding(name, reached));

@@ -8,11 +8,16 @@ import dev.kettlemark.labelling.Market;
 import dev.kettlemark.library.Origin;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Vocabulary;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -26,12 +31,16 @@ record StatedWords(Subject subject, Statement fact, Located<String> word) {
   /** More things than this against one claim only repeat each other. */
   private static final int MOST_GROUNDS = 3;
 
-  /** Every word of a fact, each once. */
+  /** A finding shows no more places than this. */
+  private static final int MOST_PLACES = 8;
+
+  /** Every word of a fact that the language knows, each once. */
   static List<StatedWords> of(Subject subject, Label label, String fact) {
     List<StatedWords> all = new ArrayList<>();
+    Set<String> open = new HashSet<>(Vocabulary.words(fact));
     for (Statement line : label.facts().all(fact).toList()) {
       for (Located<String> word : line.objectNames()) {
-        if (all.stream().noneMatch(known -> known.word().value().equals(word.value()))) {
+        if (open.remove(word.value())) {
           all.add(new StatedWords(subject, line, word));
         }
       }
@@ -41,16 +50,12 @@ record StatedWords(Subject subject, Statement fact, Located<String> word) {
 
   /** What speaks against this claim, the same in all markets told once. */
   List<Ground> grounds(Label label, Kind kind) {
-    List<Ground> grounds = new ArrayList<>();
-    for (ClaimAnswer answer : label.claims()) {
-      if (answer.claim().equals(word.value())) {
-        answer.of(kind).stream()
-            .filter(ground ->
-                grounds.stream().noneMatch(known -> known.text().equals(ground.text())))
-            .forEach(grounds::add);
-      }
-    }
-    return grounds;
+    Map<String, Ground> grounds = new LinkedHashMap<>();
+    label.claims().stream()
+        .filter(answer -> answer.claim().equals(word.value()))
+        .flatMap(answer -> answer.of(kind).stream())
+        .forEach(ground -> grounds.putIfAbsent(ground.text(), ground));
+    return List.copyOf(grounds.values());
   }
 
   /** {@code in the European Union}, where only some of the markets speak against it. */
@@ -78,7 +83,7 @@ record StatedWords(Subject subject, Statement fact, Located<String> word) {
   /** The finding with the places that the grounds come from. */
   static Finding withPlaces(Finding finding, List<Ground> grounds) {
     Finding result = finding;
-    for (Ground ground : grounds) {
+    for (Ground ground : grounds.subList(0, Math.min(grounds.size(), MOST_PLACES))) {
       for (Origin place : ground.places()) {
         result = result.withRelated(place, ground.text());
       }

@@ -15,7 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /** Gathers what the ingredients say of allergens. */
 final class AllergenComputation {
@@ -25,11 +25,16 @@ final class AllergenComputation {
   static Allergens of(Makeup makeup, Facts own, Optional<House> house) {
     Map<String, List<IngredientUse>> contained = byWord(makeup, "allergen");
     Map<String, List<IngredientUse>> traces = byWord(makeup, "may-contain");
-    own.wordsOf("may-contain").forEach(word -> traces.putIfAbsent(word.value(), List.of()));
+    Set<String> known = Vocabulary.words("allergen");
+    own.wordsOf("may-contain").stream()
+        .map(Located::value)
+        .filter(known::contains)
+        .forEach(word -> traces.putIfAbsent(word, List.of()));
     traces.keySet().removeAll(contained.keySet());
     List<String> onSite = house.stream()
         .flatMap(h -> h.facts().wordsOf("allergens-on-site").stream())
         .map(Located::value)
+        .filter(known::contains)
         .filter(word -> !contained.containsKey(word) && !traces.containsKey(word))
         .distinct()
         .toList();
@@ -41,18 +46,17 @@ final class AllergenComputation {
         sulphite(contained.getOrDefault(Allergens.SULPHITE, List.of())));
   }
 
-  /** In the order of the vocabulary; words that it does not know come behind. */
+  /** In the order of the vocabulary; from a word that it does not know nothing follows. */
   private static Map<String, List<IngredientUse>> byWord(Makeup makeup, String fact) {
     Map<String, List<IngredientUse>> byWord = new LinkedHashMap<>();
-    Stream<String> known = Vocabulary.of("allergen").stream().map(Vocabulary.Term::word);
-    Stream<String> stated = makeup.uses().stream().flatMap(use -> use.words(fact).stream());
-    Stream.concat(known, stated).distinct().forEach(word -> {
-      List<IngredientUse> sources =
-          makeup.uses().stream().filter(use -> use.says(fact, word)).toList();
-      if (!sources.isEmpty()) {
-        byWord.put(word, sources);
-      }
-    });
+    Vocabulary.of("allergen").forEach(term -> byWord.put(term.word(), new ArrayList<>()));
+    for (IngredientUse use : makeup.uses()) {
+      use.words(fact).stream()
+          .distinct()
+          .filter(byWord::containsKey)
+          .forEach(word -> byWord.computeIfAbsent(word, key -> new ArrayList<>()).add(use));
+    }
+    byWord.values().removeIf(List::isEmpty);
     return byWord;
   }
 

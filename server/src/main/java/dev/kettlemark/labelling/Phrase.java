@@ -10,7 +10,8 @@ public final class Phrase {
 
   /** Whether a phrase stands in a text as words of its own. */
   public static boolean isIn(String text, String phrase) {
-    return pattern(phrase).matcher(plain(text)).find();
+    String searched = plain(text);
+    return searched.contains(plain(phrase)) && pattern(phrase).matcher(searched).find();
   }
 
   /** A pattern that finds the phrase in a {@link #plain} text. */
