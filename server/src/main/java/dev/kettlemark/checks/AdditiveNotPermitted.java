@@ -16,8 +16,8 @@ import java.util.stream.Stream;
  */
 public final class AdditiveNotPermitted implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.error(
-      "additive-not-permitted", "an additive is not permitted in this food");
+  private static final RuleInfo INFO =
+      RuleInfo.error("additive-not-permitted", "an additive is not permitted in this food");
 
   @Override
   public RuleInfo info() {
@@ -42,11 +42,7 @@ public final class AdditiveNotPermitted implements Rule {
         .distinct()
         .toList();
     Finding finding = INFO.at(
-            places.get(0).span(),
-            "`%s` in %s: %s",
-            use.name(),
-            rule.market().place(),
-            rule.what())
+            places.get(0).span(), "`%s` in %s: %s", use.name(), rule.market().place(), rule.what())
         .because(rule.law().words());
     for (Origin place : places.subList(1, places.size())) {
       finding = finding.withRelated(place, "`" + use.name() + "` goes in here");

@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.model.Located;
 import dev.kettlemark.labelling.Label;
 import dev.kettlemark.model.Declaration;
+import dev.kettlemark.model.Located;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Locale;
@@ -17,8 +17,8 @@ import java.util.regex.Pattern;
  */
 public final class AnimalNameOnVegan implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "animal-name-on-vegan", "the name promises what a vegan food does not hold");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("animal-name-on-vegan", "the name promises what a vegan food does not hold");
 
   /** Regulation (EU) No 1308/2013, annex VII, part III, for milk products; the others mislead. */
   private static final Pattern ANIMAL = Pattern.compile(
@@ -44,7 +44,9 @@ public final class AnimalNameOnVegan implements Rule {
         .filter(word -> word.value().equals("vegan"))
         .findFirst();
     Optional<String> title = subject.declaration().flatMap(Declaration::title);
-    return claim.flatMap(word -> title.flatMap(AnimalNameOnVegan::found)
+    return claim
+        .flatMap(word -> title
+            .flatMap(AnimalNameOnVegan::found)
             .map(animal -> finding(subject, word, title.orElse(""), animal)))
         .stream()
         .toList();

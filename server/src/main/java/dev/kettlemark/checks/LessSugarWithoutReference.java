@@ -34,8 +34,7 @@ public final class LessSugarWithoutReference implements Rule {
 
   private static Finding finding(Subject subject, Label label, StatedWords claim) {
     List<Ground> grounds = claim.grounds(label, Kind.NO_REFERENCE);
-    return INFO.at(
-            claim.word().span(), "`%s`: %s", claim.word().value(), StatedWords.told(grounds))
+    return INFO.at(claim.word().span(), "`%s`: %s", claim.word().value(), StatedWords.told(grounds))
         .because("a reduction is told against a named food of the same kind")
         .withFixes(thanParent(subject, claim).stream().toList())
         .withFixes(claim.withdraw().stream().toList());

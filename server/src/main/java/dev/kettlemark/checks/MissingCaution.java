@@ -33,8 +33,7 @@ public final class MissingCaution implements Rule {
   }
 
   private static Finding finding(Subject subject, CautionNeed need, Span span) {
-    Finding finding = INFO.at(
-            span, "no `caution %s`, and %s", need.caution(), need.reason())
+    Finding finding = INFO.at(span, "no `caution %s`, and %s", need.caution(), need.reason())
         .because(because(need))
         .withFix(add(subject, need.caution()));
     return need.isGrave() ? finding : finding.as(Severity.INFORMATION);
@@ -49,7 +48,6 @@ public final class MissingCaution implements Rule {
   static Fix add(Subject subject, String caution) {
     return new Fix(
         "Add `caution " + caution + "`",
-        List.of(
-            new Columns(subject.section()).addFact(Optional.empty(), "caution", caution)));
+        List.of(new Columns(subject.section()).addFact(Optional.empty(), "caution", caution)));
   }
 }

@@ -19,8 +19,8 @@ import java.util.stream.Stream;
  */
 public final class PasteurisedSaidOfRaw implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "pasteurised-said-of-raw", "something raw is called pasteurised");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("pasteurised-said-of-raw", "something raw is called pasteurised");
 
   private static final Pattern PASTEURISED =
       Pattern.compile("(?i)(?<!un)(?<!not )(?<!non-)pasteuri[sz]ed");
@@ -48,8 +48,8 @@ public final class PasteurisedSaidOfRaw implements Rule {
     List<IngredientUse> raw = label.makeup().uses().stream()
         .filter(use -> use.says("traits", "raw-animal"))
         .toList();
-    boolean another = label.makeup().uses().stream()
-        .anyMatch(use -> use.says("traits", "pasteurised"));
+    boolean another =
+        label.makeup().uses().stream().anyMatch(use -> use.says("traits", "pasteurised"));
     if (raw.isEmpty() || another) {
       return List.of();
     }
@@ -62,8 +62,7 @@ public final class PasteurisedSaidOfRaw implements Rule {
   private static Stream<Span> said(
       Subject subject, Optional<String> title, Facts facts, List<String> words) {
     Span heading = subject.section().lines().get(0).span();
-    Stream<Span> inTitle =
-        title.filter(PasteurisedSaidOfRaw::isSaid).map(said -> heading).stream();
+    Stream<Span> inTitle = title.filter(PasteurisedSaidOfRaw::isSaid).map(said -> heading).stream();
     Stream<Span> inFacts = words.stream()
         .flatMap(facts::all)
         .flatMap(fact -> fact.text().stream())

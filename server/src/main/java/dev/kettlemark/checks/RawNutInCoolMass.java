@@ -23,8 +23,8 @@ import java.util.Set;
  */
 public final class RawNutInCoolMass implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.information(
-      "raw-nut-in-cool-mass", "a ground nut or flour is heated nowhere");
+  private static final RuleInfo INFO =
+      RuleInfo.information("raw-nut-in-cool-mass", "a ground nut or flour is heated nowhere");
 
   /** Almonds blanched at 190 °F for two minutes count as pasteurised: 7 CFR 981.442(b), from memory. */
   private static final Temperature TREATED = Temperature.ofFahrenheit(190);
@@ -65,8 +65,8 @@ public final class RawNutInCoolMass implements Rule {
   }
 
   private static boolean isRaw(Ingredient ingredient) {
-    boolean isGroundNut = ingredient.hasRole("nut")
-        && ingredient.form().filter(GROUND::contains).isPresent();
+    boolean isGroundNut =
+        ingredient.hasRole("nut") && ingredient.form().filter(GROUND::contains).isPresent();
     boolean isFlour = Phrase.isIn(ingredient.shownName(), "flour") && ingredient.hasRole("starch");
     return (isGroundNut || isFlour) && !ingredient.hasTrait("heat-treated");
   }
@@ -79,7 +79,8 @@ public final class RawNutInCoolMass implements Rule {
             reached
                 .map(band -> "gets no warmer than " + Display.celsius(band))
                 .orElse("nothing heats it"))
-        .because("dry foods carry salmonella for months; take a roasted or pasteurised one, or ask the"
-            + " supplier for its treatment");
+        .because(
+            "dry foods carry salmonella for months; take a roasted or pasteurised one, or ask the"
+                + " supplier for its treatment");
   }
 }

@@ -55,8 +55,7 @@ public final class SharedBowl implements Rule {
 
   private static Optional<Finding> other(
       Subject subject, String name, Set<String> bowls, StatedWords claim) {
-    Optional<Formula> formula =
-        subject.ask(Formulas.resolved(name)).map(ResolvedFormula::formula);
+    Optional<Formula> formula = subject.ask(Formulas.resolved(name)).map(ResolvedFormula::formula);
     Optional<String> bowl = formula.stream()
         .flatMap(other -> bowls(other).stream())
         .filter(bowls::contains)

@@ -72,10 +72,8 @@ record StatedWords(Subject subject, Statement fact, Located<String> word) {
 
   /** The first few grounds as one clause. */
   static String told(List<Ground> grounds) {
-    String first = grounds.stream()
-        .limit(MOST_GROUNDS)
-        .map(Ground::text)
-        .collect(Collectors.joining("; "));
+    String first =
+        grounds.stream().limit(MOST_GROUNDS).map(Ground::text).collect(Collectors.joining("; "));
     int rest = grounds.size() - MOST_GROUNDS;
     return rest > 0 ? first + "; and " + rest + " more" : first;
   }
@@ -99,12 +97,11 @@ record StatedWords(Subject subject, Statement fact, Located<String> word) {
           .variant()
           .map(variant -> new Fix(
               "Withdraw `" + stated + "`",
-              List.of(new Columns(subject.section())
-                  .addFact(Optional.empty(), "withdraw", stated))));
+              List.of(
+                  new Columns(subject.section()).addFact(Optional.empty(), "withdraw", stated))));
     }
     Span span = fact.objectNames().size() == 1 ? wholeLine(fact.span()) : withComma();
-    return Optional.of(
-        new Fix("Remove `" + stated + "`", List.of(new TextEdit(span, ""))));
+    return Optional.of(new Fix("Remove `" + stated + "`", List.of(new TextEdit(span, ""))));
   }
 
   /** The line with its end, as nothing must be left of it. */

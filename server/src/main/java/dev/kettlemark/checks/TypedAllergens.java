@@ -54,8 +54,8 @@ public final class TypedAllergens implements Rule {
             .map(text -> finding(label, text)
                 .withFix(new Fix(
                     "Remove the statement",
-                    List.of(new TextEdit(
-                        StatedWords.wholeLine(subject.text(), fact.span()), ""))))));
+                    List.of(
+                        new TextEdit(StatedWords.wholeLine(subject.text(), fact.span()), ""))))));
   }
 
   private static boolean isStatement(String text) {
@@ -71,9 +71,8 @@ public final class TypedAllergens implements Rule {
   }
 
   private static Finding finding(Label label, Located<String> text) {
-    List<String> left = OF_CONTENT.matcher(text.value()).find()
-        ? leftOut(label, text.value())
-        : List.of();
+    List<String> left =
+        OF_CONTENT.matcher(text.value()).find() ? leftOut(label, text.value()) : List.of();
     Finding finding = left.isEmpty()
         ? INFO.at(text.span(), "allergens are computed and not typed")
         : INFO.at(text.span(), "the typed allergens leave out %s", String.join(", ", left))
@@ -86,7 +85,8 @@ public final class TypedAllergens implements Rule {
     List<String> left = new ArrayList<>();
     for (Market market : label.markets()) {
       for (Listed listed : MarketAllergens.of(label.allergens(), market).contained()) {
-        boolean isNew = left.stream().noneMatch(known -> known.equals(listed.group().name()));
+        boolean isNew =
+            left.stream().noneMatch(known -> known.equals(listed.group().name()));
         if (listed.group().isMajor() && isNew && !isNamed(text, listed.group())) {
           left.add(listed.group().name());
         }
@@ -101,13 +101,8 @@ public final class TypedAllergens implements Rule {
         .filter(word -> label.allergens().holds(word.word().value()))
         .map(word -> {
           String allergen = word.word().value();
-          String source =
-              label.allergens().contained().get(allergen).get(0).name();
-          return INFO.at(
-                  word.word().span(),
-                  "`%s` is no trace: `%s` holds it",
-                  allergen,
-                  source)
+          String source = label.allergens().contained().get(allergen).get(0).name();
+          return INFO.at(word.word().span(), "`%s` is no trace: `%s` holds it", allergen, source)
               .because("a warning of traces plays down what is in it")
               .withFixes(word.withdraw().stream().toList());
         });

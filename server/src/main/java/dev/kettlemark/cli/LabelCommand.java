@@ -77,8 +77,8 @@ final class LabelCommand implements Callable<Integer> {
     NamedEntry entry =
         NamedEntry.formulaOrProduct(NamedEntry.library(library, terminal.err()), name);
     Label label = Labels.label(entry.folder().snapshot(), entry.entry())
-        .orElseThrow(() -> new UsageMistake("`" + Visible.of(name)
-            + "` cannot be worked out; run check to see why"));
+        .orElseThrow(() -> new UsageMistake(
+            "`" + Visible.of(name) + "` cannot be worked out; run check to see why"));
     List<Market> markets = market.map(List::of).orElseGet(label::markets);
     PrintWriter out = terminal.out();
     switch (format) {

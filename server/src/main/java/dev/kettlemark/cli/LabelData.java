@@ -83,7 +83,8 @@ final class LabelData {
     JsonObject json = new JsonObject();
     json.addProperty("diet", answer.diet().word());
     json.addProperty("standing", word(answer.standing()));
-    json.add("offenders", array(answer.offenders().stream().map(IngredientUse::name).toList()));
+    json.add(
+        "offenders", array(answer.offenders().stream().map(IngredientUse::name).toList()));
     json.add("silent", array(answer.silent().stream().map(IngredientUse::name).toList()));
     return json;
   }
@@ -93,8 +94,7 @@ final class LabelData {
     json.addProperty("claim", claim.claim());
     json.addProperty("standing", word(claim.standing()));
     json.add(
-        "grounds",
-        array(claim.grounds().stream().map(ClaimAnswer.Ground::text).toList()));
+        "grounds", array(claim.grounds().stream().map(ClaimAnswer.Ground::text).toList()));
     json.addProperty("law", law(claim.law()));
     return json;
   }
@@ -126,9 +126,7 @@ final class LabelData {
       one.addProperty("name", row.name());
       one.addProperty("unit", row.unit());
       one.add("in100g", number(row.per100()));
-      one.add(
-          "inPiece",
-          row.perPiece().map(LabelData::number).orElse(JsonNull.INSTANCE));
+      one.add("inPiece", row.perPiece().map(LabelData::number).orElse(JsonNull.INSTANCE));
       return one;
     }));
     return json;
@@ -139,9 +137,7 @@ final class LabelData {
   }
 
   private static JsonElement number(Outcome<Double> figure) {
-    return figure
-        .<JsonElement>map(JsonPrimitive::new)
-        .orElse(JsonNull.INSTANCE);
+    return figure.<JsonElement>map(JsonPrimitive::new).orElse(JsonNull.INSTANCE);
   }
 
   private static String law(Law law) {

@@ -24,8 +24,8 @@ final class FormulaHover implements HoverAnswer {
             .library()
             .find(Kind.MATERIAL, name.symbol().name())
             .flatMap(entry -> Formulas.computed(pointed.snapshot(), entry)
-                .map(formula ->
-                    pointed.text(text(pointed, entry, formula), name.occurrence().span()))));
+                .map(formula -> pointed.text(
+                    text(pointed, entry, formula), name.occurrence().span()))));
   }
 
   private static Markdown text(Pointed pointed, Entry entry, ComputedFormula computed) {

@@ -87,8 +87,7 @@ public final class LabelText {
   }
 
   private static String claim(ClaimAnswer claim) {
-    String grounds =
-        claim.grounds().stream().map(Ground::text).collect(Collectors.joining("; "));
+    String grounds = claim.grounds().stream().map(Ground::text).collect(Collectors.joining("; "));
     return switch (claim.standing()) {
       case HOLDS -> "holds by what the ingredients state";
       case BROKEN -> "broken: " + grounds;
@@ -137,13 +136,15 @@ public final class LabelText {
     lines.addAll(table.lines(width));
     nutrition.rows().stream()
         .flatMap(row -> row.per100()
-            .fold(known -> Stream.<String>empty(), unknown -> Stream.of(
-                row.name() + " unknown: " + unknown.because())))
+            .fold(
+                known -> Stream.<String>empty(),
+                unknown -> Stream.of(row.name() + " unknown: " + unknown.because())))
         .distinct()
         .limit(2)
         .forEach(this::paragraph);
     if (market == Market.US) {
-      paragraph("An American label states a serving; these are 100 g and one piece, rounded alike.");
+      paragraph(
+          "An American label states a serving; these are 100 g and one piece, rounded alike.");
     }
   }
 
@@ -164,17 +165,16 @@ public final class LabelText {
     Stream<Law> laws = Stream.of(
             Stream.concat(allergens.contained().stream(), allergens.mayContain().stream())
                 .map(listed -> listed.group().law()),
-            label.claims().stream()
-                .filter(claim -> claim.market() == market)
-                .map(ClaimAnswer::law),
+            label.claims().stream().filter(claim -> claim.market() == market).map(ClaimAnswer::law),
             label.cautions().stream()
                 .filter(need -> need.market().filter(m -> m == market).isPresent())
                 .map(CautionNeed::law))
         .flatMap(all -> all);
     laws.map(Law::words).distinct().forEach(this::paragraph);
-    paragraph(market == Market.EU
-        ? "Regulation (EU) No 1169/2011, articles 18 to 22, 30 and annexes VII, VIII, XIV, from memory"
-        : "21 CFR 101.4 and 101.9, from memory");
+    paragraph(
+        market == Market.EU
+            ? "Regulation (EU) No 1169/2011, articles 18 to 22, 30 and annexes VII, VIII, XIV, from memory"
+            : "21 CFR 101.4 and 101.9, from memory");
   }
 
   /** {@code 22.4 g condensed-milk in 100 g, by chewy-caramel}. */
@@ -187,15 +187,12 @@ public final class LabelText {
         .map(Ratio::percent)
         .map(grams -> Display.grams(grams) + " g " + use.name() + " in 100 g")
         .orElse("an unknown amount of " + use.name());
-    Optional<Way> through =
-        use.ways().stream().filter(way -> !way.isDirect()).findFirst();
+    Optional<Way> through = use.ways().stream().filter(way -> !way.isDirect()).findFirst();
     return amount + through.map(way -> ", by " + way.words()).orElse("");
   }
 
   private static String warned(Listed listed) {
-    return listed.sources().isEmpty()
-        ? "stated here"
-        : "from " + names(listed.sources());
+    return listed.sources().isEmpty() ? "stated here" : "from " + names(listed.sources());
   }
 
   private static String diet(Diet.Answer answer) {

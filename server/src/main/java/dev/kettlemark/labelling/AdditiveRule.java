@@ -10,8 +10,7 @@ import java.util.List;
  * @param names of which an ingredient bears one
  * @param what one plain clause in lower case
  */
-public record AdditiveRule(
-    Market market, String food, List<String> names, String what, Law law) {
+public record AdditiveRule(Market market, String food, List<String> names, String what, Law law) {
 
   private static final List<AdditiveRule> ALL = LawTable.read("additives.txt").stream()
       .map(row -> new AdditiveRule(

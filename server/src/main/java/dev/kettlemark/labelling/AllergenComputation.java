@@ -54,7 +54,8 @@ final class AllergenComputation {
       use.words(fact).stream()
           .distinct()
           .filter(byWord::containsKey)
-          .forEach(word -> byWord.computeIfAbsent(word, key -> new ArrayList<>()).add(use));
+          .forEach(
+              word -> byWord.computeIfAbsent(word, key -> new ArrayList<>()).add(use));
     }
     byWord.values().removeIf(List::isEmpty);
     return byWord;
@@ -79,8 +80,8 @@ final class AllergenComputation {
     List<Statement> lines = new ArrayList<>();
     use.ingredient().ifPresent(i -> i.facts().all("allergen").forEach(lines::add));
     return lines.stream()
-        .filter(line -> line.objectNames().stream()
-            .anyMatch(word -> word.value().equals(Allergens.SULPHITE)))
+        .filter(line ->
+            line.objectNames().stream().anyMatch(word -> word.value().equals(Allergens.SULPHITE)))
         .flatMap(line -> line.figure(Connective.AT, Unit.Dimension.SHARE).stream())
         .map(figure -> Ratio.ofFraction(figure.value().highInBase().doubleValue()))
         .findFirst();

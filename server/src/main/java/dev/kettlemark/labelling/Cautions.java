@@ -110,10 +110,10 @@ final class Cautions {
   private Optional<CautionNeed> ofUse(
       CautionRule rule, Predicate<IngredientUse> test, String suffix, Predicate<Way> isToldHere) {
     List<IngredientUse> found = makeup.uses().stream().filter(test).toList();
-    boolean isOpen = found.stream().anyMatch(use -> uncarried(use, rule).findAny().isPresent());
-    Optional<IngredientUse> told = found.stream()
-        .filter(use -> uncarried(use, rule).anyMatch(isToldHere))
-        .findFirst();
+    boolean isOpen =
+        found.stream().anyMatch(use -> uncarried(use, rule).findAny().isPresent());
+    Optional<IngredientUse> told =
+        found.stream().filter(use -> uncarried(use, rule).anyMatch(isToldHere)).findFirst();
     return told.or(() -> found.stream().findFirst())
         .map(use -> need(
             rule,
@@ -126,8 +126,7 @@ final class Cautions {
   /** The ways on which no part carries the caution. */
   private Stream<Way> uncarried(IngredientUse use, CautionRule rule) {
     return use.ways().stream()
-        .filter(way ->
-            way.isDirect() || !carries.test(way.steps().get(0).name(), rule.caution()));
+        .filter(way -> way.isDirect() || !carries.test(way.steps().get(0).name(), rule.caution()));
   }
 
   private Optional<CautionNeed> rawEgg(CautionRule rule) {
@@ -175,8 +174,7 @@ final class Cautions {
 
   private static boolean isNamed(IngredientUse use, List<String> names) {
     return use.allNames().stream()
-        .anyMatch(known -> names.stream()
-            .anyMatch(name -> Phrase.isIn(known, name)));
+        .anyMatch(known -> names.stream().anyMatch(name -> Phrase.isIn(known, name)));
   }
 
   private boolean states(CautionRule rule) {

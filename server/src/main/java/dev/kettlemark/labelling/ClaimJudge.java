@@ -45,22 +45,21 @@ final class ClaimJudge {
       return new ClaimAnswer(
           rule.claim(), rule.market(), rule.law(), unstated("nothing is weighed in"));
     }
-    List<Ground> grounds =
-        switch (rule.test()) {
-          case "diet" -> diet(rule.values().get(0));
-          case "free-from" -> freeFrom(rule.values());
-          case "gluten" -> gluten();
-          case "added-sugar" -> addedSugar();
-          case "less-sugar" -> lessSugar(Double.parseDouble(rule.values().get(0)), than);
-          case "at-most" -> amount(rule.values().get(0), true);
-          case "at-least" -> amount(rule.values().get(0), false);
-          case "energy-share" -> energyShare(Double.parseDouble(rule.values().get(0)));
-          case "no-ethanol" -> ethanol();
-          case "certified" -> certified();
-          case "serving" -> unstated("it is judged by the serving, which is not computed here");
-          case "undefined" -> broken("the claim is not defined and may not be used");
-          default -> throw new IllegalStateException("no test is named " + rule.test());
-        };
+    List<Ground> grounds = switch (rule.test()) {
+      case "diet" -> diet(rule.values().get(0));
+      case "free-from" -> freeFrom(rule.values());
+      case "gluten" -> gluten();
+      case "added-sugar" -> addedSugar();
+      case "less-sugar" -> lessSugar(Double.parseDouble(rule.values().get(0)), than);
+      case "at-most" -> amount(rule.values().get(0), true);
+      case "at-least" -> amount(rule.values().get(0), false);
+      case "energy-share" -> energyShare(Double.parseDouble(rule.values().get(0)));
+      case "no-ethanol" -> ethanol();
+      case "certified" -> certified();
+      case "serving" -> unstated("it is judged by the serving, which is not computed here");
+      case "undefined" -> broken("the claim is not defined and may not be used");
+      default -> throw new IllegalStateException("no test is named " + rule.test());
+    };
     return new ClaimAnswer(rule.claim(), rule.market(), rule.law(), grounds);
   }
 
@@ -86,8 +85,8 @@ final class ClaimJudge {
       onSite(word, grounds);
     }
     allergens.silent().stream()
-        .map(use -> ground(
-            Kind.UNSTATED, use, "nobody has stated the allergens of `" + use.name() + "`"))
+        .map(use ->
+            ground(Kind.UNSTATED, use, "nobody has stated the allergens of `" + use.name() + "`"))
         .forEach(grounds::add);
     return grounds;
   }
@@ -96,13 +95,12 @@ final class ClaimJudge {
   private List<Ground> gluten() {
     List<Ground> grounds = new ArrayList<>();
     for (IngredientUse use : makeup.uses()) {
-      boolean holds = use.says("gluten", "yes")
-          || use.words("allergen").stream().anyMatch(GLUTEN::contains);
+      boolean holds =
+          use.says("gluten", "yes") || use.words("allergen").stream().anyMatch(GLUTEN::contains);
       if (holds) {
         grounds.add(ground(Kind.CONTAINED, use, "`" + use.name() + "` holds gluten"));
       } else if (!use.says("gluten", "no")) {
-        grounds.add(
-            ground(Kind.UNSTATED, use, "the gluten of `" + use.name() + "` is not known"));
+        grounds.add(ground(Kind.UNSTATED, use, "the gluten of `" + use.name() + "` is not known"));
       }
     }
     for (String word : GLUTEN) {
@@ -114,8 +112,8 @@ final class ClaimJudge {
 
   private void contained(String word, List<Ground> grounds) {
     allergens.contained().getOrDefault(word, List.of()).stream()
-        .map(use -> ground(
-            Kind.CONTAINED, use, "`" + use.name() + "` holds " + word.replace('-', ' ')))
+        .map(use ->
+            ground(Kind.CONTAINED, use, "`" + use.name() + "` holds " + word.replace('-', ' ')))
         .forEach(grounds::add);
   }
 
@@ -135,16 +133,15 @@ final class ClaimJudge {
 
   private void onSite(String word, List<Ground> grounds) {
     if (allergens.onSite().contains(word)) {
-      grounds.add(new Ground(
-          Kind.ON_SITE, "the house handles " + word.replace('-', ' '), List.of()));
+      grounds.add(
+          new Ground(Kind.ON_SITE, "the house handles " + word.replace('-', ' '), List.of()));
     }
   }
 
   private List<Ground> addedSugar() {
     return makeup.uses().stream()
         .filter(ClaimJudge::isAddedSugar)
-        .map(use -> ground(
-            Kind.CONTAINED, use, "`" + use.name() + "` is added for its sugars"))
+        .map(use -> ground(Kind.CONTAINED, use, "`" + use.name() + "` is added for its sugars"))
         .toList();
   }
 
@@ -159,13 +156,12 @@ final class ClaimJudge {
 
   private List<Ground> lessSugar(double percent, Optional<String> than) {
     if (than.isEmpty()) {
-      return List.of(new Ground(
-          Kind.NO_REFERENCE, "it does not say less than what", List.of()));
+      return List.of(new Ground(Kind.NO_REFERENCE, "it does not say less than what", List.of()));
     }
     Optional<Outcome<Composition>> other = reference.apply(than.get());
     if (other.isEmpty()) {
-      return List.of(new Ground(
-          Kind.NO_REFERENCE, "nobody has described `" + than.get() + "`", List.of()));
+      return List.of(
+          new Ground(Kind.NO_REFERENCE, "nobody has described `" + than.get() + "`", List.of()));
     }
     return makeup
         .composition()
@@ -234,12 +230,10 @@ final class ClaimJudge {
         .flatMap(use -> use.composition()
             .fold(
                 composition -> composition.fraction(Component.ETHANOL) > 0
-                    ? Stream.of(
-                        ground(Kind.CONTAINED, use, "`" + use.name() + "` brings alcohol"))
+                    ? Stream.of(ground(Kind.CONTAINED, use, "`" + use.name() + "` brings alcohol"))
                     : Stream.<Ground>empty(),
                 unknown -> use.says("caution", "alcohol")
-                    ? Stream.of(
-                        ground(Kind.CONTAINED, use, "`" + use.name() + "` brings alcohol"))
+                    ? Stream.of(ground(Kind.CONTAINED, use, "`" + use.name() + "` brings alcohol"))
                     : Stream.of(ground(
                         Kind.UNSTATED, use, "the alcohol of `" + use.name() + "` is not known"))))
         .toList();

@@ -26,9 +26,8 @@ final class Emphasis {
       }
       text = marked;
     }
-    String behind = unnamed.isEmpty()
-        ? ""
-        : " (" + String.join(", ", unnamed).toUpperCase(Locale.ROOT) + ")";
+    String behind =
+        unnamed.isEmpty() ? "" : " (" + String.join(", ", unnamed).toUpperCase(Locale.ROOT) + ")";
     return text + behind;
   }
 

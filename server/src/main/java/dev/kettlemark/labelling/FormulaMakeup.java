@@ -66,8 +66,7 @@ final class FormulaMakeup {
               charged,
               yield,
               (share, left) -> left.fraction() > 0
-                  ? Outcome.known(
-                      share.times(reach[amount.stage()] / left.fraction()))
+                  ? Outcome.known(share.times(reach[amount.stage()] / left.fraction()))
                   : Outcome.<Ratio>unknown(Reason.MISSING_FIGURE, "nothing is left of the charge"))
           .flatMap(share -> share);
       add(amount.line().ingredient(), ofFinished);
@@ -82,16 +81,14 @@ final class FormulaMakeup {
 
   private void add(Located<String> name, Outcome<Ratio> share) {
     Way.Step step = new Way.Step(name.value(), entry.origin(name.span()));
-    Optional<Ingredient> ingredient =
-        computed.material(name.value()).flatMap(Material::ingredient);
+    Optional<Ingredient> ingredient = computed.material(name.value()).flatMap(Material::ingredient);
     Optional<Makeup> inside = ingredient.isPresent() || tooDeep
         ? Optional.empty()
         : scope.ask(Labels.makeup(name.value()));
     if (inside.isPresent()) {
       uses.add(inside.get(), share, step);
     } else {
-      uses.add(new IngredientUse(
-          name.value(), ingredient, share, true, List.of(Way.of(step))));
+      uses.add(new IngredientUse(name.value(), ingredient, share, true, List.of(Way.of(step))));
     }
   }
 
@@ -120,8 +117,8 @@ final class FormulaMakeup {
   }
 
   private void addUnweighed(Located<String> name) {
-    Outcome<Ratio> unweighed = Outcome.unknown(
-        Reason.MISSING_FIGURE, "no line weighs in `" + name.value() + "`");
+    Outcome<Ratio> unweighed =
+        Outcome.unknown(Reason.MISSING_FIGURE, "no line weighs in `" + name.value() + "`");
     Way.Step step = new Way.Step(name.value(), entry.origin(name.span()));
     scope
         .ask(Lookup.of(Kind.MATERIAL, name.value()))
@@ -129,11 +126,7 @@ final class FormulaMakeup {
         .ifPresent(declaration -> {
           if (declaration instanceof Ingredient ingredient) {
             uses.add(new IngredientUse(
-                name.value(),
-                Optional.of(ingredient),
-                unweighed,
-                false,
-                List.of(Way.of(step))));
+                name.value(), Optional.of(ingredient), unweighed, false, List.of(Way.of(step))));
           } else if (declaration instanceof Formula || declaration instanceof Variant) {
             // What it is made of may lead back here, and no weight says how much of it there is.
             uses.add(new IngredientUse(

@@ -26,11 +26,7 @@ import java.util.stream.Collectors;
  * @param notes what was left out, and what is not known
  */
 public record IngredientList(
-    Market market,
-    List<Item> items,
-    String text,
-    Optional<String> contains,
-    List<String> notes) {
+    Market market, List<Item> items, String text, Optional<String> contains, List<String> notes) {
 
   /** Annex VII, part A, point 1 of the Regulation. */
   private static final double WATER_LEFT_OUT = 0.05;
@@ -54,8 +50,7 @@ public record IngredientList(
    * @param share of the finished weight, as used; for water, what is left of it
    * @param named whether the name of the food speaks of it, so that its quantity is stated
    */
-  public record Item(
-      String label, List<IngredientUse> uses, Outcome<Ratio> share, boolean named) {
+  public record Item(String label, List<IngredientUse> uses, Outcome<Ratio> share, boolean named) {
 
     public Item {
       uses = List.copyOf(uses);
@@ -87,13 +82,13 @@ public record IngredientList(
     List<String> notes = new ArrayList<>();
     Map<String, List<IngredientUse>> byLabel = label.makeup().uses().stream()
         .filter(use -> !use.isWater())
-        .collect(Collectors.groupingBy(
-            IngredientUse::label, LinkedHashMap::new, Collectors.toList()));
+        .collect(
+            Collectors.groupingBy(IngredientUse::label, LinkedHashMap::new, Collectors.toList()));
     List<Item> items = new ArrayList<>();
     byLabel.forEach((name, uses) -> items.add(item(name, uses, label, market, notes)));
     water(label, items, notes).ifPresent(items::add);
-    items.sort(Comparator.comparingDouble(
-        item -> -item.share().map(Ratio::fraction).orElse(-1.0)));
+    items.sort(
+        Comparator.comparingDouble(item -> -item.share().map(Ratio::fraction).orElse(-1.0)));
     notesOn(items, market, notes);
     return new IngredientList(market, items, text(items, market), contains(label, market), notes);
   }
@@ -107,8 +102,9 @@ public record IngredientList(
         notes.add("`" + use.name() + "` has no `label`; its name stands in for it");
       }
     }
-    share.fold(known -> false, unknown -> notes.add(
-        "how much " + name + " there is, is unknown: " + unknown.because()));
+    share.fold(
+        known -> false,
+        unknown -> notes.add("how much " + name + " there is, is unknown: " + unknown.because()));
     boolean isFlavour = uses.stream()
             .allMatch(use -> use.ingredient().filter(i -> i.hasRole("flavour")).isPresent())
         && share.map(s -> s.fraction() <= SMALL + EXACT).orElse(false);
@@ -136,20 +132,23 @@ public record IngredientList(
         sum -> Outcome.known(Ratio.ofFraction(Math.max(0, 1 - sum.fraction()))),
         unknown -> Outcome.unknown(
             Reason.DEPENDS_ON_UNKNOWN, "it is what is left of the rest: " + unknown.because()));
-    boolean isLeftOut = left.map(share -> share.fraction() <= WATER_LEFT_OUT + EXACT).orElse(false);
+    boolean isLeftOut =
+        left.map(share -> share.fraction() <= WATER_LEFT_OUT + EXACT).orElse(false);
     if (isLeftOut) {
       notes.add("added water is " + left.map(Display::percent).orElse("")
           + " of the finished weight and may be left out");
       return Optional.empty();
     }
-    left.fold(known -> false, unknown -> notes.add(
-        "the place of water is unknown: " + unknown.because()));
+    left.fold(
+        known -> false,
+        unknown -> notes.add("the place of water is unknown: " + unknown.because()));
     return Optional.of(new Item("water", waters, left, false));
   }
 
   private static void notesOn(List<Item> items, Market market, List<String> notes) {
     boolean hasCompound = items.stream()
-        .anyMatch(item -> item.isSmall() && item.label().contains(", ") && item.label().contains("("));
+        .anyMatch(item ->
+            item.isSmall() && item.label().contains(", ") && item.label().contains("("));
     if (market == Market.EU) {
       if (items.stream().filter(Item::isSmall).count() > 1) {
         notes.add("what is below 2 % may stand in any order behind the rest");

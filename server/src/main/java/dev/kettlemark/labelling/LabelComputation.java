@@ -81,8 +81,7 @@ final class LabelComputation {
 
   /** {@code claim less-sugar of NAME}: each word with what it compares to. */
   private static Map<String, Optional<String>> words(Statement claim) {
-    Optional<String> than =
-        claim.names(Connective.OF).stream().findFirst().map(Located::value);
+    Optional<String> than = claim.names(Connective.OF).stream().findFirst().map(Located::value);
     Map<String, Optional<String>> words = new LinkedHashMap<>();
     claim.objectNames().forEach(word -> words.put(word.value(), than));
     return words;

@@ -13,9 +13,35 @@ final class NamedInTitle {
 
   /** Words of names and labels that are no ingredients by themselves. */
   private static final Set<String> PLAIN = Set.of(
-      "with", "and", "without", "from", "white", "dark", "light", "whole", "water", "powder",
-      "pieces", "roasted", "dried", "freeze", "ground", "pure", "natural", "sweetened", "candied",
-      "smoked", "sea", "paste", "oil", "syrup", "bar", "free", "plain", "soft", "hard");
+      "with",
+      "and",
+      "without",
+      "from",
+      "white",
+      "dark",
+      "light",
+      "whole",
+      "water",
+      "powder",
+      "pieces",
+      "roasted",
+      "dried",
+      "freeze",
+      "ground",
+      "pure",
+      "natural",
+      "sweetened",
+      "candied",
+      "smoked",
+      "sea",
+      "paste",
+      "oil",
+      "syrup",
+      "bar",
+      "free",
+      "plain",
+      "soft",
+      "hard");
 
   private static final int SHORTEST = 3;
 
@@ -38,8 +64,6 @@ final class NamedInTitle {
     if (word.endsWith("ies")) {
       return word.substring(0, word.length() - 3) + "y";
     }
-    return word.endsWith("s") && !word.endsWith("ss")
-        ? word.substring(0, word.length() - 1)
-        : word;
+    return word.endsWith("s") && !word.endsWith("ss") ? word.substring(0, word.length() - 1) : word;
   }
 }

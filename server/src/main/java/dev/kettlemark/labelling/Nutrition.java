@@ -87,8 +87,16 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
     /** Regulation (EU) No 1169/2011, article 30 and annex XV. */
     void european() {
       DoubleFunction<String> grams = EuropeanRounding.MACRONUTRIENT::of;
-      add("energy", "kJ", composition.map(FoodEnergy::europeanKilojoules), EuropeanRounding.ENERGY::of);
-      add("energy", "kcal", composition.map(FoodEnergy::europeanKilocalories), EuropeanRounding.ENERGY::of);
+      add(
+          "energy",
+          "kJ",
+          composition.map(FoodEnergy::europeanKilojoules),
+          EuropeanRounding.ENERGY::of);
+      add(
+          "energy",
+          "kcal",
+          composition.map(FoodEnergy::europeanKilocalories),
+          EuropeanRounding.ENERGY::of);
       add("fat", "g", family(Family.FAT), grams);
       addPart("saturates", "g", saturates(EUROPEAN_TRACE), EuropeanRounding.FATTY_ACIDS::of);
       add("carbohydrate", "g", european(composition), grams);
@@ -104,10 +112,16 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
     /** 21 CFR 101.9(c); the order of its format. */
     void american() {
       DoubleFunction<String> grams = AmericanRounding.CARBOHYDRATE_OR_PROTEIN::of;
-      add("calories", "kcal", composition.map(FoodEnergy::americanKilocalories), AmericanRounding.CALORIES::of);
+      add(
+          "calories",
+          "kcal",
+          composition.map(FoodEnergy::americanKilocalories),
+          AmericanRounding.CALORIES::of);
       add("total fat", "g", family(Family.FAT), AmericanRounding.FAT::of);
       addPart("saturated fat", "g", saturates(AMERICAN_TRACE), AmericanRounding.FAT::of);
-      add("sodium", "mg",
+      add(
+          "sodium",
+          "mg",
           component(Component.SALT).map(salt -> MILLIGRAMS * salt / SALT_PER_SODIUM),
           AmericanRounding.SODIUM::of);
       add("total carbohydrate", "g", american(composition), grams);

@@ -56,9 +56,8 @@ final class ProductMakeup {
     Way.Step step = new Way.Step(material.value(), entry.origin(material.span()));
     Optional<Ingredient> ingredient = declared(material.value())
         .flatMap(d -> d instanceof Ingredient i ? Optional.of(i) : Optional.empty());
-    Optional<Makeup> inside = ingredient.isPresent()
-        ? Optional.empty()
-        : scope.ask(Labels.makeup(material.value()));
+    Optional<Makeup> inside =
+        ingredient.isPresent() ? Optional.empty() : scope.ask(Labels.makeup(material.value()));
     if (inside.isPresent()) {
       uses.add(inside.get(), share, step);
     } else {

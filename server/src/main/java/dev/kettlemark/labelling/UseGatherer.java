@@ -35,8 +35,8 @@ final class UseGatherer {
   /** Heaviest first; what has no known weight last. */
   List<IngredientUse> byWeight() {
     return uses.values().stream()
-        .sorted(Comparator.comparingDouble(
-            use -> -use.share().map(Ratio::fraction).orElse(-1.0)))
+        .sorted(
+            Comparator.comparingDouble(use -> -use.share().map(Ratio::fraction).orElse(-1.0)))
         .toList();
   }
 

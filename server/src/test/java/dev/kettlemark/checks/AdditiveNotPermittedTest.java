@@ -18,9 +18,12 @@ class AdditiveNotPermittedTest {
 
   @Test
   void findsKonjacInAJelly() {
-    additive.check("house pier\n  market EU\n" + JELLY.replace("konjac-gum\n", "konjac-gum\n"
-        + "      ^^^^^^^^^^ additive-not-permitted: `konjac-gum` in the European Union: konjac (E 425)"
-        + " is not permitted in jelly confectionery\n"));
+    additive.check("house pier\n  market EU\n"
+        + JELLY.replace(
+            "konjac-gum\n",
+            "konjac-gum\n"
+                + "      ^^^^^^^^^^ additive-not-permitted: `konjac-gum` in the European Union: konjac (E 425)"
+                + " is not permitted in jelly confectionery\n"));
     additive.checkSeverity(Severity.ERROR, "house pier\n  market EU\n" + JELLY);
   }
 

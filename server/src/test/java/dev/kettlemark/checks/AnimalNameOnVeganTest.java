@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 
 class AnimalNameOnVeganTest {
 

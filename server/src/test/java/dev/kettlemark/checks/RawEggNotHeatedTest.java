@@ -58,7 +58,8 @@ class RawEggNotHeatedTest {
   @Test
   void isOnlyWorthKnowingWhereTheReaderIsWarned() {
     rawEggNotHeated.checkSeverity(
-        Severity.INFORMATION, COLD.replace("  batch 500 g\n", "  batch 500 g\n  caution raw-egg\n"));
+        Severity.INFORMATION,
+        COLD.replace("  batch 500 g\n", "  batch 500 g\n  caution raw-egg\n"));
   }
 
   @Test

@@ -17,8 +17,10 @@ class TypedAllergensTest {
           50 % egg-white-powder
           mix
         """;
-    typedAllergens.check(text.replace("egg\"\n", "egg\"\n"
-        + "       ^^^^^^^^^^^^^^^^ typed-allergens: the typed allergens leave out soybeans\n"));
+    typedAllergens.check(text.replace(
+        "egg\"\n",
+        "egg\"\n"
+            + "       ^^^^^^^^^^^^^^^^ typed-allergens: the typed allergens leave out soybeans\n"));
     typedAllergens.checkSeverity(Severity.ERROR, text);
   }
 

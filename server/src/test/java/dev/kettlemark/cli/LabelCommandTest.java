@@ -49,8 +49,7 @@ class LabelCommandTest {
         .getAsJsonArray()
         .get(0)
         .getAsJsonObject();
-    assertEquals(
-        12 / 0.7, json.getAsJsonObject("nutrition").get("pieceGrams").getAsDouble(), 1e-9);
+    assertEquals(12 / 0.7, json.getAsJsonObject("nutrition").get("pieceGrams").getAsDouble(), 1e-9);
     JsonObject first = json.getAsJsonArray("ingredients").get(0).getAsJsonObject();
     assertEquals(30, first.get("gramsIn100g").getAsDouble(), 1e-9);
     assertEquals("couverture-milk-38", first.getAsJsonArray("from").get(0).getAsString());
@@ -77,9 +76,7 @@ class LabelCommandTest {
     String out = label(name).out();
     assertEquals(
         2,
-        out.lines()
-            .filter("Draft. Check it against current local law."::equals)
-            .count());
+        out.lines().filter("Draft. Check it against current local law."::equals).count());
     assertTrue(out.lines().allMatch(line -> Cells.of(line) <= 80), out);
   }
 

@@ -305,14 +305,16 @@ class HoverTest {
 
   @Test
   void tellsAllergensTracesAndDietOfAProduct() {
-    assertContains(hover("""
+    assertContains(
+        hover("""
         house pier
           market EU
         product bi<|>te
           centre 8 g honey
           coat 30 % of finished couverture-dark-62
-        """), "Allergens: soybeans.  \nMay contain: milk, nuts (almond, hazelnut).  \n"
-        + "Diet: vegan no (`honey`); vegetarian yes.");
+        """),
+        "Allergens: soybeans.  \nMay contain: milk, nuts (almond, hazelnut).  \n"
+            + "Diet: vegan no (`honey`); vegetarian yes.");
   }
 
   @Test
@@ -325,9 +327,13 @@ class HoverTest {
           50 % moon-dust
           mix
         """);
-    assertContains(told, "Allergens (EU): none stated.  \nMay contain (EU): nothing stated.  \n"
-        + "Allergens (US): tree nuts (pine nut).");
-    assertContains(told, "Allergens unknown of `moon-dust`.  \n"
-        + "Diet: vegan unknown (`moon-dust` silent); vegetarian unknown (`moon-dust` silent).");
+    assertContains(
+        told,
+        "Allergens (EU): none stated.  \nMay contain (EU): nothing stated.  \n"
+            + "Allergens (US): tree nuts (pine nut).");
+    assertContains(
+        told,
+        "Allergens unknown of `moon-dust`.  \n"
+            + "Diet: vegan unknown (`moon-dust` silent); vegetarian unknown (`moon-dust` silent).");
   }
 }

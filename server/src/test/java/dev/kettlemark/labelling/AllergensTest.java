@@ -59,7 +59,8 @@ class AllergensTest {
   @Test
   void tellsHowMuchAndByWhichWay() {
     assertEquals(30.0, BENCH.grams("bar", "roasted-almond"), 1e-9);
-    IngredientUse almond = BENCH.label("bar").allergens().contained().get("almond").get(0);
+    IngredientUse almond =
+        BENCH.label("bar").allergens().contained().get("almond").get(0);
     assertEquals("nut-mix > roasted-almond", almond.ways().get(0).words());
   }
 
@@ -68,8 +69,10 @@ class AllergensTest {
     assertEquals(
         "milk; eggs; tree nuts (almond, pine nut); wheat; soybeans",
         texts(BENCH.allergens("bar", Market.US).contained()));
-    assertTrue(BENCH.allergens("bar", Market.EU).notes().contains(
-        "`pine-nut` is no listed allergen in the European Union"));
+    assertTrue(BENCH
+        .allergens("bar", Market.EU)
+        .notes()
+        .contains("`pine-nut` is no listed allergen in the European Union"));
   }
 
   @Test
@@ -95,14 +98,15 @@ class AllergensTest {
   @Test
   void knowsTheNumberOfEntriesOfEachLaw() {
     assertEquals(14, AllergenGroup.of(Market.EU).size());
-    assertEquals(9, AllergenGroup.of(Market.US).stream().filter(AllergenGroup::isMajor).count());
+    assertEquals(
+        9, AllergenGroup.of(Market.US).stream().filter(AllergenGroup::isMajor).count());
   }
 
   /** Coconut stands in neither list: never in the Union's, and no longer in the FDA's since January 2025. */
   @Test
   void leavesCoconutOut() {
-    LabelFixture bench = LabelFixture.of("formula f\n  percent of charge\nstage a\n"
-        + "  100 % desiccated-coconut\n  mix\n");
+    LabelFixture bench = LabelFixture.of(
+        "formula f\n  percent of charge\nstage a\n" + "  100 % desiccated-coconut\n  mix\n");
     assertEquals(List.of(), bench.allergens("f", Market.EU).contained());
     assertEquals(List.of(), bench.allergens("f", Market.US).contained());
   }
@@ -110,10 +114,11 @@ class AllergensTest {
   /** Barley is gluten for the Union and no wheat for the United States. */
   @Test
   void tellsBarleyFromWheat() {
-    LabelFixture bench = LabelFixture.of("formula f\n  percent of charge\nstage a\n"
-        + "  100 % malt-extract\n  mix\n");
+    LabelFixture bench = LabelFixture.of(
+        "formula f\n  percent of charge\nstage a\n" + "  100 % malt-extract\n  mix\n");
     assertEquals(
-        "cereals containing gluten (gluten)", texts(bench.allergens("f", Market.EU).contained()));
+        "cereals containing gluten (gluten)",
+        texts(bench.allergens("f", Market.EU).contained()));
     assertEquals("", texts(bench.allergens("f", Market.US).contained()));
   }
 
@@ -174,9 +179,10 @@ class AllergensTest {
   @Test
   void declaresSulphitesAboveTenMilligrams() {
     assertEquals(
-        "", texts(apricots("0.5 %", "sulphite at 1500 ppm").allergens("f", Market.EU).contained()));
-    MarketAllergens above =
-        apricots("1 %", "sulphite at 1500 ppm").allergens("f", Market.EU);
+        "",
+        texts(
+            apricots("0.5 %", "sulphite at 1500 ppm").allergens("f", Market.EU).contained()));
+    MarketAllergens above = apricots("1 %", "sulphite at 1500 ppm").allergens("f", Market.EU);
     assertEquals("sulphur dioxide and sulphites", texts(above.contained()));
     assertEquals(
         List.of("sulphur dioxide comes to 15 mg/kg, above the limit of 10 mg/kg"), above.notes());
@@ -186,7 +192,8 @@ class AllergensTest {
   @Test
   void takesTheLimitItselfAsWithin() {
     assertEquals(
-        "", texts(apricots("1 %", "sulphite at 1000 ppm").allergens("f", Market.EU).contained()));
+        "",
+        texts(apricots("1 %", "sulphite at 1000 ppm").allergens("f", Market.EU).contained()));
   }
 
   @Test
@@ -253,8 +260,13 @@ class AllergensTest {
     assertEquals("b", names(circle.label("a").allergens().silent()));
     StringBuilder deep = new StringBuilder();
     for (int i = 0; i < 40; i++) {
-      deep.append("formula f").append(i).append("\n  percent of charge\nstage pan\n  50 % f")
-          .append(i + 1).append("\n  20 % f").append(i + 1).append("\n  30 % almond\n  mix\n");
+      deep.append("formula f")
+          .append(i)
+          .append("\n  percent of charge\nstage pan\n  50 % f")
+          .append(i + 1)
+          .append("\n  20 % f")
+          .append(i + 1)
+          .append("\n  30 % almond\n  mix\n");
     }
     LabelFixture chain = LabelFixture.of(deep.toString());
     assertTrue(chain.label("f39").allergens().holds("almond"));

@@ -63,8 +63,7 @@ class CautionsTest {
         List.of("laxative: it holds `pure-polyol`: 10.10 % polyol in all"),
         open(mannitol + formula("", "  10.1 % pure-polyol\n  q.s. water\n  mix\n"), "f"));
     assertEquals(
-        List.of(),
-        open(mannitol + formula("", "  10 % pure-polyol\n  q.s. water\n  mix\n"), "f"));
+        List.of(), open(mannitol + formula("", "  10 % pure-polyol\n  q.s. water\n  mix\n"), "f"));
   }
 
   /** Annex V of Regulation (EC) No 1333/2008, from memory: six colours. */
@@ -74,8 +73,7 @@ class CautionsTest {
     assertEquals(
         List.of("child-activity: it holds `sunny`"),
         open(colour + formula("", "  1 % sunny\n  q.s. water\n  mix\n"), "f"));
-    assertEquals(
-        List.of(), open(formula("", "  1 % turmeric-ground\n  q.s. water\n  mix\n"), "f"));
+    assertEquals(List.of(), open(formula("", "  1 % turmeric-ground\n  q.s. water\n  mix\n"), "f"));
   }
 
   @Test
@@ -85,15 +83,13 @@ class CautionsTest {
         open(formula("", "  40 % egg-white\n  60 % caster-sugar\n  mix\n"), "f"));
     assertEquals(
         List.of(),
-        open(
-            formula("", "  40 % egg-white\n  60 % caster-sugar\n  mix\n  warm to 75 °C\n"), "f"));
+        open(formula("", "  40 % egg-white\n  60 % caster-sugar\n  mix\n  warm to 75 °C\n"), "f"));
   }
 
   @Test
   void doesNotMindTheSpiritOfAFlavour() {
     assertEquals(
         List.of(), open(formula("", "  0.5 % vanilla-extract\n  q.s. water\n  mix\n"), "f"));
-    assertEquals(
-        1, open(formula("", "  5 % rum\n  q.s. water\n  mix\n"), "f").size());
+    assertEquals(1, open(formula("", "  5 % rum\n  q.s. water\n  mix\n"), "f").size());
   }
 }

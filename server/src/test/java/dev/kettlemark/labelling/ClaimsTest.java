@@ -54,7 +54,8 @@ class ClaimsTest {
   void vegetarianAllowsEggAndHoneyAndNoGelatine() {
     assertEquals(
         Standing.HOLDS,
-        answer(Market.EU, "vegetarian", "  50 % honey\n  50 % egg-white-powder\n").standing());
+        answer(Market.EU, "vegetarian", "  50 % honey\n  50 % egg-white-powder\n")
+            .standing());
     assertEquals(
         List.of("`gelatine-200` is not vegetarian"),
         grounds(answer(Market.EU, "vegetarian", "  50 % honey\n  50 % gelatine-200\n")));
@@ -70,7 +71,8 @@ class ClaimsTest {
   @Test
   void glutenIsBrokenByWheatAndUnknownWithoutAWord() {
     assertEquals(
-        Standing.BROKEN, answer(Market.EU, "gluten-free", "  100 % wafer-sheet\n").standing());
+        Standing.BROKEN,
+        answer(Market.EU, "gluten-free", "  100 % wafer-sheet\n").standing());
     assertEquals(
         List.of("the gluten of `brown-rice-syrup` is not known"),
         grounds(answer(Market.US, "gluten-free", "  100 % brown-rice-syrup\n")));
@@ -92,10 +94,7 @@ class ClaimsTest {
   @Test
   void theHouseMakesAbsenceUncertain() {
     ClaimAnswer answer = answer(
-        Market.EU,
-        "nut-free",
-        "house pier\n  allergens-on-site almond\n",
-        "  100 % oat-flake\n");
+        Market.EU, "nut-free", "house pier\n  allergens-on-site almond\n", "  100 % oat-flake\n");
     assertEquals(Standing.UNKNOWN, answer.standing());
     assertEquals(List.of("the house handles almond"), grounds(answer));
   }
@@ -111,9 +110,11 @@ class ClaimsTest {
   @Test
   void noAddedSugarIsBrokenByDateSyrup() {
     assertEquals(
-        Standing.BROKEN, answer(Market.EU, "no-added-sugar", "  100 % date-syrup\n").standing());
+        Standing.BROKEN,
+        answer(Market.EU, "no-added-sugar", "  100 % date-syrup\n").standing());
     assertEquals(
-        Standing.HOLDS, answer(Market.EU, "no-added-sugar", "  100 % apple-puree\n").standing());
+        Standing.HOLDS,
+        answer(Market.EU, "no-added-sugar", "  100 % apple-puree\n").standing());
     assertEquals(
         Standing.HOLDS, answer(Market.EU, "no-added-sugar", "  100 % isomalt\n").standing());
   }
@@ -202,11 +203,7 @@ class ClaimsTest {
             Market.EU, "high-protein", protein, "  5 % plain-protein\n  95 % plain-starch\n")));
     assertEquals(
         Standing.HOLDS,
-        answer(
-                Market.EU,
-                "high-protein",
-                protein,
-                "  20 % plain-protein\n  80 % plain-starch\n")
+        answer(Market.EU, "high-protein", protein, "  20 % plain-protein\n  80 % plain-starch\n")
             .standing());
   }
 
@@ -216,8 +213,7 @@ class ClaimsTest {
     assertEquals(Standing.UNKNOWN, answer.standing());
     assertEquals(
         List.of(
-            "only a certifying body can say so; nothing here checks it",
-            "`rum` brings alcohol"),
+            "only a certifying body can say so; nothing here checks it", "`rum` brings alcohol"),
         grounds(answer));
   }
 

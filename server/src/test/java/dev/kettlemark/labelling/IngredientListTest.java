@@ -36,9 +36,7 @@ class IngredientListTest {
   /** 30 % white and 25 % caster sugar are both sugar: 55 % comes before 45 %. */
   @Test
   void putsIngredientsOfOneNameTogether() {
-    assertEquals(
-        "Sugar, honey.",
-        list(Market.EU, formula("Base", """
+    assertEquals("Sugar, honey.", list(Market.EU, formula("Base", """
               45 % honey
               30 % white-sugar
               25 % caster-sugar
@@ -48,11 +46,11 @@ class IngredientListTest {
   /** Water up to 5 % of the finished food may be left out; 6 % may not. */
   @Test
   void leavesOutLittleWater() {
-    IngredientList little =
-        list(Market.EU, formula("Base", "  95 % white-sugar\n  5 % water\n"));
+    IngredientList little = list(Market.EU, formula("Base", "  95 % white-sugar\n  5 % water\n"));
     assertEquals("Sugar.", little.text());
-    assertTrue(little.notes().contains(
-        "added water is 5.00 % of the finished weight and may be left out"));
+    assertTrue(little
+        .notes()
+        .contains("added water is 5.00 % of the finished weight and may be left out"));
     assertEquals(
         "Sugar, water.",
         list(Market.EU, formula("Base", "  94 % white-sugar\n  6 % water\n")).text());
@@ -106,7 +104,8 @@ class IngredientListTest {
               allergen egg, milk
               suits vegetarian
               label "crisp powder"
-            """ + formula("Base", "  60 % house-powder\n  40 % cream-35\n")).text());
+            """ + formula("Base", "  60 % house-powder\n  40 % cream-35\n"))
+            .text());
   }
 
   /** 21 CFR 101.4(a)(2): 2 % and less may stand behind a clause of their own. */
@@ -131,8 +130,10 @@ class IngredientListTest {
 
   @Test
   void putsWhatIsNotWeighedLast() {
-    IngredientList list = list(Market.EU, "formula f\n  percent of charge\nstage pan\n"
-        + "  60 % white-sugar\n  40 % honey\n  mix\n  deposit between wafer-sheet\n");
+    IngredientList list = list(
+        Market.EU,
+        "formula f\n  percent of charge\nstage pan\n"
+            + "  60 % white-sugar\n  40 % honey\n  mix\n  deposit between wafer-sheet\n");
     assertEquals(
         "Sugar, honey, wafer (WHEAT flour, vegetable oil, salt, emulsifier: SOYA lecithin).",
         list.text());

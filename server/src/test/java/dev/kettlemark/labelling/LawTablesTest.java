@@ -17,9 +17,7 @@ class LawTablesTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {
-        "allergens.txt", "exemptions.txt", "claims.txt", "cautions.txt", "additives.txt"
-      })
+      strings = {"allergens.txt", "exemptions.txt", "claims.txt", "cautions.txt", "additives.txt"})
   void eachRowSaysWhereItIsFrom(String table) {
     for (LawTable.Row row : LawTable.read(table)) {
       assertFalse(row.law().citation().isBlank(), row.toString());
@@ -56,8 +54,7 @@ class LawTablesTest {
   @Test
   void everyCautionOfTheTableIsAWordOfTheLanguage() {
     CautionRule.all()
-        .forEach(rule ->
-            assertTrue(Vocabulary.knows("caution", rule.caution()), rule.caution()));
+        .forEach(rule -> assertTrue(Vocabulary.knows("caution", rule.caution()), rule.caution()));
   }
 
   @Test

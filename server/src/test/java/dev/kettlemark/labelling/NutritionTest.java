@@ -43,8 +43,7 @@ class NutritionTest {
   /** 50×17 + 10×10 + 8×17 + 12×37 + 5×8 + 2×13 + 2×29 = 1654 kJ; 200 + 24 + 32 + 108 + 10 + 6 + 14 = 394 kcal. */
   @Test
   void countsEuropeanEnergy() {
-    Nutrition nutrition =
-        Nutrition.of(LabelFixture.of(MATERIALS).label("f"), Market.EU);
+    Nutrition nutrition = Nutrition.of(LabelFixture.of(MATERIALS).label("f"), Market.EU);
     assertEquals(1654, nutrition.rows().get(0).per100().orElse(0.0), 1e-6);
     assertEquals(394, nutrition.rows().get(1).per100().orElse(0.0), 1e-6);
   }
@@ -93,7 +92,8 @@ class NutritionTest {
   @Test
   void knowsThatNoFatHasNoSaturates() {
     Outcome<Double> saturates = Nutrition.of(
-            LabelFixture.of("formula f\n  percent of charge\nstage pan\n  100 % white-sugar\n  mix\n")
+            LabelFixture.of(
+                    "formula f\n  percent of charge\nstage pan\n  100 % white-sugar\n  mix\n")
                 .label("f"),
             Market.EU)
         .rows()
@@ -106,7 +106,8 @@ class NutritionTest {
   @Test
   void countsNoMilkSugarOfMilkAsAdded() {
     Nutrition nutrition = Nutrition.of(
-        LabelFixture.of("formula f\n  percent of charge\nstage pan\n  100 % condensed-milk\n  mix\n")
+        LabelFixture.of(
+                "formula f\n  percent of charge\nstage pan\n  100 % condensed-milk\n  mix\n")
             .label("f"),
         Market.US);
     double added = nutrition.rows().stream()
