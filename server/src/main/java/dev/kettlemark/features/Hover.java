@@ -9,6 +9,7 @@ import java.util.Optional;
 public final class Hover {
 
   private static final List<HoverAnswer> ANSWERS = List.of(
+      new TrialHover(),
       new TemperatureHover(),
       new AmountHover(),
       new UnitHover(),

@@ -1,6 +1,7 @@
 package dev.kettlemark.features;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.HouseCorrections;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
@@ -33,10 +34,13 @@ final class StageHover implements HoverAnswer {
                 .process()
                 .stage(name.symbol().name())
                 .map(stage ->
-                    pointed.text(text(formula, stage), name.occurrence().span()))));
+                    pointed.text(
+                        text(formula, stage, HouseCorrections.beside(pointed.snapshot(), formula)),
+                        name.occurrence().span()))));
   }
 
-  private static Markdown text(ComputedFormula formula, StageResult stage) {
+  private static Markdown text(
+      ComputedFormula formula, StageResult stage, HouseCorrections corrections) {
     Markdown markdown = new Markdown();
     FinishedMass left = new FinishedMass(stage.left());
     String title = stage.stage().title().map(Markdown::plain).orElse(stage.name());
@@ -60,6 +64,8 @@ final class StageHover implements HoverAnswer {
             ? List.of("after", "temperature", "water", "state")
             : List.of("after", "weight", "temperature", "water", "state"),
         stage.steps().stream().map(step -> row(step, formula.isNominal())).toList());
+    markdown.paragraph(String.join(
+        "\n", new CorrectedStage(stage, corrections, !formula.isNominal()).lines()));
     return markdown;
   }
 
