@@ -78,6 +78,16 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
         Temperature.ofCelsius(quantity.highInBase().doubleValue() + slack));
   }
 
+  /** The share of water left at a temperature; where the model ends nearly none. */
+  static Outcome<Ratio> waterLeft(
+      Composition solids, Temperature temperature, Pressure pressure) {
+    Outcome<Ratio> left = SyrupBoiling.waterLeft(solids, temperature, pressure);
+    boolean tooDry = left instanceof Outcome.Unknown<Ratio> unknown
+        && unknown.reason() == Reason.OUTSIDE_VALID_RANGE
+        && temperature.celsius() > 150;
+    return tooDry ? Outcome.known(LAST_WATER) : left;
+  }
+
   /** Where a mass boils; its own temperature where that is unknown. */
   static Band<Temperature> boilingPoint(StageParcel charge, Kitchen kitchen) {
     return charge

@@ -90,7 +90,11 @@ public record HouseCorrections(List<Correction> corrections) {
       case MIX_TEMPERATURE -> differences(trial, TrialQuantity.TEMPERATURE);
       case ACTIVITY -> differences(trial, TrialQuantity.ACTIVITY);
       case DENSITY -> differences(trial, TrialQuantity.DENSITY);
-      case OVERRUN -> known(trial.airs().stream().map(air -> air.overrun().map(Ratio::percent)));
+      case OVERRUN -> known(trial.airs().stream()
+          .filter(air -> trial.process().stage(air.stage())
+              .filter(stage -> stage.left().isAerated())
+              .isPresent())
+          .map(air -> air.overrun().map(Ratio::percent)));
     };
   }
 

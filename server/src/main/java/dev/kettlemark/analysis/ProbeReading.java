@@ -55,7 +55,7 @@ public record ProbeReading(
         end,
         weight,
         byWeight,
-        left.flatMap(composition -> SyrupBoiling.waterLeft(composition, read, pressure)),
+        left.flatMap(composition -> Boiling.waterLeft(composition, read, pressure)),
         Outcome.both(left, byWeight, Composition::withWaterFraction)
             .flatMap(syrup -> SyrupBoiling.boilingPoint(syrup, pressure)));
   }

@@ -14,6 +14,9 @@ import java.util.Optional;
 public record TrialReading(
     Measurement measurement, Outcome<Prediction> predicted, Optional<Band<Double>> wanted) {
 
+  /** What floating point leaves of a figure that was converted from another unit. */
+  private static final double ROUNDING = 1e-9;
+
   /** How a measurement compares with its prediction. */
   public enum Verdict {
     /** Within the band of the model. */
@@ -51,9 +54,9 @@ public record TrialReading(
   }
 
   private static Verdict verdict(double value, Band<Double> band) {
-    if (band.contains(value)) {
-      return Verdict.AGREES;
+    if (value > band.high() + ROUNDING) {
+      return Verdict.ABOVE;
     }
-    return value > band.high() ? Verdict.ABOVE : Verdict.BELOW;
+    return value < band.low() - ROUNDING ? Verdict.BELOW : Verdict.AGREES;
   }
 }

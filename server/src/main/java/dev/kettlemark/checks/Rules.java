@@ -56,7 +56,26 @@ public final class Rules {
       new CircularFormula(),
       new ChangeWithoutTarget(),
       new DuplicateCode(),
-      new DuplicateName());
+      new DuplicateName(),
+      new UnusedIngredient(),
+      new SimilarIngredients(),
+      new VariantChangedSinceTrial(),
+      new OverdueReview(),
+      new DiscontinuedIngredient(),
+      new UseWithoutSource(),
+      new ConflictingDensity(),
+      new ImplausibleDensity(),
+      new WeightOffPrediction(),
+      new ImpossibleWeight(),
+      new CookOutOfTolerance(),
+      new ThermometerAgainstWeight(),
+      new WaterActivityOff(),
+      new DensityAgainstOverrun(),
+      new TrialOfOlderVersion(),
+      new ReleasedWithoutTrial(),
+      new MissingLot(),
+      new TwoChanges(),
+      new ScoreWithoutScale());
 
   private static final Task<List<Finding>> FOUND =
       (entry, scope) -> found(new Subject(entry, scope));

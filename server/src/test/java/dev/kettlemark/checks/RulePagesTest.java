@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Today;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
@@ -65,7 +66,7 @@ class RulePagesTest {
   private static List<Finding> findings(Document document) {
     List<Document> all = new ArrayList<>(Pantry.documents());
     all.add(document);
-    Snapshot snapshot = Snapshot.of(Library.of(all));
+    Snapshot snapshot = Snapshot.of(Library.of(all), Today.DAY);
     return document.entries().stream()
         .flatMap(e -> Rules.of(snapshot, e).stream())
         .toList();
