@@ -22,7 +22,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** A {@link TrialReport} for other programs: full figures, null for what is unknown. */
+/** A {@link TrialReport} for other programs: full figures; what is unknown is left out. */
 final class TrialsJson {
 
   private TrialsJson() {}
