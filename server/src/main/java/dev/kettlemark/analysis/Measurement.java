@@ -65,6 +65,11 @@ public record Measurement(
     step = List.copyOf(step);
   }
 
+  /** The words that say what was measured, in order of name. */
+  public static List<String> words() {
+    return WORDS.keySet().stream().sorted().toList();
+  }
+
   /** Reads a line; empty where it holds no figure with a unit. */
   static Optional<Measurement> of(Statement line, Formula formula) {
     return line.objects().stream()

@@ -7,6 +7,7 @@ import dev.kettlemark.analysis.Correction;
 import dev.kettlemark.analysis.CorrectionQuantity;
 import dev.kettlemark.analysis.HouseCorrections;
 import dev.kettlemark.analysis.ParcelWater;
+import dev.kettlemark.analysis.ProbeReading;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
 import dev.kettlemark.quantity.Band;
@@ -47,7 +48,9 @@ final class CorrectedStage {
     Optional<StepResult> cook = CookedStage.lastCook(stage);
     if (cook.isPresent()) {
       add(lines, CorrectionQuantity.WATER_LEFT, this::water);
-      add(lines, CorrectionQuantity.PROBE, correction -> probe(cook.get(), correction));
+      if (isMoreThanTheModelsError()) {
+        add(lines, CorrectionQuantity.PROBE, correction -> probe(cook.get(), correction));
+      }
     }
     meeting().ifPresent(band ->
         add(lines, CorrectionQuantity.MIX_TEMPERATURE, correction -> mixed(band, correction)));
@@ -58,6 +61,14 @@ final class CorrectedStage {
       add(lines, CorrectionQuantity.ACTIVITY, this::activity);
     }
     return lines;
+  }
+
+  /** A smaller gap may be the boiling model's, and nobody should mistrust a good thermometer for it. */
+  private boolean isMoreThanTheModelsError() {
+    return corrections
+        .of(CorrectionQuantity.WATER_LEFT)
+        .filter(gap -> Math.abs(gap.mean()) > ProbeReading.MODEL_ERROR.percent())
+        .isPresent();
   }
 
   /** What a correction makes of a prediction. */

@@ -49,7 +49,7 @@ final class TrialHover implements HoverAnswer {
     Markdown markdown = new Markdown()
         .paragraph("**" + Markdown.plain(compared.trial().shownName()) + "** — trial of "
             + Markdown.code(compared.formula().formula().name().value()))
-        .paragraph(Markdown.plain(TrialWords.circumstances(compared)) + ".")
+        .paragraph("A " + Markdown.plain(TrialWords.circumstances(compared)) + ".")
         .table(
             List.of("of", "measured", "predicted", "difference", ""),
             compared.readings().stream().map(TrialHover::row).toList());
@@ -85,7 +85,7 @@ final class TrialHover implements HoverAnswer {
         .filter(air -> air.density().equals(reading.measurement()))
         .forEach(air -> markdown.paragraph(Markdown.plain(TrialWords.air(air))));
     if (compared.isOlder()) {
-      markdown.paragraph("The trial " + Markdown.plain(TrialWords.circumstances(compared)) + ".");
+      markdown.paragraph("A " + Markdown.plain(TrialWords.circumstances(compared)) + ".");
     }
     return markdown;
   }

@@ -4,6 +4,7 @@ import static dev.kettlemark.features.TextTable.Align.LEFT;
 import static dev.kettlemark.features.TextTable.Align.RIGHT;
 
 import dev.kettlemark.analysis.Correction;
+import dev.kettlemark.analysis.CorrectionQuantity;
 import dev.kettlemark.analysis.HouseCorrections;
 import dev.kettlemark.analysis.TrialComparison;
 import dev.kettlemark.analysis.TrialReading;
@@ -75,6 +76,13 @@ public final class TrialReportText {
         addAll(table, own);
       }
     });
+    if (house.kitchen().of(CorrectionQuantity.PROBE).isPresent()) {
+      table.paragraph(
+          "Water left and thermometer are one gap seen from two sides: correct one of them, never"
+              + " both. The boiling model itself is off by up to one point of water.",
+          2,
+          width);
+    }
     return hasAny(house) ? table.lines(width) : List.of();
   }
 

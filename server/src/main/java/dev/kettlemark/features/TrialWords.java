@@ -32,7 +32,7 @@ final class TrialWords {
   /** The batch, and the version of the formula then and now. */
   static String circumstances(TrialComparison compared) {
     List<String> told = new ArrayList<>();
-    told.add("batch " + Display.batch(compared.process().charge().mass()));
+    told.add("batch of " + Display.batch(compared.process().charge().mass()));
     Optional<String> now = compared.current().map(FormulaVersion::shown);
     now.ifPresent(version -> told.add(
         compared.isOlder()
