@@ -4,8 +4,8 @@ import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
-import dev.kettlemark.science.FoodDensity;
 import dev.kettlemark.science.Foam;
+import dev.kettlemark.science.FoodDensity;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,8 +37,8 @@ public record AirReading(
               stage.name(),
               density,
               withoutAir,
-              withoutAir.flatMap(solid ->
-                  Foam.overrun(solid, Density.ofGramsPerMillilitre(density.value()))),
+              withoutAir.flatMap(
+                  solid -> Foam.overrun(solid, Density.ofGramsPerMillilitre(density.value()))),
               first(TrialQuantity.OVERRUN, stage, measured));
         });
   }

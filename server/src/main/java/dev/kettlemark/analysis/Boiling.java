@@ -79,8 +79,7 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
   }
 
   /** The share of water left at a temperature; where the model ends nearly none. */
-  static Outcome<Ratio> waterLeft(
-      Composition solids, Temperature temperature, Pressure pressure) {
+  static Outcome<Ratio> waterLeft(Composition solids, Temperature temperature, Pressure pressure) {
     Outcome<Ratio> left = SyrupBoiling.waterLeft(solids, temperature, pressure);
     boolean tooDry = left instanceof Outcome.Unknown<Ratio> unknown
         && unknown.reason() == Reason.OUTSIDE_VALID_RANGE

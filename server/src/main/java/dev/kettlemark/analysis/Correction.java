@@ -52,12 +52,11 @@ public record Correction(
     double mean = mean(means);
     Optional<Double> spread = n < 2
         ? Optional.empty()
-        : Optional.of(Math.sqrt(
-            means.stream().mapToDouble(x -> (x - mean) * (x - mean)).sum() / (n - 1)));
+        : Optional.of(
+            Math.sqrt(means.stream().mapToDouble(x -> (x - mean) * (x - mean)).sum() / (n - 1)));
     Optional<Band<Double>> band = spread.map(s -> {
-      double half = new TDistribution(n - 1.0).inverseCumulativeProbability(ONE_SIDE)
-          * s
-          / Math.sqrt(n);
+      double half =
+          new TDistribution(n - 1.0).inverseCumulativeProbability(ONE_SIDE) * s / Math.sqrt(n);
       return new Band<>(mean - half, mean + half);
     });
     return new Correction(

@@ -50,8 +50,8 @@ public record FormulaVersion(
         .filter(clause -> clause.word() == Connective.ON)
         .flatMap(clause -> clause.operands().stream())
         .map(Located::value)
-        .flatMap(operand ->
-            operand instanceof Operand.Day day ? Stream.of(day.date()) : Stream.empty())
+        .flatMap(
+            operand -> operand instanceof Operand.Day day ? Stream.of(day.date()) : Stream.empty())
         .findFirst();
   }
 

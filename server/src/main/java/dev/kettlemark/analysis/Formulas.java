@@ -77,8 +77,10 @@ public enum Formulas {
       Optional<Entry> entry = library.find(Kind.MATERIAL, name);
       Optional<Entry> elsewhere = library
           .find(Kind.HOUSE, house)
-          .filter(found ->
-              entry.flatMap(e -> library.houseFor(e.uri())).filter(found::equals).isEmpty());
+          .filter(found -> entry
+              .flatMap(e -> library.houseFor(e.uri()))
+              .filter(found::equals)
+              .isEmpty());
       Task<Optional<ComputedFormula>> task =
           elsewhere.isPresent() ? new ComputedAt(house) : COMPUTED;
       return entry.flatMap(e -> snapshot.result(task, e));

@@ -57,8 +57,7 @@ public record HouseCorrections(List<Correction> corrections) {
    */
   public static HouseCorrections beside(Snapshot snapshot, ComputedFormula formula) {
     List<TrialComparison> here = Trials.all(snapshot).stream()
-        .filter(trial ->
-            houseOf(trial.formula().kitchen()).equals(houseOf(formula.kitchen())))
+        .filter(trial -> houseOf(trial.formula().kitchen()).equals(houseOf(formula.kitchen())))
         .toList();
     String name = formula.formula().name().value();
     List<TrialComparison> own = here.stream()
@@ -81,20 +80,25 @@ public record HouseCorrections(List<Correction> corrections) {
 
   private static List<Double> values(CorrectionQuantity quantity, TrialComparison trial) {
     return switch (quantity) {
-      case WATER_LEFT -> known(trial.probes().stream()
-          .map(probe -> probe.moreWater().map(Ratio::percent)));
-      case PROBE -> known(trial.probes().stream()
-          .map(probe -> probe.probeError().map(error -> error.celsius())));
-      case HEAT_TAKEN -> known(ofQuantity(trial, TrialQuantity.TEMPERATURE)
-          .map(reading -> heatTaken(trial, reading.measurement()).map(Ratio::percent)));
+      case WATER_LEFT ->
+        known(trial.probes().stream().map(probe -> probe.moreWater().map(Ratio::percent)));
+      case PROBE ->
+        known(
+            trial.probes().stream().map(probe -> probe.probeError().map(error -> error.celsius())));
+      case HEAT_TAKEN ->
+        known(ofQuantity(trial, TrialQuantity.TEMPERATURE)
+            .map(reading -> heatTaken(trial, reading.measurement()).map(Ratio::percent)));
       case MIX_TEMPERATURE -> differences(trial, TrialQuantity.TEMPERATURE);
       case ACTIVITY -> differences(trial, TrialQuantity.ACTIVITY);
       case DENSITY -> differences(trial, TrialQuantity.DENSITY);
-      case OVERRUN -> known(trial.airs().stream()
-          .filter(air -> trial.process().stage(air.stage())
-              .filter(stage -> stage.left().isAerated())
-              .isPresent())
-          .map(air -> air.overrun().map(Ratio::percent)));
+      case OVERRUN ->
+        known(trial.airs().stream()
+            .filter(air -> trial
+                .process()
+                .stage(air.stage())
+                .filter(stage -> stage.left().isAerated())
+                .isPresent())
+            .map(air -> air.overrun().map(Ratio::percent)));
     };
   }
 
@@ -114,22 +118,21 @@ public record HouseCorrections(List<Correction> corrections) {
   /** The share of heat lost at the step after which a temperature was read. */
   static Outcome<Ratio> heatTaken(TrialComparison trial, Measurement read) {
     Optional<StageResult> stage = read.stage().flatMap(trial.process()::stage);
-    Optional<StepResult> step = stage.flatMap(found -> TrialSteps.named(found, read.step())
-            .or(() -> TrialSteps.lastMeeting(found)))
+    Optional<StepResult> step = stage
+        .flatMap(
+            found -> TrialSteps.named(found, read.step()).or(() -> TrialSteps.lastMeeting(found)))
         .filter(found -> found.merged().isPresent());
     List<Parcel> parcels = new ArrayList<>();
     for (StageParcel parcel : step.map(StepResult::before).orElse(List.of())) {
       Outcome<Portion> portion = parcel.portion();
       if (!portion.isKnown() || !isClose(parcel.temperature())) {
         return Outcome.unknown(
-            Reason.DEPENDS_ON_UNKNOWN,
-            "how warm each mass was before is not known closely enough");
+            Reason.DEPENDS_ON_UNKNOWN, "how warm each mass was before is not known closely enough");
       }
       portion.ifKnown(known -> parcels.add(new Parcel(known, parcel.temperature())));
     }
     return parcels.size() < 2
-        ? Outcome.unknown(
-            Reason.NOT_MODELLED, "no masses of different heat met there")
+        ? Outcome.unknown(Reason.NOT_MODELLED, "no masses of different heat met there")
         : HeatBalance.lostShare(parcels, Temperature.ofCelsius(read.value()));
   }
 

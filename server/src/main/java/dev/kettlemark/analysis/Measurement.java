@@ -81,7 +81,8 @@ public record Measurement(
 
   private static Measurement of(
       Statement line, Located<Quantity> figure, Unit.Dimension dimension, Formula formula) {
-    List<String> behindOf = line.names(Connective.OF).stream().map(Located::value).toList();
+    List<String> behindOf =
+        line.names(Connective.OF).stream().map(Located::value).toList();
     List<String> words = line.objectNames().stream().map(Located::value).toList();
     Optional<String> stage = Stream.concat(behindOf.stream(), words.stream())
         .filter(name -> formula.stage(name).isPresent())
@@ -137,9 +138,7 @@ public record Measurement(
     return quantity == TrialQuantity.OTHER
         ? String.join(
             " ",
-            Stream.concat(
-                    line.objectNames().stream(),
-                    line.names(Connective.OF).stream())
+            Stream.concat(line.objectNames().stream(), line.names(Connective.OF).stream())
                 .map(Located::value)
                 .toList())
         : what + stage.map(name -> (step.isEmpty() ? " of " : " in ") + name).orElse("");

@@ -47,9 +47,9 @@ public enum Mentions {
   private record AnyFormula() implements Question<Boolean> {
     @Override
     public Boolean ask(Snapshot snapshot) {
-      return own(snapshot).anyMatch(entry -> entry.declaration()
-          .filter(Formula.class::isInstance)
-          .isPresent());
+      return own(snapshot)
+          .anyMatch(
+              entry -> entry.declaration().filter(Formula.class::isInstance).isPresent());
     }
   }
 
@@ -95,8 +95,7 @@ public enum Mentions {
     return Stream.concat(
             statement.objects().stream(),
             statement.clauses().stream().flatMap(clause -> clause.operands().stream()))
-        .flatMap(operand -> operand.value() instanceof Operand.Name name
-            ? Stream.of(name.word())
-            : Stream.empty());
+        .flatMap(operand ->
+            operand.value() instanceof Operand.Name name ? Stream.of(name.word()) : Stream.empty());
   }
 }

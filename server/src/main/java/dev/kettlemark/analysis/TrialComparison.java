@@ -39,9 +39,8 @@ public record TrialComparison(
         .batch()
         .map(written -> written.value().doubleValue())
         .filter(grams -> grams > 0);
-    ProcessResult process = batch
-        .map(grams -> formula.processWith(Mass.ofGrams(grams)))
-        .orElseGet(formula::process);
+    ProcessResult process =
+        batch.map(grams -> formula.processWith(Mass.ofGrams(grams))).orElseGet(formula::process);
     boolean hasWeights = batch.isPresent() || !formula.isNominal();
     TrialPredictions predictions = new TrialPredictions(formula, process, hasWeights);
     List<Measurement> measured = trial
@@ -57,8 +56,8 @@ public record TrialComparison(
         measured.stream().map(predictions::reading).toList(),
         process.stages().stream()
             .filter(stage -> hasWeights)
-            .flatMap(stage ->
-                ProbeReading.of(stage, measured, formula.kitchen().pressure()).stream())
+            .flatMap(
+                stage -> ProbeReading.of(stage, measured, formula.kitchen().pressure()).stream())
             .toList(),
         process.stages().stream()
             .flatMap(stage -> AirReading.of(stage, measured).stream())

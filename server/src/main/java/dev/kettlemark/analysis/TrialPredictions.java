@@ -44,11 +44,10 @@ final class TrialPredictions {
   }
 
   private Outcome<Prediction> predicted(Measurement measured) {
-    boolean needsWeights =
-        switch (measured.quantity()) {
-          case WEIGHT, FINISHED, PIECES -> true;
-          default -> false;
-        };
+    boolean needsWeights = switch (measured.quantity()) {
+      case WEIGHT, FINISHED, PIECES -> true;
+      default -> false;
+    };
     return needsWeights && !hasWeights
         ? Outcome.unknown(Reason.MISSING_FIGURE, "neither trial nor formula gives a batch")
         : modelled(measured);
@@ -73,9 +72,7 @@ final class TrialPredictions {
 
   /** The stage a measurement speaks of, or else the last one. */
   private Optional<StageResult> stage(Measurement measured) {
-    return measured.stage().isPresent()
-        ? process.stage(measured.stage().get())
-        : process.last();
+    return measured.stage().isPresent() ? process.stage(measured.stage().get()) : process.last();
   }
 
   private Outcome<Prediction> of(
@@ -97,9 +94,8 @@ final class TrialPredictions {
     if (step.isPresent()) {
       return step.get()
           .merged()
-          .or(() -> step.get().after().stream()
-              .map(StageParcel::temperature)
-              .reduce(Band::spanning))
+          .or(() ->
+              step.get().after().stream().map(StageParcel::temperature).reduce(Band::spanning))
           .map(band -> Outcome.known(ofCelsius(band)))
           .orElseGet(() -> Outcome.unknown(Reason.NOT_MODELLED, "the step changes no heat"));
     }
@@ -109,8 +105,8 @@ final class TrialPredictions {
             .flatMap(StepResult::merged)
             .orElse(stage.left().temperature())))
         : Outcome.unknown(
-            Reason.MISSING_FIGURE, "stage `" + stage.name() + "` has no step `"
-                + String.join(" ", named) + "`");
+            Reason.MISSING_FIGURE,
+            "stage `" + stage.name() + "` has no step `" + String.join(" ", named) + "`");
   }
 
   private static Outcome<Prediction> weight(StageResult stage) {
@@ -126,8 +122,7 @@ final class TrialPredictions {
     return Outcome.both(
         stage.left().composition(),
         new ParcelWater(stage.left()).band(),
-        (composition, band) ->
-            new Prediction(shown.apply(composition.water()), band.map(shown)));
+        (composition, band) -> new Prediction(shown.apply(composition.water()), band.map(shown)));
   }
 
   private static Outcome<Prediction> activity(StageResult stage, Optional<Temperature> at) {
@@ -178,8 +173,10 @@ final class TrialPredictions {
 
   private Outcome<Prediction> afterLoss(BigFraction loss) {
     double kept = 1 - loss.doubleValue();
-    return process.cooked().map(cooked ->
-        Prediction.within(cooked.mass().grams() * kept, cooked.slack().grams() * kept));
+    return process
+        .cooked()
+        .map(cooked ->
+            Prediction.within(cooked.mass().grams() * kept, cooked.slack().grams() * kept));
   }
 
   private Optional<Band<Double>> wanted(Measurement measured) {
@@ -219,8 +216,8 @@ final class TrialPredictions {
             .formula()
             .facts()
             .all("expect")
-            .filter(
-                fact -> fact.objectNames().stream().anyMatch(name -> name.value().equals(what)))
+            .filter(fact ->
+                fact.objectNames().stream().anyMatch(name -> name.value().equals(what)))
             .findFirst());
   }
 

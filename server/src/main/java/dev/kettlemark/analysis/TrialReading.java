@@ -50,7 +50,9 @@ public record TrialReading(
 
   /** Whether the formula asks for something and got something else. */
   public boolean isOutsideWanted() {
-    return wanted.filter(band -> verdict(measurement.value(), band) != Verdict.AGREES).isPresent();
+    return wanted
+        .filter(band -> verdict(measurement.value(), band) != Verdict.AGREES)
+        .isPresent();
   }
 
   private static Verdict verdict(double value, Band<Double> band) {

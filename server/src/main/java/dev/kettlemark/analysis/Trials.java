@@ -39,7 +39,8 @@ public enum Trials {
 
   private static Optional<TrialComparison> compare(Entry entry, Scope scope) {
     return trial(entry)
-        .flatMap(trial -> trial.formula()
+        .flatMap(trial -> trial
+            .formula()
             .map(name -> name.value())
             .flatMap(name -> scope.ask(
                 Formulas.computedAt(name, trial.house().map(h -> h.value()).orElse(""))))

@@ -37,8 +37,7 @@ public final class ConflictingDensity implements Rule {
     return OwnIngredient.of(subject)
         .flatMap(own -> density(own)
             .filter(fact -> fact.text().isEmpty())
-            .flatMap(fact -> builtIn(subject, own)
-                .flatMap(entry -> check(subject, fact, entry))))
+            .flatMap(fact -> builtIn(subject, own).flatMap(entry -> check(subject, fact, entry))))
         .stream()
         .toList();
   }
@@ -61,18 +60,16 @@ public final class ConflictingDensity implements Rule {
   }
 
   private static Finding finding(
-      Subject subject,
-      Located<Quantity> here,
-      Located<Quantity> there,
-      Origin origin) {
+      Subject subject, Located<Quantity> here, Located<Quantity> there, Origin origin) {
     String pantry = Display.trimmed(value(there), 3) + " g/mL";
     return INFO.at(
             here.span(),
             "%s here, %s in the built-in pantry",
             here.span().of(subject.text()),
             pantry)
-        .because("sheets with spoons and cups differ by the same factor; a figure of the house's own"
-            + " names its source")
+        .because(
+            "sheets with spoons and cups differ by the same factor; a figure of the house's own"
+                + " names its source")
         .withRelated(origin, "the pantry's figure")
         .withFix(Fix.replace("Write `" + pantry + "`", here.span(), pantry));
   }

@@ -29,8 +29,8 @@ public final class CookOutOfTolerance implements Rule {
         .flatMap(trial -> trial
             .readings(TrialQuantity.END)
             .filter(TrialReading::isOutsideWanted)
-            .flatMap(reading ->
-                reading.wanted().map(band -> finding(trial, reading, band)).stream()))
+            .flatMap(
+                reading -> reading.wanted().map(band -> finding(trial, reading, band)).stream()))
         .toList();
   }
 
@@ -48,8 +48,8 @@ public final class CookOutOfTolerance implements Rule {
     return trial
         .stage(reading.measurement())
         .flatMap(CookedStage::lastCook)
-        .flatMap(cook -> formula.map(entry ->
-            finding.withRelated(entry.origin(cook.step().span()), "the step")))
+        .flatMap(cook ->
+            formula.map(entry -> finding.withRelated(entry.origin(cook.step().span()), "the step")))
         .orElse(finding);
   }
 }

@@ -32,8 +32,8 @@ public final class DensityAgainstOverrun implements Rule {
   public List<Finding> check(Subject subject) {
     return TrialSubject.of(subject).stream()
         .flatMap(trial -> trial.compared().airs().stream())
-        .flatMap(air -> air.measuredOverrun().stream()
-            .flatMap(measured -> check(subject, air, measured)))
+        .flatMap(air ->
+            air.measuredOverrun().stream().flatMap(measured -> check(subject, air, measured)))
         .toList();
   }
 

@@ -30,13 +30,15 @@ public final class DiscontinuedIngredient implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula()
+    return subject
+        .formula()
         .filter(computed -> computed.formula().facts().says("status", "released"))
         .map(ComputedFormula::formula)
         .stream()
         .flatMap(formula -> formula.amounts().stream())
         .map(AmountLine::ingredient)
-        .flatMap(name -> subject.ingredient(name.value())
+        .flatMap(name -> subject
+            .ingredient(name.value())
             .flatMap(DiscontinuedIngredient::gone)
             .flatMap(word -> finding(subject, name, word))
             .stream())

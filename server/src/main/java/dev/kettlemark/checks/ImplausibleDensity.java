@@ -54,7 +54,9 @@ public final class ImplausibleDensity implements Rule {
     boolean isPossible = LIGHTEST <= value && value <= HEAVIEST;
     Finding finding = INFO.at(
             figure.span(),
-            isPossible ? "%s is rare; kitchen materials lie from %s to %s g/mL" : "nothing in a kitchen has %s; materials lie from %s to %s g/mL",
+            isPossible
+                ? "%s is rare; kitchen materials lie from %s to %s g/mL"
+                : "nothing in a kitchen has %s; materials lie from %s to %s g/mL",
             written,
             Display.trimmed(LIGHTEST_USUAL, 1),
             Display.trimmed(HEAVIEST_USUAL, 1))

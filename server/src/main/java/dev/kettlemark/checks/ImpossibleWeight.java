@@ -32,11 +32,12 @@ public final class ImpossibleWeight implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return TrialSubject.of(subject).stream()
-        .flatMap(trial -> trial.readings(TrialQuantity.WEIGHT)
+        .flatMap(trial -> trial
+            .readings(TrialQuantity.WEIGHT)
             .filter(reading -> reading.predicted().isKnown())
             .map(TrialReading::measurement)
-            .flatMap(measured -> trial.stage(measured).flatMap(stage -> check(stage, measured))
-                .stream()))
+            .flatMap(measured ->
+                trial.stage(measured).flatMap(stage -> check(stage, measured)).stream()))
         .toList();
   }
 
@@ -46,7 +47,8 @@ public final class ImpossibleWeight implements Rule {
     // What a stage takes of others was boiled there, and is off by as much as the model is.
     Mass slack = stage.stage().takes().isEmpty() ? Mass.ZERO : stage.left().slack();
     Optional<Mass> least = CookedStage.solids(stage).toOptional();
-    if (most.filter(mass -> weight.compareTo(mass.times(1 + SCALES).plus(slack)) > 0).isPresent()) {
+    if (most.filter(mass -> weight.compareTo(mass.times(1 + SCALES).plus(slack)) > 0)
+        .isPresent()) {
       return Optional.of(INFO.at(
               measured.figure().span(),
               "`%s` weighs %s, but only %s went in",

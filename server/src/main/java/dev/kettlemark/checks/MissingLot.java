@@ -18,8 +18,8 @@ import java.util.stream.Collectors;
  */
 public final class MissingLot implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.information(
-      "missing-lot", "a trial does not name the lot of what whips or gels");
+  private static final RuleInfo INFO =
+      RuleInfo.information("missing-lot", "a trial does not name the lot of what whips or gels");
 
   /** Roles of what acts by its dose, and what they do; common practice, no source. */
   private static final Map<String, String> CRITICAL =
@@ -46,8 +46,7 @@ public final class MissingLot implements Rule {
         .distinct()
         .filter(name -> !traced.contains(name))
         .flatMap(name -> subject.ingredient(name).flatMap(MissingLot::critical).stream()
-            .map(what -> INFO.at(
-                    trial.get().name().span(), "no lot of `%s`, which %s", name, what)
+            .map(what -> INFO.at(trial.get().name().span(), "no lot of `%s`, which %s", name, what)
                 .because("it differs from lot to lot, and a poor batch cannot be traced")))
         .toList();
   }

@@ -18,8 +18,8 @@ import java.util.OptionalLong;
  */
 public final class OverdueReview implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.information(
-      "overdue-review", "the figures of an ingredient are due for a review");
+  private static final RuleInfo INFO =
+      RuleInfo.information("overdue-review", "the figures of an ingredient are due for a review");
 
   private static final long SECONDS_PER_DAY = 86_400;
 

@@ -30,9 +30,8 @@ public final class ReleasedWithoutTrial implements Rule {
         .declaration()
         .filter(declaration -> declaration instanceof Formula || declaration instanceof Variant)
         .flatMap(declaration -> released(declaration)
-            .filter(status -> subject
-                .ask(Lookup.trialsOf(declaration.name().value()))
-                .isEmpty())
+            .filter(status ->
+                subject.ask(Lookup.trialsOf(declaration.name().value())).isEmpty())
             .map(status -> INFO.at(
                     status.span(),
                     "`%s` is released, and the library holds no trial of it",

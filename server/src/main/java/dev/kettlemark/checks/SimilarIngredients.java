@@ -25,6 +25,9 @@ public final class SimilarIngredients implements Rule {
   /** Shorter names differ by a letter and are different things. */
   private static final int SHORTEST = 6;
 
+  /** Names differ in length by no more than a few hyphens and one letter. */
+  private static final int MOST_HYPHENS = 4;
+
   /** So much of the mass, summed over all components, may lie otherwise in one and the same thing; an own estimate. */
   private static final double MOST_DIFFERENCE = 0.20;
 
@@ -61,7 +64,7 @@ public final class SimilarIngredients implements Rule {
    * figure, makes another thing: {@code pectin-hm} is no {@code pectin-lm}.
    */
   static boolean isSpelledAlike(String one, String other) {
-    if (one.equals(other)) {
+    if (one.equals(other) || !canBeAlike(one, other)) {
       return false;
     }
     String a = letters(one);
@@ -72,6 +75,12 @@ public final class SimilarIngredients implements Rule {
         && digits(one).equals(digits(other))
         && (shorter.equals(longer)
             || longer.length() == shorter.length() + 1 && hasOneMore(longer, shorter));
+  }
+
+  /** Most names are told apart without a closer look: a library has hundreds, and each meets each. */
+  private static boolean canBeAlike(String one, String other) {
+    return Math.abs(one.length() - other.length()) <= MOST_HYPHENS
+        && Character.toLowerCase(one.charAt(0)) == Character.toLowerCase(other.charAt(0));
   }
 
   private static boolean hasOneMore(String longer, String shorter) {
@@ -101,8 +110,7 @@ public final class SimilarIngredients implements Rule {
 
   private static boolean isClose(Composition one, Composition other) {
     return Arrays.stream(Component.values())
-            .mapToDouble(
-                component -> Math.abs(one.fraction(component) - other.fraction(component)))
+            .mapToDouble(component -> Math.abs(one.fraction(component) - other.fraction(component)))
             .sum()
         <= MOST_DIFFERENCE;
   }

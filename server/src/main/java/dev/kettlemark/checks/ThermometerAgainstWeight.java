@@ -40,7 +40,8 @@ public final class ThermometerAgainstWeight implements Rule {
   }
 
   private static Finding finding(Subject subject, TrialSubject trial, ProbeReading probe) {
-    String boils = probe.boilsAt()
+    String boils = probe
+        .boilsAt()
         .map(ThermometerAgainstWeight::shown)
         .map(point -> ", which boils at " + point)
         .orElse("");

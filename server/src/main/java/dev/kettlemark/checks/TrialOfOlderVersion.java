@@ -13,8 +13,8 @@ import java.util.Optional;
  */
 public final class TrialOfOlderVersion implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.information("trial-of-older-version", "a trial made an older version of its formula");
+  private static final RuleInfo INFO = RuleInfo.information(
+      "trial-of-older-version", "a trial made an older version of its formula");
 
   @Override
   public RuleInfo info() {

@@ -30,8 +30,7 @@ public final class TwoChanges implements Rule {
             .map(second -> INFO.at(
                     second.span(), "this trial changes %d things at once", changes.size())
                 .because("whatever comes of it, nobody knows which change did it")
-                .withRelated(
-                    subject.entry().origin(changes.get(0).span()), "the first change"))
+                .withRelated(subject.entry().origin(changes.get(0).span()), "the first change"))
             .toList();
   }
 }

@@ -33,9 +33,8 @@ public final class VariantChangedSinceTrial implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    Optional<Variant> variant = subject
-        .variant()
-        .filter(one -> Uses.circle(one, subject.scope()).isEmpty());
+    Optional<Variant> variant =
+        subject.variant().filter(one -> Uses.circle(one, subject.scope()).isEmpty());
     if (variant.isEmpty()) {
       return List.of();
     }
@@ -54,8 +53,8 @@ public final class VariantChangedSinceTrial implements Rule {
   /** The variant's own version, newer than all of its trials. */
   private static Optional<Finding> own(Variant variant, List<Trial> trials, LocalDate last) {
     return FormulaVersion.of(variant.facts())
-        .filter(version -> trials.stream()
-            .allMatch(trial -> TrialComparison.isOlder(trial, version)))
+        .filter(
+            version -> trials.stream().allMatch(trial -> TrialComparison.isOlder(trial, version)))
         .map(version -> INFO.at(
                 version.line().span(),
                 "%s is newer than the last trial of `%s`, of %s",
@@ -71,7 +70,8 @@ public final class VariantChangedSinceTrial implements Rule {
         .flatMap(name -> subject.ask(Formulas.resolved(name.value())))
         .flatMap(resolved -> FormulaVersion.of(resolved.formula().facts()))
         .filter(found -> found.since().filter(last::isBefore).isPresent());
-    return version.flatMap(found -> parent.map(name -> finding(subject, variant, name, found, last)));
+    return version.flatMap(
+        found -> parent.map(name -> finding(subject, variant, name, found, last)));
   }
 
   private static Finding finding(
@@ -92,8 +92,11 @@ public final class VariantChangedSinceTrial implements Rule {
     Finding placed = entry
         .map(found -> finding.withRelated(found.origin(version.line().span()), "the version now"))
         .orElse(finding);
-    boolean isReleased =
-        variant.facts().wordOf("status").filter(s -> s.value().equals("released")).isPresent();
+    boolean isReleased = variant
+        .facts()
+        .wordOf("status")
+        .filter(s -> s.value().equals("released"))
+        .isPresent();
     return isReleased ? placed.as(Severity.WARNING) : placed;
   }
 }

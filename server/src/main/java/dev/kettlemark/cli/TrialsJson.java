@@ -60,8 +60,10 @@ final class TrialsJson {
     json.addProperty("unit", reading.measurement().quantity().unit());
     json.addProperty("measured", reading.measurement().value());
     json.add("predicted", figure(reading.predicted().map(Prediction::best)));
-    json.add("low", figure(reading.predicted().map(prediction -> prediction.band().low())));
-    json.add("high", figure(reading.predicted().map(prediction -> prediction.band().high())));
+    json.add(
+        "low", figure(reading.predicted().map(prediction -> prediction.band().low())));
+    json.add(
+        "high", figure(reading.predicted().map(prediction -> prediction.band().high())));
     json.add("difference", figure(reading.difference()));
     json.addProperty("verdict", reading.verdict().name().toLowerCase(Locale.ROOT));
     json.add(

@@ -52,8 +52,9 @@ final class CorrectedStage {
         add(lines, CorrectionQuantity.PROBE, correction -> probe(cook.get(), correction));
       }
     }
-    meeting().ifPresent(band ->
-        add(lines, CorrectionQuantity.MIX_TEMPERATURE, correction -> mixed(band, correction)));
+    meeting()
+        .ifPresent(band ->
+            add(lines, CorrectionQuantity.MIX_TEMPERATURE, correction -> mixed(band, correction)));
     if (stage.left().isAerated()) {
       add(lines, CorrectionQuantity.OVERRUN, this::density);
     }
@@ -86,8 +87,8 @@ final class CorrectedStage {
   }
 
   private static String said(Correction correction) {
-    String value = correction.quantity().title() + " "
-        + correction.quantity().shown(correction.mean());
+    String value =
+        correction.quantity().title() + " " + correction.quantity().shown(correction.mean());
     return correction.isEnough()
         ? "House correction from " + TrialWords.trials(correction.count()) + ": " + value
             + (correction.isWithinScatter() ? " (may be scatter)" : "")
@@ -96,19 +97,15 @@ final class CorrectedStage {
   }
 
   private Optional<String> water(Correction correction) {
-    return stage
-        .left()
-        .portion()
-        .toOptional()
-        .map(portion -> {
-          Ratio water = Ratio.ofPercent(
-              Math.max(0, portion.composition().water().percent() + correction.mean()));
-          Mass solids = portion.mass().times(portion.composition().solids());
-          String weight = hasWeights
-              ? ", " + Display.estimate(solids.times(1 / water.complement().fraction()))
-              : "";
-          return "water " + Display.estimate(water) + weight;
-        });
+    return stage.left().portion().toOptional().map(portion -> {
+      Ratio water =
+          Ratio.ofPercent(Math.max(0, portion.composition().water().percent() + correction.mean()));
+      Mass solids = portion.mass().times(portion.composition().solids());
+      String weight = hasWeights
+          ? ", " + Display.estimate(solids.times(1 / water.complement().fraction()))
+          : "";
+      return "water " + Display.estimate(water) + weight;
+    });
   }
 
   /** The other reading of the same gap; never both at once. */
@@ -119,9 +116,7 @@ final class CorrectedStage {
   }
 
   private Optional<Band<Temperature>> meeting() {
-    return stage.steps().stream()
-        .flatMap(step -> step.merged().stream())
-        .findFirst();
+    return stage.steps().stream().flatMap(step -> step.merged().stream()).findFirst();
   }
 
   private static Optional<String> mixed(Band<Temperature> band, Correction correction) {

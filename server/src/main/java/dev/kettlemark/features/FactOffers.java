@@ -51,7 +51,9 @@ final class FactOffers {
       return names.stages();
     }
     return cursor.endsWith(Lexeme.Kind.UNIT)
-        ? Measurement.words().stream().map(word -> Offer.of(word, Kind.WORD, "")).toList()
+        ? Measurement.words().stream()
+            .map(word -> Offer.of(word, Kind.WORD, ""))
+            .toList()
         : List.of();
   }
 

@@ -33,10 +33,9 @@ final class StageHover implements HoverAnswer {
             .flatMap(formula -> formula
                 .process()
                 .stage(name.symbol().name())
-                .map(stage ->
-                    pointed.text(
-                        text(formula, stage, HouseCorrections.beside(pointed.snapshot(), formula)),
-                        name.occurrence().span()))));
+                .map(stage -> pointed.text(
+                    text(formula, stage, HouseCorrections.beside(pointed.snapshot(), formula)),
+                    name.occurrence().span()))));
   }
 
   private static Markdown text(
@@ -64,8 +63,8 @@ final class StageHover implements HoverAnswer {
             ? List.of("after", "temperature", "water", "state")
             : List.of("after", "weight", "temperature", "water", "state"),
         stage.steps().stream().map(step -> row(step, formula.isNominal())).toList());
-    markdown.paragraph(String.join(
-        "\n", new CorrectedStage(stage, corrections, !formula.isNominal()).lines()));
+    markdown.paragraph(
+        String.join("\n", new CorrectedStage(stage, corrections, !formula.isNominal()).lines()));
     return markdown;
   }
 

@@ -39,10 +39,7 @@ final class TrialHover implements HoverAnswer {
     return pointed
         .figure()
         .map(figure -> figure.span())
-        .or(() -> pointed
-            .word()
-            .filter(word -> word.text().equals("measured"))
-            .map(Word::span));
+        .or(() -> pointed.word().filter(word -> word.text().equals("measured")).map(Word::span));
   }
 
   private static Markdown whole(TrialComparison compared) {

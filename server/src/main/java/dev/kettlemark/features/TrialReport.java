@@ -58,8 +58,8 @@ public record TrialReport(List<Item> trials, List<HouseItem> houses) {
         .toList();
     Map<Optional<String>, List<TrialComparison>> byHouse = items.stream()
         .flatMap(item -> item.compared().stream())
-        .collect(Collectors.groupingBy(
-            TrialReport::house, LinkedHashMap::new, Collectors.toList()));
+        .collect(
+            Collectors.groupingBy(TrialReport::house, LinkedHashMap::new, Collectors.toList()));
     return new TrialReport(
         items,
         byHouse.entrySet().stream()
@@ -74,8 +74,7 @@ public record TrialReport(List<Item> trials, List<HouseItem> houses) {
             trial -> trial.formula().formula().name().value(),
             LinkedHashMap::new,
             Collectors.toList()))
-        .forEach((formula, own) ->
-            formulas.put(formula, only(HouseCorrections.of(own), true)));
+        .forEach((formula, own) -> formulas.put(formula, only(HouseCorrections.of(own), true)));
     return new HouseItem(name, only(HouseCorrections.of(trials), false), formulas);
   }
 

@@ -52,7 +52,8 @@ final class TrialWords {
 
   private static String figure(TrialQuantity quantity, Prediction prediction) {
     double half = Math.max(
-        prediction.band().high() - prediction.best(), prediction.best() - prediction.band().low());
+        prediction.band().high() - prediction.best(),
+        prediction.best() - prediction.band().low());
     String slack = quantity.figure(half);
     return quantity.figure(prediction.best())
         + (Double.parseDouble(slack) == 0 ? "" : " ± " + slack);

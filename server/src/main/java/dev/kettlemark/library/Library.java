@@ -163,8 +163,9 @@ public final class Library {
         entry
             .declaration()
             .flatMap(d -> d instanceof Trial trial ? trial.formula() : Optional.empty())
-            .ifPresent(formula ->
-                trials.computeIfAbsent(formula.value(), key -> new ArrayList<>(1)).add(entry));
+            .ifPresent(formula -> trials
+                .computeIfAbsent(formula.value(), key -> new ArrayList<>(1))
+                .add(entry));
       }
     }
     return trials;

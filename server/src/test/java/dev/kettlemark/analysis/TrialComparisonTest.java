@@ -51,12 +51,8 @@ class TrialComparisonTest {
         .probes()
         .get(0);
     assertEquals(89.0 / 889, probe.waterByWeight().orElse(Ratio.ZERO).fraction(), 1e-9);
-    assertEquals(
-        123,
-        probe.boilsAt().map(Temperature::celsius).orElse(Double.NaN),
-        2);
-    assertEquals(
-        2, probe.probeError().map(error -> error.celsius()).orElse(Double.NaN), 2);
+    assertEquals(123, probe.boilsAt().map(Temperature::celsius).orElse(Double.NaN), 2);
+    assertEquals(2, probe.probeError().map(error -> error.celsius()).orElse(Double.NaN), 2);
   }
 
   @Test
@@ -108,8 +104,7 @@ class TrialComparisonTest {
     AirReading air = compared.airs().get(0);
     double solid = air.withoutAir().map(d -> d.gramsPerMillilitre()).orElse(Double.NaN);
     assertEquals(1.20, solid, 0.02);
-    assertEquals(
-        (solid - 0.30) / 0.30, air.overrun().orElse(Ratio.ZERO).fraction(), 1e-9);
+    assertEquals((solid - 0.30) / 0.30, air.overrun().orElse(Ratio.ZERO).fraction(), 1e-9);
     assertFalse(compared.readings().get(0).predicted().isKnown());
     assertTrue(compared.readings().get(0).wanted().isPresent());
     assertFalse(compared.readings().get(0).isOutsideWanted());
@@ -118,7 +113,8 @@ class TrialComparisonTest {
   @Test
   void readsTheSameThingInEachOfItsForms() {
     for (String line : List.of(
-        "measured 10 % water of pan", "measured 10 % moisture of pan", "measured 90 % solids of pan")) {
+        "measured 10 % water of pan",
+        "measured 10 % moisture of pan", "measured 90 % solids of pan")) {
       TrialReading reading = only(SYRUP, line).readings().get(0);
       assertTrue(reading.predicted().isKnown(), line);
     }
@@ -133,8 +129,7 @@ class TrialComparisonTest {
   /** 874 g are left; at 40 g a piece that is 21 whole pieces of 874/40 = 21.9. */
   @Test
   void countsWholePieces() {
-    TrialReading pieces =
-        only(SYRUP, "measured 20 pieces of 40 g").readings().get(0);
+    TrialReading pieces = only(SYRUP, "measured 20 pieces of 40 g").readings().get(0);
     double cooked = best(only(SYRUP, "measured 1 g weight of pan").readings().get(0));
     assertEquals(Math.floor(cooked / 40), best(pieces), 1e-9);
   }
@@ -142,12 +137,12 @@ class TrialComparisonTest {
   @Test
   void saysWhyThereIsNoPrediction() {
     assertEquals(
-        "no model speaks of this, or the stage is not there",
-        because("measured 3.2 pH pan"));
+        "no model speaks of this, or the stage is not there", because("measured 3.2 pH pan"));
     assertEquals(
         "no model speaks of this, or the stage is not there",
         because("measured 100 g weight of nothing"));
-    assertTrue(because("measured 850 g finished").startsWith("the formula states no handling loss"));
+    assertTrue(
+        because("measured 850 g finished").startsWith("the formula states no handling loss"));
     assertEquals(
         "neither trial nor formula says what a piece weighs", because("measured 20 pieces"));
     assertEquals(
@@ -220,7 +215,8 @@ class TrialComparisonTest {
   }
 
   private static TrialComparison compare(String formula, String clauses, String... lines) {
-    return compareAs(formula, formula.contains("formula syrup") ? "syrup" : "beaten", clauses, lines);
+    return compareAs(
+        formula, formula.contains("formula syrup") ? "syrup" : "beaten", clauses, lines);
   }
 
   private static TrialComparison compareAs(

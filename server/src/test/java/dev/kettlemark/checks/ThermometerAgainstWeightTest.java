@@ -5,7 +5,8 @@ import org.junit.jupiter.api.Test;
 /** Candy handbooks give 123 °C for sucrose syrup of 90 % solids, so 889 g of the 1000 g below; from memory. */
 class ThermometerAgainstWeightTest {
 
-  private final RuleFixture thermometerAgainstWeight = RuleFixture.of(new ThermometerAgainstWeight());
+  private final RuleFixture thermometerAgainstWeight =
+      RuleFixture.of(new ThermometerAgainstWeight());
 
   @Test
   void marksAProbeThatReadsTooHigh() {

@@ -4,7 +4,8 @@ import org.junit.jupiter.api.Test;
 
 class VariantChangedSinceTrialTest {
 
-  private final RuleFixture variantChangedSinceTrial = RuleFixture.of(new VariantChangedSinceTrial());
+  private final RuleFixture variantChangedSinceTrial =
+      RuleFixture.of(new VariantChangedSinceTrial());
 
   @Test
   void marksAParentThatHasChanged() {

@@ -45,7 +45,8 @@ class TrialsCommandTest {
     assertEquals(4, json.getAsJsonArray("trials").size());
     JsonObject house = json.getAsJsonArray("houses").get(0).getAsJsonObject();
     assertEquals("gannet-slip", house.get("name").getAsString());
-    JsonObject overrun = house.getAsJsonObject("formulas")
+    JsonObject overrun = house
+        .getAsJsonObject("formulas")
         .getAsJsonArray("heather-nougat")
         .get(1)
         .getAsJsonObject();
@@ -79,7 +80,6 @@ class TrialsCommandTest {
   @Test
   void listsATrialOfAnUnknownFormula(@TempDir Path folder) {
     Bench.write(folder, "a.kettle", "trial T-1 of nothing\n  measured 3 g weight of pan\n");
-    assertTrue(
-        Run.of("trials", "--in", folder.toString()).out().contains("nothing is predicted"));
+    assertTrue(Run.of("trials", "--in", folder.toString()).out().contains("nothing is predicted"));
   }
 }

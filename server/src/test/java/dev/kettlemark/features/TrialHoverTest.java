@@ -23,8 +23,8 @@ class TrialHoverTest {
       """;
 
   private static String trial(String name, String... lines) {
-    return "trial " + name + " of syrup on 2026-03-02 at coast\n  "
-        + String.join("\n  ", lines) + "\n";
+    return "trial " + name + " of syrup on 2026-03-02 at coast\n  " + String.join("\n  ", lines)
+        + "\n";
   }
 
   private static String hover(String marked) {
@@ -48,8 +48,8 @@ class TrialHoverTest {
 
   @Test
   void answersAtTheWordToo() {
-    assertTrue(hover(SYRUP + trial("T-1", "meas<|>ured 0.40 aw of pan"))
-        .contains("below the band"));
+    assertTrue(
+        hover(SYRUP + trial("T-1", "meas<|>ured 0.40 aw of pan")).contains("below the band"));
   }
 
   @Test
@@ -79,8 +79,8 @@ class TrialHoverTest {
 
   @Test
   void leavesTheStageToItsOwnAnswer() {
-    assertTrue(hover(SYRUP + trial("T-1", "measured 889 g weight of p<|>an"))
-        .contains("stage `pan`"));
+    assertTrue(
+        hover(SYRUP + trial("T-1", "measured 889 g weight of p<|>an")).contains("stage `pan`"));
   }
 
   @Test
@@ -90,17 +90,16 @@ class TrialHoverTest {
     String few = hover(SYRUP.replace("stage pan", "stage p<|>an") + two);
     assertTrue(few.contains("too few to correct (n = 2)"), few);
     assertFalse(few.contains("House correction"), few);
-    String enough = hover(SYRUP.replace("stage pan", "stage p<|>an") + two
+    String enough = hover(SYRUP.replace("stage pan", "stage p<|>an")
+        + two
         + trial("T-3", "measured 120 °C end of pan", "measured 882 g weight of pan"));
     assertTrue(enough.contains("House correction from 3 trials"), enough);
     // The prediction itself stays what it was.
     String none = hover(SYRUP.replace("stage pan", "stage p<|>an"));
     assertTrue(enough.startsWith(none), enough);
-    assertEquals(
-        """
+    assertEquals("""
         - House correction from 3 trials: water left -1.9 points → water 9.2 %, 881 g.
-        - House correction from 3 trials: thermometer -4.3 °C → if it is the probe, cook until it shows 115.7 °C.""",
-        enough.substring(none.length()).strip());
+        - House correction from 3 trials: thermometer -4.3 °C → if it is the probe, cook until it shows 115.7 °C.""", enough.substring(none.length()).strip());
   }
 
   /** One point of water may be the boiling model's own. */
