@@ -72,12 +72,13 @@ public record TrialComparison(
   /** Whether a trial made an older version than this one; where nothing tells, it did not. */
   public static boolean isOlder(Trial trial, FormulaVersion version) {
     Optional<BigFraction> made = trial.facts().first("version").flatMap(FormulaVersion::number);
-    return made.isPresent() && version.number().isPresent()
-        ? made.get().compareTo(version.number().get()) < 0
-        : trial
-            .day()
-            .filter(day -> version.since().filter(day::isBefore).isPresent())
-            .isPresent();
+    if (made.isPresent() && version.number().isPresent()) {
+      return made.get().compareTo(version.number().get()) < 0;
+    }
+    return trial
+        .day()
+        .filter(day -> version.since().filter(day::isBefore).isPresent())
+        .isPresent();
   }
 
   /** What was done otherwise than written. */

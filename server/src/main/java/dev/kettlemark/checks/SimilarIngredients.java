@@ -74,7 +74,7 @@ public final class SimilarIngredients implements Rule {
     return shorter.length() >= SHORTEST
         && digits(one).equals(digits(other))
         && (shorter.equals(longer)
-            || longer.length() == shorter.length() + 1 && hasOneMore(longer, shorter));
+            || (longer.length() == shorter.length() + 1 && hasOneMore(longer, shorter)));
   }
 
   /** Most names are told apart without a closer look: a library has hundreds, and each meets each. */
