@@ -215,7 +215,7 @@ class CompletionTest {
     completion.checkAll("variant a of <|>", "nougat");
     completion.checkAll("trial T-1 of <|>", "nougat");
     completion.check("product a\n  centre 18 g <|>", "nougat");
-    completion.check("trial T-1 of nougat\n  measured 3 g <|>", "weight", "density", "end");
+    completion.check("trial T-1 of nougat\n  measured 3 g <|>", "aw", "density", "end");
     completion.checkAll(
         "trial T-1 of nougat\n  measured 3 g weight of <|>", "foam", "syrup", "body");
     completion.checkAll("trial T-1 of nougat on 2026-01-01 at <|>", "quay");
