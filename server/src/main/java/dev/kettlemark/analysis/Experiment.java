@@ -69,25 +69,32 @@ public final class Experiment {
             old.span()));
   }
 
-  /** Puts another material in the place of an amount line's. */
+  /**
+   * Puts another material in the place of an amount line's; once no line of the old name is left,
+   * steps and bases speak of the new one.
+   */
   public Experiment replacing(int line, Material material) {
-    Map<String, Material> more = new HashMap<>(materials);
-    more.put(material.name(), material);
+    String old = resolved.formula().amounts().get(line).ingredient().value();
     Experiment changed = changingLine(
         line,
-        old -> new AmountLine(
-            old.measure(),
-            old.written(),
-            old.ingredient().map(name -> material.name()),
-            old.at(),
-            old.span()));
-    return new Experiment(changed.resolved, more, kitchen);
+        written -> new AmountLine(
+            written.measure(),
+            written.written(),
+            written.ingredient().map(name -> material.name()),
+            written.at(),
+            written.span()));
+    Formula formula = changed.resolved.formula();
+    boolean isLeft = formula.amounts().stream()
+        .anyMatch(other -> other.ingredient().value().equals(old));
+    return new Experiment(
+        new ResolvedFormula(
+            isLeft ? formula : renamed(formula, old, material.name()), resolved.missed()),
+        with(material),
+        kitchen);
   }
 
   /** Adds an amount at the end of a stage's amounts. */
   public Experiment adding(int stage, Material material, Measure measure) {
-    Map<String, Material> more = new HashMap<>(materials);
-    more.put(material.name(), material);
     Experiment changed = changing(stage, old -> {
       List<AmountLine> lines = new ArrayList<>(old.amounts());
       lines.add(new AmountLine(
@@ -98,7 +105,7 @@ public final class Experiment {
           old.span()));
       return old.withAmounts(lines);
     });
-    return new Experiment(changed.resolved, more, kitchen);
+    return new Experiment(changed.resolved, with(material), kitchen);
   }
 
   /** Weighs an amount line in at another temperature. */
@@ -126,6 +133,25 @@ public final class Experiment {
   /** Solves the changed formula; mass is conserved as ever. */
   public ComputedFormula compute() {
     return FormulaSolution.of(resolved, materials, kitchen);
+  }
+
+  private Map<String, Material> with(Material material) {
+    Map<String, Material> more = new HashMap<>(materials);
+    more.put(material.name(), material);
+    return more;
+  }
+
+  private static Formula renamed(Formula formula, String old, String fresh) {
+    List<Stage> stages = formula.stages().stream()
+        .map(stage -> stage.withSteps(stage.steps().stream()
+            .map(step -> VariantResolution.mapNames(step, old, Optional.of(fresh)))
+            .toList()))
+        .toList();
+    return formula
+        .withStages(stages)
+        .withBases(formula.bases().stream()
+            .map(basis -> VariantResolution.renamed(basis, old, fresh))
+            .toList());
   }
 
   private Experiment changingLine(int line, UnaryOperator<AmountLine> change) {

@@ -78,6 +78,11 @@ public record Formula(
     return new Formula(name, title, facts, percent, batch, bases, other, parent);
   }
 
+  /** The same formula with other bases. */
+  public Formula withBases(List<BasisDefinition> other) {
+    return new Formula(name, title, facts, percent, batch, other, stages, parent);
+  }
+
   /** The same formula with every place moved to one span, for what a variant inherits. */
   public Formula relocated(Span place) {
     return new Formula(
