@@ -91,6 +91,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".analysis..")
         .layer("scaling")
         .definedBy(ROOT + ".scaling..")
+        .layer("answers")
+        .definedBy(ROOT + ".answers..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -120,6 +122,8 @@ class ArchitectureTest {
         .whereLayer("scaling")
         .mayOnlyAccessLayers(
             "analysis", "library", "syntax", "model", "science", "quantity", "text")
+        .whereLayer("answers")
+        .mayOnlyAccessLayers("analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
@@ -136,6 +140,7 @@ class ArchitectureTest {
         .whereLayer("features")
         .mayOnlyAccessLayers(
             "checks",
+            "answers",
             "scaling",
             "analysis",
             "library",
@@ -198,6 +203,7 @@ class ArchitectureTest {
         "syntax",
         "reading",
         "scaling",
+        "answers",
         "checks",
         "features",
         // Both turn what a user asks for into an exact figure of a scaling.

@@ -69,7 +69,7 @@ public final class CookPlaces {
   }
 
   /** What lies in the pan before a cook. */
-  static Outcome<Composition> charge(ComputedFormula formula, StepPlace place) {
+  public static Outcome<Composition> charge(ComputedFormula formula, StepPlace place) {
     return mass(step(formula, place).before());
   }
 

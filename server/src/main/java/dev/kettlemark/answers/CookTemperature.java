@@ -111,13 +111,14 @@ public final class CookTemperature {
       Search.Reach reach) {
     return Outcome.unknown(
         Reason.NO_SOLUTION,
-        "`%s` cooked to anything from %s to %s gives %s down to %s, never %s",
+        "`%s` cooked to anything from %s to %s gives %s to %s %s, never %s",
         CookPlaces.stageName(formula, place),
         Display.celsius(range.low()),
         Display.celsius(range.high()),
-        wish.words(reach.most()),
-        wish.words(reach.least()),
-        wish.words(wish.wanted()));
+        wish.shown(reach.atLow()),
+        wish.shown(reach.atHigh()),
+        wish.of(),
+        wish.shown(wish.wanted()));
   }
 
   private static Answer answer(

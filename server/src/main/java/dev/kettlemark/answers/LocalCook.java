@@ -1,5 +1,6 @@
 package dev.kettlemark.answers;
 
+import dev.kettlemark.analysis.Experiment.StepPlace;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Derivation;
@@ -38,6 +39,16 @@ public final class LocalCook {
             StandardAtmosphere.pressureAt(to),
             (there, here) -> of(syrup, written, from, there, to, here))
         .flatMap(answer -> answer);
+  }
+
+  /** The same answer as a change of a formula's step. */
+  public static Answer inFormula(Answer answer, StepPlace place, Temperature target) {
+    return new Answer(
+        answer.instruction(),
+        answer.values(),
+        List.of(new Change.Cook(place, target)),
+        answer.notes(),
+        answer.derivation());
   }
 
   /** The temperature alone, in full figures. */

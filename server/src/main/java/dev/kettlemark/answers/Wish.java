@@ -77,7 +77,8 @@ public sealed interface Wish {
       return aim;
     }
 
-    boolean allows(double roomAboveGlass) {
+    /** Whether the room lies so far above the glass transition, in °C, that this is the bite. */
+    public boolean allows(double roomAboveGlass) {
       return roomAboveGlass >= least && roomAboveGlass <= most;
     }
   }
@@ -115,18 +116,30 @@ public sealed interface Wish {
     });
   }
 
-  /** A figure of {@link #figure} in words, such as {@code 5.0 % water in the finished mass}. */
-  default String words(double figure) {
-    if (this instanceof StageMoisture) {
-      return Display.estimate(Ratio.ofFraction(figure)) + " water in what the stage leaves";
-    }
-    if (this instanceof FinishedMoisture) {
-      return Display.estimate(Ratio.ofFraction(figure)) + " water in the finished mass";
+  /** A figure of {@link #figure} alone, such as {@code 5.0 %}. */
+  default String shown(double figure) {
+    if (this instanceof StageMoisture || this instanceof FinishedMoisture) {
+      return Display.estimate(Ratio.ofFraction(figure));
     }
     return this instanceof Activity
-        ? "a water activity of " + Display.fixed(figure, 2)
-        : "a glass transition " + Display.fixed(Math.abs(figure), 0)
-            + (figure < 0 ? " °C above the room" : " °C below the room");
+        ? Display.fixed(figure, 2)
+        : Display.fixed(-figure, 0) + " °C";
+  }
+
+  /** What the figures are of, such as {@code water in the finished mass}. */
+  default String of() {
+    if (this instanceof StageMoisture) {
+      return "water in what the stage leaves";
+    }
+    if (this instanceof FinishedMoisture) {
+      return "water in the finished mass";
+    }
+    return this instanceof Activity ? "water activity" : "glass transition against the room";
+  }
+
+  /** A figure in words, such as {@code 5.0 % water in the finished mass}. */
+  default String words(double figure) {
+    return shown(figure) + " " + of();
   }
 
   /** What is wanted, as a title says it, such as {@code a chewy bite}. */

@@ -7,9 +7,11 @@ import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.Reach;
 import dev.kettlemark.answers.Value;
 import dev.kettlemark.features.TextTable;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.text.Cells;
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.util.List;
 
 /** How answers are written: as lines or as JSON. */
@@ -98,10 +100,15 @@ final class AnswerText {
   private static JsonObject json(Value value) {
     JsonObject json = new JsonObject();
     json.addProperty("what", value.word());
-    json.addProperty("low", value.low());
-    json.addProperty("figure", value.figure());
-    json.addProperty("high", value.high());
+    json.addProperty("low", figure(value.low()));
+    json.addProperty("figure", figure(value.figure()));
+    json.addProperty("high", figure(value.high()));
     json.addProperty("unit", value.unit());
     return json;
+  }
+
+  /** Kelvin and back leaves a trace in the last digits that nobody means. */
+  private static BigDecimal figure(double value) {
+    return new BigDecimal(Display.trimmed(value, 9));
   }
 }
