@@ -140,7 +140,10 @@ public final class CookTemperature {
             (written.low().kelvin() + written.high().kelvin()) / 2));
     now.ifPresent(written -> values.add(Value.of("cook-temperature-now", written)));
     List<Derivation> inputs = new ArrayList<>();
-    inputs.add(Derivation.given("wanted", wish.words(wish.wanted()), "the question"));
+    String wanted = wish instanceof Wish.Texture
+        ? wish.words() + ", " + wish.words(wish.wanted())
+        : wish.words();
+    inputs.add(Derivation.given("wanted", wanted, "the question"));
     now.ifPresent(written ->
         inputs.add(Derivation.given("cooked to now", Display.celsius(written), "the step")));
     inputs.add(Derivation.given(

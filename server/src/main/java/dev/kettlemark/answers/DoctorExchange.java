@@ -70,7 +70,7 @@ public final class DoctorExchange {
       ComputedFormula formula, Shelf shelf, int stage, Ratio wanted, Optional<String> syrup) {
     if (!wanted.isShare()) {
       return Outcome.unknown(
-          Reason.CONTRADICTION, "a doctor share lies from 0 to 100 %, not at %s",
+          Reason.CONTRADICTION, "a doctor share lies from 0 to 100 %%, not at %s",
           Display.percent(wanted));
     }
     DoctorExchange exchange = new DoctorExchange(formula, stage, wanted);

@@ -2,7 +2,9 @@ package dev.kettlemark.answers;
 
 import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.AmountLine;
+import dev.kettlemark.model.Located;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
@@ -10,6 +12,9 @@ import dev.kettlemark.quantity.Reason;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.hipparchus.fraction.BigFraction;
 
 /** What all exchanges of one amount for another share. */
@@ -44,6 +49,23 @@ final class Exchanges {
       }
     }
     return told.toString();
+  }
+
+  /** Allergens that come in with an exchange, such as {@code , brings the allergen soy}. */
+  static String allergens(Optional<Material> from, Material to) {
+    Set<String> known = from.map(Exchanges::allergens).orElse(Set.of());
+    List<String> fresh =
+        allergens(to).stream().filter(word -> !known.contains(word)).sorted().toList();
+    return fresh.isEmpty() ? "" : ", brings the allergen " + String.join(", ", fresh);
+  }
+
+  private static Set<String> allergens(Material material) {
+    return material
+        .ingredient()
+        .map(ingredient -> ingredient.facts().wordsOf("allergen").stream()
+            .map(Located::value)
+            .collect(Collectors.toUnmodifiableSet()))
+        .orElse(Set.of());
   }
 
   static String name(ComputedFormula formula, int line) {

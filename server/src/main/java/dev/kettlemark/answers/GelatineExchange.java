@@ -100,12 +100,25 @@ public final class GelatineExchange {
       return new Answer(
           "Use " + other.name() + ": " + figure.shown() + " for "
               + line.line().ingredient().value() + " " + old
-              + Exchanges.told(formula, rest),
+              + otherRule(line, before, from, to, rule)
+              + Exchanges.told(formula, rest)
+              + Exchanges.allergens(formula.material(line.line().ingredient().value()), other),
           List.of(Exchanges.share("gelatine", figure.share()), Exchanges.share("gelatine-now", before)),
           changes,
           notes(from, to, rule),
           derivation(figure.shown(), old, from, to, rule));
     });
+  }
+
+  /** What the other rule would take, where it is noticeably more or less. */
+  private static String otherRule(
+      LineAmount line, BigFraction before, Bloom from, Bloom to, Rule rule) {
+    if (!GelatineStrength.rulesDisagree(from, to)) {
+      return "";
+    }
+    double factor = rule.other().mass(Mass.ofGrams(1), from, to).grams();
+    Figure figure = Figure.rounded(line, before.multiply(Exchanges.exact(factor)));
+    return " (by the " + rule.other().word() + " rule " + figure.shown() + ")";
   }
 
   private static List<String> notes(Bloom from, Bloom to, Rule rule) {

@@ -126,7 +126,9 @@ public final class WhiteExchange {
       changes.addAll(rest);
       return new Answer(
           "Use " + to.name() + ": " + figure.shown() + " for " + line.line().ingredient().value()
-              + " " + Exchanges.written(line) + Exchanges.told(formula, rest),
+              + " " + Exchanges.written(line) + Exchanges.told(formula, rest)
+              + Exchanges.allergens(
+                  formula.material(line.line().ingredient().value()), to),
           List.of(
               new Value(
                   "white",

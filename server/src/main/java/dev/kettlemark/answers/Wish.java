@@ -134,7 +134,7 @@ public sealed interface Wish {
     if (this instanceof FinishedMoisture) {
       return "water in the finished mass";
     }
-    return this instanceof Activity ? "water activity" : "glass transition against the room";
+    return this instanceof Activity ? "water activity" : "from the room up to the glass transition";
   }
 
   /** A figure in words, such as {@code 5.0 % water in the finished mass}. */

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,7 +43,7 @@ final class AnswerCookCommand extends AnswerVerb {
   @Parameters(index = "1", paramLabel = "STAGE", description = "The stage that is cooked.")
   private String stage = "";
 
-  @ArgGroup(exclusive = true, multiplicity = "1", heading = "%nWhat is wanted, one of:%n")
+  @ArgGroup(exclusive = false, heading = "%nWhat is wanted, one of:%n")
   private Wanted wanted = new Wanted();
 
   AnswerCookCommand(Terminal terminal, Supplier<Paint> paint) {
@@ -78,12 +79,20 @@ final class AnswerCookCommand extends AnswerVerb {
         description = "Water activity of what the formula makes, at 25 °C, as 0.55.")
     private Optional<Double> activity = Optional.empty();
 
+    /** The one wish that was given. */
     Wish wish() {
+      long given = Stream.of(moisture, stageMoisture, texture, activity)
+          .filter(Optional::isPresent)
+          .count();
+      if (given != 1) {
+        throw new UsageMistake((given == 0 ? "say what is wanted: " : "say only one of ")
+            + "--moisture, --stage-moisture, --texture, --aw");
+      }
       return moisture
           .<Wish>map(text -> new Wish.FinishedMoisture(share(text)))
           .or(() -> stageMoisture.map(text -> new Wish.StageMoisture(share(text))))
           .or(() -> activity.map(figure -> new Wish.Activity(Ratio.ofFraction(figure))))
-          .orElseGet(() -> new Wish.Texture(bite(texture.orElse(""))));
+          .orElseGet(() -> new Wish.Texture(bite(texture.orElseThrow())));
     }
 
     private static Ratio share(String text) {

@@ -15,7 +15,7 @@ import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.science.DoctorSugars;
 import java.util.Optional;
 
-/** What the sugar of a syrup may be asked: does it have the doctor sugars that are usual for its kind? */
+/** What the sugar of a syrup may be asked: does it have the doctor sugars that keep its kind from graining? */
 final class DoctorQuestion {
 
   /** What is nearly all sucrose counts as sugar. */
@@ -23,7 +23,7 @@ final class DoctorQuestion {
 
   private DoctorQuestion() {}
 
-  /** The exchange that takes a cooked stage to the near end of what is usual; empty where it is usual. */
+  /** The exchange that gives a cooked stage enough; empty where it or what is made of it has enough. */
   static Optional<Outcome<Answer>> of(ComputedFormula formula, Shelf shelf, int index) {
     LineAmount line = formula.amounts().lines().get(index);
     boolean isSugar = formula
@@ -37,30 +37,38 @@ final class DoctorQuestion {
     if (!isSugar || !isCooked) {
       return Optional.empty();
     }
-    return DoctorExchange.shareNow(formula, line.stage())
-        .toOptional()
-        .flatMap(now -> wanted(formula, now))
-        .map(wanted ->
-            DoctorExchange.of(formula, shelf, line.stage(), wanted, Optional.empty()));
+    int last = formula.process().stages().size() - 1;
+    return Optional.of(formula)
+        .flatMap(DoctorQuestion::least)
+        .filter(least -> isBelow(formula, line.stage(), least) && isBelow(formula, last, least))
+        .map(least -> DoctorExchange.of(formula, shelf, line.stage(), least, Optional.empty()));
   }
 
-  /** The near end of the usual doctor share for the texture; a quarter where none is said. */
-  private static Optional<Ratio> wanted(ComputedFormula formula, Ratio now) {
+  private static boolean isBelow(ComputedFormula formula, int stage, Ratio least) {
+    return DoctorExchange.shareNow(formula, stage)
+        .toOptional()
+        .filter(now -> now.compareTo(least) < 0)
+        .isPresent();
+  }
+
+  /**
+   * The least doctor share that is usual for the texture; a quarter where none is said.
+   *
+   * <p>Foams, gels and dry mixes do not stand by it.
+   */
+  private static Optional<Ratio> least(ComputedFormula formula) {
     String texture =
         formula.formula().facts().wordOf("texture").map(Located::value).orElse("");
-    Optional<DoctorSugars.Usual> usual = switch (texture) {
-      case "brittle", "hard" -> Optional.of(DoctorSugars.Usual.HARD_CANDY);
-      case "chewy" -> Optional.of(DoctorSugars.Usual.CHEWY);
-      case "short" -> Optional.of(DoctorSugars.Usual.FONDANT);
+    return switch (texture) {
+      case "brittle", "hard" -> Optional.of(leastOf(DoctorSugars.Usual.HARD_CANDY));
+      case "chewy" -> Optional.of(leastOf(DoctorSugars.Usual.CHEWY));
+      case "short" -> Optional.of(leastOf(DoctorSugars.Usual.FONDANT));
+      case "" -> Optional.of(DoctorSugars.LEAST_DOCTOR_IN_HARD_CANDY);
       default -> Optional.empty();
     };
-    Ratio least = usual
-        .map(kind -> kind.sucroseShare().high().complement())
-        .orElse(DoctorSugars.LEAST_DOCTOR_IN_HARD_CANDY);
-    Ratio most = usual.map(kind -> kind.sucroseShare().low().complement()).orElse(Ratio.ONE);
-    if (now.compareTo(least) < 0) {
-      return Optional.of(least);
-    }
-    return now.compareTo(most) > 0 ? Optional.of(most) : Optional.empty();
+  }
+
+  private static Ratio leastOf(DoctorSugars.Usual usual) {
+    return usual.sucroseShare().high().complement();
   }
 }

@@ -100,7 +100,7 @@ class ExchangesTest {
     Answer answer = known(GelatineExchange.of(
         formula, 0, material(bench, "gelatine-200"), GelatineExchange.Rule.ROOT));
     assertEquals(
-        "Use gelatine-200: 1.68 % for gelatine-250 1.50 %, water 8.82 %", answer.instruction());
+        "Use gelatine-200: 1.68 % for gelatine-250 1.50 % (by the linear rule 1.88 %), water 8.82 %", answer.instruction());
     ComputedFormula after = Change.tried(formula, answer.changes());
     assertEquals(BigFraction.ONE, after.amounts().total());
     assertEquals(new BigFraction(168, 10_000), after.amounts().shareOf("gelatine-200"));
@@ -203,7 +203,7 @@ class ExchangesTest {
     assertEquals(List.of("egg-white-powder"), soy.by());
     Answer answer = known(WhiteExchange.of(bench.formula("foam"), bench.shelf(), 0, soy));
     assertEquals(
-        "Use soy-whipping-protein: 3.60 % for egg-white 40.00 %, water 36.40 %",
+        "Use soy-whipping-protein: 3.60 % for egg-white 40.00 %, water 36.40 %, brings the allergen soy",
         answer.instruction());
     assertTrue(answer.notes().contains("it holds the allergen soy"));
   }
