@@ -17,6 +17,7 @@ import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.Equation;
 import dev.kettlemark.science.GlassTransition;
+import dev.kettlemark.science.SugarStage;
 import dev.kettlemark.science.SyrupBoiling;
 import dev.kettlemark.science.WaterActivity;
 import java.util.ArrayList;
@@ -50,6 +51,9 @@ public final class CookTemperature {
   private static final double STEP = 0.25;
 
   private static final String HOT = "hot sugar sticks to the skin and burns deeply";
+
+  private static final String CARAMEL =
+      "from 160 °C on sugar turns to caramel, and the model no longer holds";
 
   private CookTemperature() {}
 
@@ -154,9 +158,19 @@ public final class CookTemperature {
         "Cook " + stage + " to " + Display.celsius(target) + " for " + wish.words(),
         values,
         List.of(new Change.Cook(place, target)),
-        List.of(HOT),
+        cautions(target),
         EQUATION.derive(
             Display.celsius(target) + " (" + Display.celsius(band) + ")", inputs));
+  }
+
+  /** What a cook may say of itself to whoever stands at the pan. */
+  static List<String> cautions(Temperature target) {
+    return isCaramel(target) ? List.of(HOT, CARAMEL) : List.of(HOT);
+  }
+
+  /** Whether sugar browns at a temperature. */
+  public static boolean isCaramel(Temperature target) {
+    return target.compareTo(SugarStage.LIGHT_CARAMEL.range().low()) >= 0;
   }
 
   /** What comes of a formula, as far as it is known. */

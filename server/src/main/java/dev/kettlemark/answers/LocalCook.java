@@ -90,7 +90,7 @@ public final class LocalCook {
               Value.of("cook-temperature-written", written),
               Value.estimate("water-left", left)),
           List.of(),
-          List.of("hot sugar sticks to the skin and burns deeply"),
+          CookTemperature.cautions(target),
           derivation);
     });
   }

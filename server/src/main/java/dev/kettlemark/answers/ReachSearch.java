@@ -43,8 +43,6 @@ final class ReachSearch {
   /** Shares that do not sum to the whole by more than this are no longer the same charge. */
   private static final double TOTAL_ERROR = 2e-4;
 
-  private static final String HOT = "hot sugar sticks to the skin and burns deeply";
-
   private final ComputedFormula formula;
   private final AgentHeat heat;
   private final StepPlace meeting;
@@ -75,7 +73,7 @@ final class ReachSearch {
                 (cooks ? "Cook " : "Bring ") + name + " to " + Display.celsius(target),
                 Value.of("temperature", target),
                 change.apply(found),
-                List.of(HOT));
+                CookTemperature.cautions(target));
           });
     }));
   }

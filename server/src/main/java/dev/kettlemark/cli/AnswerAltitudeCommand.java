@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  kettlemark answer altitude 143 °C --from 0 m --to 1609 m",
-      "  kettlemark answer altitude 126F --to 2000m --syrup FORMULA STAGE"
+      "  kettlemark answer altitude 260F --to 2000m --syrup FORMULA STAGE"
     })
 final class AnswerAltitudeCommand extends AnswerVerb {
 

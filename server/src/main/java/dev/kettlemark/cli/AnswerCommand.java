@@ -22,7 +22,7 @@ import picocli.CommandLine.Command;
       "Exit codes: 0 answered, 2 there is no answer.",
       "",
       "Examples, in samples/gannet-slip:",
-      "  kettlemark answer cook heather-nougat first-syrup --moisture 9%%",
+      "  kettlemark answer cook heather-nougat first-syrup --moisture 11%%",
       "  kettlemark answer altitude 143 °C --to 1609 m",
       "  kettlemark answer gelatine 12 g --from 250 --to 200"
     })

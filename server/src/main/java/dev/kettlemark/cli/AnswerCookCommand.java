@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Examples, in samples/gannet-slip:",
-      "  kettlemark answer cook egg-honey-nougat first-syrup --moisture 9%%",
+      "  kettlemark answer cook egg-honey-nougat first-syrup --moisture 10%%",
       "  kettlemark answer cook peanut-brittle syrup --texture brittle --explain"
     })
 final class AnswerCookCommand extends AnswerVerb {
@@ -57,7 +57,7 @@ final class AnswerCookCommand extends AnswerVerb {
         names = "--moisture",
         paramLabel = "SHARE",
         parameterConsumer = AmountPhrase.AmountWords.class,
-        description = "Water in what the formula makes, as 9%%.")
+        description = "Water in what the formula makes, as 10%%.")
     private Optional<String> moisture = Optional.empty();
 
     @Option(

@@ -7,6 +7,8 @@ import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.answers.AgentHeat;
 import dev.kettlemark.answers.Answer;
+import dev.kettlemark.answers.Change;
+import dev.kettlemark.answers.CookTemperature;
 import dev.kettlemark.answers.GelatineExchange;
 import dev.kettlemark.answers.Reach;
 import dev.kettlemark.answers.Shelf;
@@ -156,7 +158,17 @@ public final class AnswerActions {
     outcome.ifKnown(answer -> propose(answer, answer.instruction()));
   }
 
+  /** No menu proposes a caramel that nobody asked for. */
+  private static boolean isCaramel(Answer answer) {
+    return answer.changes().stream()
+        .anyMatch(change ->
+            change instanceof Change.Cook cook && CookTemperature.isCaramel(cook.target()));
+  }
+
   private void propose(Answer answer, String title) {
+    if (isCaramel(answer)) {
+      return;
+    }
     new AnswerEdits(snapshot, entry, formula)
         .of(answer.changes())
         .filter(edits -> !edits.isEmpty())
