@@ -84,8 +84,8 @@ public final class Experiment {
             written.at(),
             written.span()));
     Formula formula = changed.resolved.formula();
-    boolean isLeft = formula.amounts().stream()
-        .anyMatch(other -> other.ingredient().value().equals(old));
+    boolean isLeft =
+        formula.amounts().stream().anyMatch(other -> other.ingredient().value().equals(old));
     return new Experiment(
         new ResolvedFormula(
             isLeft ? formula : renamed(formula, old, material.name()), resolved.missed()),
@@ -180,20 +180,15 @@ public final class Experiment {
   }
 
   private static Statement aimedAt(Statement step, Temperature target) {
-    Connective behind =
-        step.figure(Connective.TO, Unit.Dimension.TEMPERATURE).isEmpty()
-                && step.figure(Connective.AT, Unit.Dimension.TEMPERATURE).isPresent()
-            ? Connective.AT
-            : Connective.TO;
+    Connective behind = step.figure(Connective.TO, Unit.Dimension.TEMPERATURE).isEmpty()
+            && step.figure(Connective.AT, Unit.Dimension.TEMPERATURE).isPresent()
+        ? Connective.AT
+        : Connective.TO;
     Optional<Quantity> written =
         step.figure(behind, Unit.Dimension.TEMPERATURE).map(Located::value);
     BigFraction celsius = FormulaSolution.exact(target.celsius());
     Quantity figure = new Quantity(
-        celsius,
-        celsius,
-        Optional.of(Unit.CELSIUS),
-        written.flatMap(Quantity::toleranceInBase),
-        1);
+        celsius, celsius, Optional.of(Unit.CELSIUS), written.flatMap(Quantity::toleranceInBase), 1);
     List<StatementClause> clauses = new ArrayList<>();
     clauses.add(new StatementClause(
         behind, List.of(new Located<>(new Operand.Figure(figure), step.span())), step.span()));

@@ -18,10 +18,7 @@ import java.util.Optional;
  * @param warmed bowls and pans that something has warmed before they are used
  */
 public record Kitchen(
-    Optional<House> house,
-    Pressure pressure,
-    Temperature room,
-    Map<String, Temperature> warmed) {
+    Optional<House> house, Pressure pressure, Temperature room, Map<String, Temperature> warmed) {
 
   /** Standard pressure at sea level (ISO 2533:1975). */
   public static final Pressure SEA_LEVEL = Pressure.ofPascals(101_325);

@@ -94,7 +94,9 @@ public record AgentHeat(
 
   /** Whether the low end of its temperature reaches what it asks for. */
   public boolean isEnough() {
-    return hottest.filter(seen -> seen.temperature().low().compareTo(needed) >= 0).isPresent();
+    return hottest
+        .filter(seen -> seen.temperature().low().compareTo(needed) >= 0)
+        .isPresent();
   }
 
   /** The mass that brings the heat where it meets the agent, if one does. */
@@ -103,7 +105,8 @@ public record AgentHeat(
         step.before().stream().filter(parcel -> carries(parcel, carriers)).findFirst();
     return agent.flatMap(cold -> step.before().stream()
         .filter(parcel -> !carries(parcel, carriers))
-        .filter(parcel -> parcel.temperature().low().compareTo(cold.temperature().high()) > 0)
+        .filter(
+            parcel -> parcel.temperature().low().compareTo(cold.temperature().high()) > 0)
         .max(Comparator.comparing(parcel -> parcel.temperature().high())));
   }
 

@@ -69,7 +69,8 @@ public final class CookTemperature {
           Search search = new Search(
               range.low().celsius(),
               range.high().celsius(),
-              celsius -> wish.figure(cooked(formula, place, Temperature.ofCelsius(celsius)), place.stage()));
+              celsius -> wish.figure(
+                  cooked(formula, place, Temperature.ofCelsius(celsius)), place.stage()));
           return search
               .reach()
               .flatMap(reach -> reach.holds(wish.wanted())
@@ -140,8 +141,8 @@ public final class CookTemperature {
     values.add(Value.of("cook-temperature", target, band));
     values.addAll(outcome(after, place.stage()));
     Optional<Temperature> now = Boiling.target(CookPlaces.step(formula, place).step())
-        .map(written -> Temperature.ofKelvin(
-            (written.low().kelvin() + written.high().kelvin()) / 2));
+        .map(written ->
+            Temperature.ofKelvin((written.low().kelvin() + written.high().kelvin()) / 2));
     now.ifPresent(written -> values.add(Value.of("cook-temperature-now", written)));
     List<Derivation> inputs = new ArrayList<>();
     String wanted = wish instanceof Wish.Texture
@@ -151,7 +152,8 @@ public final class CookTemperature {
     now.ifPresent(written ->
         inputs.add(Derivation.given("cooked to now", Display.celsius(written), "the step")));
     inputs.add(Derivation.given(
-        "searched", Display.celsius(range.low()) + " to " + Display.celsius(range.high()),
+        "searched",
+        Display.celsius(range.low()) + " to " + Display.celsius(range.high()),
         "boiling point of the charge, end of the boiling model"));
     step.derivation().ifPresent(inputs::add);
     return new Answer(
@@ -159,8 +161,7 @@ public final class CookTemperature {
         values,
         List.of(new Change.Cook(place, target)),
         cautions(target),
-        EQUATION.derive(
-            Display.celsius(target) + " (" + Display.celsius(band) + ")", inputs));
+        EQUATION.derive(Display.celsius(target) + " (" + Display.celsius(band) + ")", inputs));
   }
 
   /** What a cook may say of itself to whoever stands at the pan. */
@@ -179,8 +180,7 @@ public final class CookTemperature {
     StageResult left = formula.process().stages().get(stage);
     left.left()
         .composition()
-        .ifKnown(composition ->
-            values.add(Value.estimate("water-in-stage", composition.water())));
+        .ifKnown(composition -> values.add(Value.estimate("water-in-stage", composition.water())));
     formula.composition().ifKnown(composition -> {
       values.add(Value.estimate("water-in-finished", composition.water()));
       WaterActivity.of(composition, Wish.MEASURED_AT)
@@ -200,12 +200,11 @@ public final class CookTemperature {
     return CookPlaces.mass(step.after())
         .map(pan -> {
           double water = pan.water().fraction();
-          Temperature low = boiling(pan, water + MODEL_ERROR.fraction(), pressure)
-              .orElse(range.low());
-          Temperature high = boiling(pan, water - MODEL_ERROR.fraction(), pressure)
-              .orElse(range.high());
-          return Band.spanning(Band.spanning(low, high).low(), high)
-              .spanning(Band.of(target));
+          Temperature low =
+              boiling(pan, water + MODEL_ERROR.fraction(), pressure).orElse(range.low());
+          Temperature high =
+              boiling(pan, water - MODEL_ERROR.fraction(), pressure).orElse(range.high());
+          return Band.spanning(Band.spanning(low, high).low(), high).spanning(Band.of(target));
         })
         .orElse(Band.of(target));
   }

@@ -70,7 +70,8 @@ public final class DoctorExchange {
       ComputedFormula formula, Shelf shelf, int stage, Ratio wanted, Optional<String> syrup) {
     if (!wanted.isShare()) {
       return Outcome.unknown(
-          Reason.CONTRADICTION, "a doctor share lies from 0 to 100 %%, not at %s",
+          Reason.CONTRADICTION,
+          "a doctor share lies from 0 to 100 %%, not at %s",
           Display.percent(wanted));
     }
     DoctorExchange exchange = new DoctorExchange(formula, stage, wanted);
@@ -120,9 +121,8 @@ public final class DoctorExchange {
   private Optional<Integer> sugarLine() {
     return lines()
         .filter(i -> Figure.isFree(formula, formula.amounts().lines().get(i)))
-        .filter(i -> composition(i)
-            .filter(c -> c.fraction(Component.SUCROSE) >= SUGAR)
-            .isPresent())
+        .filter(i ->
+            composition(i).filter(c -> c.fraction(Component.SUCROSE) >= SUGAR).isPresent())
         .max(Comparator.comparing(this::share));
   }
 
@@ -159,8 +159,7 @@ public final class DoctorExchange {
     double sucrose = left.massOf(Component.SUCROSE).grams() / charge;
     double all = left.mass().times(left.composition().saccharides()).grams() / charge;
     double keeps = wanted.complement().fraction();
-    double sucroseLost =
-        one.fraction(Component.SUCROSE) - ratio * two.fraction(Component.SUCROSE);
+    double sucroseLost = one.fraction(Component.SUCROSE) - ratio * two.fraction(Component.SUCROSE);
     double allLost = one.saccharides().fraction() - ratio * two.saccharides().fraction();
     double divisor = sucroseLost - keeps * allLost;
     if (!(Math.abs(divisor) > 1e-9) || !Double.isFinite(ratio)) {
@@ -174,7 +173,8 @@ public final class DoctorExchange {
         .findFirst();
     double most = share(sugar).doubleValue();
     double least = -syrupLine.map(i -> share(i).doubleValue()).orElse(0.0) / ratio;
-    double water = WaterRest.waterLine(formula, stage).map(i -> share(i).doubleValue()).orElse(0.0);
+    double water =
+        WaterRest.waterLine(formula, stage).map(i -> share(i).doubleValue()).orElse(0.0);
     if (ratio > 1) {
       most = Math.min(most, water / (ratio - 1));
     }
@@ -214,9 +214,10 @@ public final class DoctorExchange {
     BigFraction syrupAfter = syrupBefore.add(Exchanges.exact(taken * ratio));
     Figure more = syrupLine
         .map(i -> Figure.rounded(formula.amounts().lines().get(i), syrupAfter))
-        .orElseGet(() -> formula.formula().isByWeight() && formula.amounts().charge().isPresent()
-            ? Figure.inGrams(syrupAfter, formula.amounts().charge().get())
-            : Figure.ofCharge(syrupAfter));
+        .orElseGet(
+            () -> formula.formula().isByWeight() && formula.amounts().charge().isPresent()
+                ? Figure.inGrams(syrupAfter, formula.amounts().charge().get())
+                : Figure.ofCharge(syrupAfter));
     BigFraction out = before.subtract(less.share());
     BigFraction in = more.share().subtract(syrupBefore);
     return WaterRest.changes(formula, stage, in.subtract(out)).flatMap(rest -> {

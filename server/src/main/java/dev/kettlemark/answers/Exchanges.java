@@ -43,9 +43,15 @@ final class Exchanges {
     StringBuilder told = new StringBuilder();
     for (Change change : rest) {
       if (change instanceof Change.Weigh weigh) {
-        told.append(", ").append(name(formula, weigh.line())).append(' ').append(weigh.figure().shown());
+        told.append(", ")
+            .append(name(formula, weigh.line()))
+            .append(' ')
+            .append(weigh.figure().shown());
       } else if (change instanceof Change.Add add) {
-        told.append(", ").append(add.material().name()).append(' ').append(add.figure().shown());
+        told.append(", ")
+            .append(add.material().name())
+            .append(' ')
+            .append(add.figure().shown());
       }
     }
     return told.toString();
@@ -81,6 +87,8 @@ final class Exchanges {
             line.ingredient().value(),
             Display.percent(amount.share().orElse(BigFraction.ZERO)))
         : Outcome.unknown(
-            Reason.DEPENDS_ON_UNKNOWN, "the amount of `%s` is not known", line.ingredient().value());
+            Reason.DEPENDS_ON_UNKNOWN,
+            "the amount of `%s` is not known",
+            line.ingredient().value());
   }
 }

@@ -43,10 +43,13 @@ public record Figure(String text, Unit unit, Measure measure, BigFraction share)
    */
   static boolean isFree(ComputedFormula formula, LineAmount amount) {
     Measure measure = amount.line().measure().value();
-    boolean known = amount.share().toOptional().filter(share -> share.signum() > 0).isPresent();
+    boolean known =
+        amount.share().toOptional().filter(share -> share.signum() > 0).isPresent();
     boolean ofCharge = measure instanceof Measure.Share share
         && formula.formula().basisOf(share) instanceof Basis.Charge;
-    return known && unit(amount.line()).isPresent() && (ofCharge || measure instanceof Measure.Weight);
+    return known
+        && unit(amount.line()).isPresent()
+        && (ofCharge || measure instanceof Measure.Weight);
   }
 
   /** A free line's figure for another share of the charge, rounded as its line is written. */
@@ -72,10 +75,7 @@ public record Figure(String text, Unit unit, Measure measure, BigFraction share)
         percent, percent.doubleValue() < SMALL_PERCENT ? PERCENT_DECIMALS + 1 : PERCENT_DECIMALS);
     BigFraction fraction = parsed(text).divide(100);
     return new Figure(
-        text,
-        Unit.PERCENT,
-        new Measure.Share(fraction, Optional.of(new Basis.Charge())),
-        fraction);
+        text, Unit.PERCENT, new Measure.Share(fraction, Optional.of(new Basis.Charge())), fraction);
   }
 
   /** A share of the charge as a new line says it in grams. */
@@ -92,11 +92,8 @@ public record Figure(String text, Unit unit, Measure measure, BigFraction share)
     Measure measure = amount.line().measure().value() instanceof Measure.Share share
         ? new Measure.Share(base, share.basis())
         : new Measure.Weight(base);
-    BigFraction share = amount
-        .share()
-        .orElse(BigFraction.ZERO)
-        .multiply(base)
-        .divide(inBase(amount.line()));
+    BigFraction share =
+        amount.share().orElse(BigFraction.ZERO).multiply(base).divide(inBase(amount.line()));
     return new Figure(text, unit, measure, share);
   }
 

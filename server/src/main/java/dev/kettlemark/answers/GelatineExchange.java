@@ -57,7 +57,8 @@ public final class GelatineExchange {
             + " of gelatine " + bloom(from),
         List.of(
             Value.of("gelatine", found),
-            Value.of("gelatine-by-" + rule.other().word() + "-rule", rule.other().mass(mass, from, to))),
+            Value.of(
+                "gelatine-by-" + rule.other().word() + "-rule", rule.other().mass(mass, from, to))),
         List.of(),
         notes(from, to, rule),
         derivation(Display.mass(found), Display.mass(mass), from, to, rule));
@@ -68,8 +69,7 @@ public final class GelatineExchange {
    *
    * @param index the line, counted through all stages
    */
-  public static Outcome<Answer> of(
-      ComputedFormula formula, int index, Material other, Rule rule) {
+  public static Outcome<Answer> of(ComputedFormula formula, int index, Material other, Rule rule) {
     LineAmount line = formula.amounts().lines().get(index);
     var from = formula
         .material(line.line().ingredient().value())
@@ -92,22 +92,26 @@ public final class GelatineExchange {
     BigFraction before = line.share().orElse(BigFraction.ZERO);
     double factor = rule.mass(Mass.ofGrams(1), from, to).grams();
     Figure figure = Figure.rounded(line, before.multiply(Exchanges.exact(factor)));
-    return WaterRest.changes(formula, line.stage(), figure.share().subtract(before)).map(rest -> {
-      List<Change> changes = new ArrayList<>();
-      changes.add(new Change.Replace(index, other, figure));
-      changes.addAll(rest);
-      String old = Exchanges.written(line);
-      return new Answer(
-          "Use " + other.name() + ": " + figure.shown() + " for "
-              + line.line().ingredient().value() + " " + old
-              + otherRule(line, before, from, to, rule)
-              + Exchanges.told(formula, rest)
-              + Exchanges.allergens(formula.material(line.line().ingredient().value()), other),
-          List.of(Exchanges.share("gelatine", figure.share()), Exchanges.share("gelatine-now", before)),
-          changes,
-          notes(from, to, rule),
-          derivation(figure.shown(), old, from, to, rule));
-    });
+    return WaterRest.changes(formula, line.stage(), figure.share().subtract(before))
+        .map(rest -> {
+          List<Change> changes = new ArrayList<>();
+          changes.add(new Change.Replace(index, other, figure));
+          changes.addAll(rest);
+          String old = Exchanges.written(line);
+          return new Answer(
+              "Use " + other.name() + ": " + figure.shown() + " for "
+                  + line.line().ingredient().value() + " " + old
+                  + otherRule(line, before, from, to, rule)
+                  + Exchanges.told(formula, rest)
+                  + Exchanges.allergens(
+                      formula.material(line.line().ingredient().value()), other),
+              List.of(
+                  Exchanges.share("gelatine", figure.share()),
+                  Exchanges.share("gelatine-now", before)),
+              changes,
+              notes(from, to, rule),
+              derivation(figure.shown(), old, from, to, rule));
+        });
   }
 
   /** What the other rule would take, where it is noticeably more or less. */
@@ -133,8 +137,7 @@ public final class GelatineExchange {
     return notes;
   }
 
-  private static Derivation derivation(
-      String value, String mass, Bloom from, Bloom to, Rule rule) {
+  private static Derivation derivation(String value, String mass, Bloom from, Bloom to, Rule rule) {
     return rule.equation()
         .derive(
             value,

@@ -32,8 +32,7 @@ public final class LocalCook {
    * @param syrup what is cooked; its own water is ignored
    * @param written the temperature that holds at {@code from}
    */
-  public static Outcome<Answer> of(
-      Composition syrup, Temperature written, Length from, Length to) {
+  public static Outcome<Answer> of(Composition syrup, Temperature written, Length from, Length to) {
     return Outcome.both(
             StandardAtmosphere.pressureAt(from),
             StandardAtmosphere.pressureAt(to),

@@ -44,7 +44,9 @@ public record Reach(AgentHeat heat, List<Way> ways, List<String> notes) {
             "`%s` needs %s, and no step brings it together with something hot; it gets to %s",
             agent,
             Display.celsius(heat.needed()),
-            heat.hottest().map(seen -> Display.celsius(seen.temperature())).orElse("room temperature"));
+            heat.hottest()
+                .map(seen -> Display.celsius(seen.temperature()))
+                .orElse("room temperature"));
       }
       ReachSearch search = new ReachSearch(formula, heat);
       return Outcome.known(new Reach(
@@ -65,14 +67,13 @@ public record Reach(AgentHeat heat, List<Way> ways, List<String> notes) {
         .map(figure -> Ratio.ofFraction(figure.value().highInBase().doubleValue()));
     Optional<StepPlace> place = heat.meeting().or(heat::hottest).map(AgentHeat.Seen::place);
     if (most.isPresent() && place.isPresent()) {
-      CookPlaces.mass(CookPlaces.step(formula, place.get()).after())
-          .ifKnown(mass -> {
-            if (mass.solids().compareTo(most.get()) > 0) {
-              notes.add("`" + heat.agent() + "` hydrates below "
-                  + Display.trimmed(most.get().percent(), 1) + " % solids, and the mass holds "
-                  + Display.estimate(mass.solids()) + "; hydrate it in water before they meet");
-            }
-          });
+      CookPlaces.mass(CookPlaces.step(formula, place.get()).after()).ifKnown(mass -> {
+        if (mass.solids().compareTo(most.get()) > 0) {
+          notes.add("`" + heat.agent() + "` hydrates below "
+              + Display.trimmed(most.get().percent(), 1) + " % solids, and the mass holds "
+              + Display.estimate(mass.solids()) + "; hydrate it in water before they meet");
+        }
+      });
     }
     heat.fact()
         .figure(Connective.FOR, Unit.Dimension.TIME)

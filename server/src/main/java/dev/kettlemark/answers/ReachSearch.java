@@ -58,24 +58,28 @@ final class ReachSearch {
   }
 
   Outcome<Answer> hotterSyrup() {
-    return heatGiving().flatMap(place -> settable(place).flatMap(range -> {
-      String name = name(place);
-      DoubleFunction<List<Change>> change = celsius ->
-          List.of(new Change.Cook(place, Temperature.ofCelsius(celsius)));
-      boolean cooks = Verb.of(step(place).word().value())
-          .filter(verb -> verb.effect() == Verb.Effect.HEAT)
-          .isEmpty();
-      return searched(range, change, 0.1, Display.celsius(range.low()) + " to "
-              + Display.celsius(range.high()))
-          .map(found -> {
-            Temperature target = Temperature.ofCelsius(found);
-            return answer(
-                (cooks ? "Cook " : "Bring ") + name + " to " + Display.celsius(target),
-                Value.of("temperature", target),
-                change.apply(found),
-                CookTemperature.cautions(target));
-          });
-    }));
+    return heatGiving()
+        .flatMap(place -> settable(place).flatMap(range -> {
+          String name = name(place);
+          DoubleFunction<List<Change>> change =
+              celsius -> List.of(new Change.Cook(place, Temperature.ofCelsius(celsius)));
+          boolean cooks = Verb.of(step(place).word().value())
+              .filter(verb -> verb.effect() == Verb.Effect.HEAT)
+              .isEmpty();
+          return searched(
+                  range,
+                  change,
+                  0.1,
+                  Display.celsius(range.low()) + " to " + Display.celsius(range.high()))
+              .map(found -> {
+                Temperature target = Temperature.ofCelsius(found);
+                return answer(
+                    (cooks ? "Cook " : "Bring ") + name + " to " + Display.celsius(target),
+                    Value.of("temperature", target),
+                    change.apply(found),
+                    CookTemperature.cautions(target));
+              });
+        }));
   }
 
   Outcome<Answer> moreSyrup() {
@@ -199,8 +203,7 @@ final class ReachSearch {
             Reason.DEPENDS_ON_UNKNOWN, "no heat balance can be drawn up where they meet"));
   }
 
-  private Answer answer(
-      String what, Value setting, List<Change> changes, List<String> notes) {
+  private Answer answer(String what, Value setting, List<Change> changes, List<String> notes) {
     ComputedFormula after = Change.tried(formula, changes);
     StepResult step = CookPlaces.step(after, meeting);
     Band<Temperature> band = step.merged().orElseThrow();
@@ -211,7 +214,9 @@ final class ReachSearch {
     values.addAll(CookTemperature.outcome(after, meeting.stage()));
     List<Derivation> inputs = new ArrayList<>();
     inputs.add(Derivation.given(
-        "needed by " + heat.agent(), Display.celsius(heat.needed()), "its " + heat.fact().word().value() + " fact"));
+        "needed by " + heat.agent(),
+        Display.celsius(heat.needed()),
+        "its " + heat.fact().word().value() + " fact"));
     inputs.add(Derivation.given(
         "as it stands",
         Display.celsius(heat.meeting().orElseThrow().temperature()),

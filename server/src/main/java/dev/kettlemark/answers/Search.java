@@ -70,10 +70,9 @@ final class Search {
 
   private Outcome<Double> between(double wanted) {
     try {
-      return Outcome.known(
-          new BracketingNthOrderBrentSolver(
-                  RELATIVE_ACCURACY, ABSOLUTE_ACCURACY, FIGURE_ACCURACY, ORDER)
-              .solve(MOST_TRIALS, setting -> known(setting) - wanted, low, high));
+      return Outcome.known(new BracketingNthOrderBrentSolver(
+              RELATIVE_ACCURACY, ABSOLUTE_ACCURACY, FIGURE_ACCURACY, ORDER)
+          .solve(MOST_TRIALS, setting -> known(setting) - wanted, low, high));
     } catch (GapInModel gap) {
       return gap.unknown.retyped();
     } catch (MathRuntimeException notFound) {

@@ -75,9 +75,9 @@ public final class Shelf {
   public List<Material> gelatines() {
     return ingredients()
         .filter(ingredient -> bloom(ingredient).isPresent())
-        .sorted(Comparator.comparing((Ingredient i) ->
-                bloom(i).map(Bloom::grams).orElse(Bloom.WEAKEST))
-            .thenComparing(i -> i.name().value()))
+        .sorted(
+            Comparator.comparing((Ingredient i) -> bloom(i).map(Bloom::grams).orElse(Bloom.WEAKEST))
+                .thenComparing(i -> i.name().value()))
         .map(Shelf::material)
         .toList();
   }
@@ -105,8 +105,9 @@ public final class Shelf {
   public List<StandIn> standIns(String name) {
     List<StandIn> found = new ArrayList<>();
     for (Ingredient direct : ingredients().toList()) {
-      standsFor(direct, name).ifPresent(share -> found.add(
-          new StandIn(material(direct), share.value(), List.of(), source(direct))));
+      standsFor(direct, name)
+          .ifPresent(share ->
+              found.add(new StandIn(material(direct), share.value(), List.of(), source(direct))));
       directly(direct, name, found);
     }
     found.sort(Comparator.comparing(standIn -> standIn.material().name()));
@@ -117,11 +118,13 @@ public final class Shelf {
     for (Statement fact : ingredient.facts().all("stands-in-for").toList()) {
       Optional<Located<String>> middle = fact.objectNames().stream().findFirst();
       Optional<Ingredient> between = middle
-          .filter(m -> !m.value().equals(name) && !m.value().equals(ingredient.name().value()))
+          .filter(m ->
+              !m.value().equals(name) && !m.value().equals(ingredient.name().value()))
           .flatMap(m -> material(m.value()))
           .flatMap(Material::ingredient);
       if (between.isPresent() && !ingredient.name().value().equals(name)) {
-        Optional<Located<Ratio>> first = standsFor(ingredient, between.get().name().value());
+        Optional<Located<Ratio>> first =
+            standsFor(ingredient, between.get().name().value());
         Optional<Located<Ratio>> second = standsFor(between.get(), name);
         if (first.isPresent() && second.isPresent()) {
           found.add(new StandIn(

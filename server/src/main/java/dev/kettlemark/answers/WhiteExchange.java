@@ -99,11 +99,7 @@ public final class WhiteExchange {
             answer.changes(),
             answer.notes(),
             derivation(
-                answer.values().get(0).shown(),
-                Exchanges.written(line),
-                from.get(),
-                to,
-                equal)));
+                answer.values().get(0).shown(), Exchanges.written(line), from.get(), to, equal)));
   }
 
   /** What the pantry says stands in for a line's material. */
@@ -125,10 +121,10 @@ public final class WhiteExchange {
       changes.add(new Change.Replace(index, to, figure));
       changes.addAll(rest);
       return new Answer(
-          "Use " + to.name() + ": " + figure.shown() + " for " + line.line().ingredient().value()
+          "Use " + to.name() + ": " + figure.shown() + " for "
+              + line.line().ingredient().value()
               + " " + Exchanges.written(line) + Exchanges.told(formula, rest)
-              + Exchanges.allergens(
-                  formula.material(line.line().ingredient().value()), to),
+              + Exchanges.allergens(formula.material(line.line().ingredient().value()), to),
           List.of(
               new Value(
                   "white",
@@ -140,8 +136,7 @@ public final class WhiteExchange {
               Exchanges.share("white-now", before)),
           changes,
           notes(to),
-          new Equation(
-                  "stand-in", "m2 = m1·share", why, Confidence.RULE_OF_THUMB)
+          new Equation("stand-in", "m2 = m1·share", why, Confidence.RULE_OF_THUMB)
               .derive(
                   figure.shown(),
                   List.of(

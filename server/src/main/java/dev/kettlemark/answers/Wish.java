@@ -121,9 +121,7 @@ public sealed interface Wish {
     if (this instanceof StageMoisture || this instanceof FinishedMoisture) {
       return Display.estimate(Ratio.ofFraction(figure));
     }
-    return this instanceof Activity
-        ? Display.fixed(figure, 2)
-        : Display.fixed(-figure, 0) + " °C";
+    return this instanceof Activity ? Display.fixed(figure, 2) : Display.fixed(-figure, 0) + " °C";
   }
 
   /** What the figures are of, such as {@code water in the finished mass}. */

@@ -78,8 +78,8 @@ final class AnswerAltitudeCommand extends AnswerVerb {
       return LocalCook.of(Composition.of(Component.SUCROSE), written, start, end);
     }
     ComputedFormula computed = formula(folder(), syrup.get(0));
-    Length end = to.map(AmountPhrase::length)
-        .orElse(Length.ofMetres(computed.kitchen().altitudeMetres()));
+    Length end =
+        to.map(AmountPhrase::length).orElse(Length.ofMetres(computed.kitchen().altitudeMetres()));
     int index = stage(computed, syrup.get(1));
     return computed
         .process()

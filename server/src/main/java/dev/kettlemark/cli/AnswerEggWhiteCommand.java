@@ -64,8 +64,7 @@ final class AnswerEggWhiteCommand extends AnswerVerb {
     Material fresh = material(shelf, FRESH);
     Material dried = material(shelf, DRIED);
     Mass mass = Mass.ofGrams(AmountPhrase.grams(weight.orElse("")).doubleValue());
-    WhiteExchange.Equal equal =
-        solids ? WhiteExchange.Equal.SOLIDS : WhiteExchange.Equal.PROTEIN;
+    WhiteExchange.Equal equal = solids ? WhiteExchange.Equal.SOLIDS : WhiteExchange.Equal.PROTEIN;
     return to == Kind.DRIED
         ? WhiteExchange.of(mass, fresh, dried, equal)
         : WhiteExchange.of(mass, dried, fresh, equal);

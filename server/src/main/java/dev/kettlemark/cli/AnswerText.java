@@ -42,16 +42,17 @@ final class AnswerText {
   }
 
   void write(Reach.Way way) {
-    way.answer().fold(
-        answer -> {
-          write(answer);
-          return true;
-        },
-        unknown -> {
-          line("No " + way.word().replace('-', ' '), "", true);
-          line(unknown.because(), "  ", false);
-          return false;
-        });
+    way.answer()
+        .fold(
+            answer -> {
+              write(answer);
+              return true;
+            },
+            unknown -> {
+              line("No " + way.word().replace('-', ' '), "", true);
+              line(unknown.because(), "  ", false);
+              return false;
+            });
   }
 
   void notes(List<String> notes) {

@@ -82,8 +82,8 @@ public final class AnswerActions {
   private void cooks() {
     new CookQuestions(formula)
         .at(this::isHere)
-        .forEach(question -> question.answer().ifKnown(answer ->
-            propose(answer, question.title())));
+        .forEach(
+            question -> question.answer().ifKnown(answer -> propose(answer, question.title())));
   }
 
   private void amount(int index, Ingredient ingredient) {
@@ -91,8 +91,8 @@ public final class AnswerActions {
     if (Shelf.isEggWhite(ingredient)) {
       shelf.eggWhites(!Shelf.isDried(ingredient)).stream()
           .limit(MOST_OF_A_KIND)
-          .forEach(other -> propose(WhiteExchange.of(
-              formula, shelf, index, other, WhiteExchange.Equal.PROTEIN)));
+          .forEach(other ->
+              propose(WhiteExchange.of(formula, shelf, index, other, WhiteExchange.Equal.PROTEIN)));
       shelf.standIns(ingredient.name().value()).stream()
           .filter(standIn -> standIn
               .material()
@@ -116,8 +116,8 @@ public final class AnswerActions {
             .filter(strength -> strength.grams() != bloom.grams())
             .isPresent())
         .limit(MOST_OF_A_KIND)
-        .forEach(other -> propose(
-            GelatineExchange.of(formula, index, other, GelatineExchange.Rule.ROOT)));
+        .forEach(other ->
+            propose(GelatineExchange.of(formula, index, other, GelatineExchange.Rule.ROOT)));
   }
 
   /** On the step where the hot mass meets an agent that does not get hot enough. */
@@ -136,8 +136,7 @@ public final class AnswerActions {
   }
 
   private void ways(String agent) {
-    Reach.of(formula, agent)
-        .ifKnown(reach -> reach.ways().forEach(way -> propose(way.answer())));
+    Reach.of(formula, agent).ifKnown(reach -> reach.ways().forEach(way -> propose(way.answer())));
   }
 
   private Span step(StepPlace place) {

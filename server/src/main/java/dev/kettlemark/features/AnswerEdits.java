@@ -59,9 +59,8 @@ final class AnswerEdits {
       edits.addAll(own.get());
     }
     hydration(changes).ifPresent(edits::add);
-    return Optional.of(edits.stream()
-        .map(edit -> edit.shiftedBy(entry.placed().offset()))
-        .toList());
+    return Optional.of(
+        edits.stream().map(edit -> edit.shiftedBy(entry.placed().offset())).toList());
   }
 
   private Optional<List<TextEdit>> of(Change change) {
@@ -88,8 +87,7 @@ final class AnswerEdits {
 
   private List<TextEdit> cook(Change.Cook cook) {
     Statement step = step(cook.place());
-    Optional<Located<Quantity>> written = Stream.of(
-            Connective.TO, Connective.AT, Connective.BELOW)
+    Optional<Located<Quantity>> written = Stream.of(Connective.TO, Connective.AT, Connective.BELOW)
         .flatMap(word -> step.figure(word, Unit.Dimension.TEMPERATURE).stream())
         .findFirst();
     Optional<Span> number =
@@ -97,8 +95,10 @@ final class AnswerEdits {
     if (number.isEmpty()) {
       return List.of(target(step, "to " + Display.celsius(cook.target())));
     }
-    boolean isFahrenheit =
-        written.flatMap(figure -> figure.value().unit()).filter(Unit.FAHRENHEIT::equals).isPresent();
+    boolean isFahrenheit = written
+        .flatMap(figure -> figure.value().unit())
+        .filter(Unit.FAHRENHEIT::equals)
+        .isPresent();
     return List.of(new TextEdit(number.get(), degrees(cook.target(), isFahrenheit)));
   }
 
@@ -108,10 +108,7 @@ final class AnswerEdits {
         .mapToInt(object -> object.span().end())
         .max()
         .orElse(step.word().span().end());
-    return step.clauses().stream()
-        .mapToInt(other -> other.span().start())
-        .min()
-        .stream()
+    return step.clauses().stream().mapToInt(other -> other.span().start()).min().stream()
         .mapToObj(start -> TextEdit.insert(start, clause + " "))
         .findFirst()
         .orElseGet(() -> TextEdit.insert(behind, " " + clause));
@@ -127,8 +124,8 @@ final class AnswerEdits {
     String old = line.ingredient().value();
     String fresh = replace.material().name();
     boolean isLeft = formula.formula().amounts().stream()
-        .anyMatch(other -> !other.span().equals(line.span())
-            && other.ingredient().value().equals(old));
+        .anyMatch(other ->
+            !other.span().equals(line.span()) && other.ingredient().value().equals(old));
     Optional<Span> number = own(line.span())
         .filter(span -> !variantsName(old))
         .flatMap(span -> number(span, line.measure().span().start()));
@@ -202,7 +199,8 @@ final class AnswerEdits {
         "\"Warm " + warm.vessel() + " to " + Display.celsius(warm.temperature())
             + " before the hot mass goes in.\"");
     return formula.formula().stages().stream()
-        .filter(stage -> stage.vessel().filter(v -> v.value().equals(warm.vessel())).isPresent())
+        .filter(
+            stage -> stage.vessel().filter(v -> v.value().equals(warm.vessel())).isPresent())
         .flatMap(stage -> stage.steps().stream().limit(1))
         .map(Statement::span)
         .filter(span -> own(span).isPresent())
@@ -236,7 +234,10 @@ final class AnswerEdits {
   private TextEdit figure(Span number, String fresh) {
     int start = number.start();
     int room = fresh.length() - number.length();
-    while (room > 0 && start > 1 && text.charAt(start - 1) == ' ' && text.charAt(start - 2) == ' ') {
+    while (room > 0
+        && start > 1
+        && text.charAt(start - 1) == ' '
+        && text.charAt(start - 2) == ' ') {
       start--;
       room--;
     }
@@ -260,7 +261,8 @@ final class AnswerEdits {
   }
 
   private TextEdit above(Span line, String content) {
-    int start = Math.max(text.lastIndexOf('\n', line.start()), text.lastIndexOf('\r', line.start())) + 1;
+    int start =
+        Math.max(text.lastIndexOf('\n', line.start()), text.lastIndexOf('\r', line.start())) + 1;
     return TextEdit.insert(start, content + lineBreak());
   }
 

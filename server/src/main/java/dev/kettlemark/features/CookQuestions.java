@@ -47,8 +47,7 @@ final class CookQuestions {
   List<Question> at(Predicate<Span> here) {
     List<Question> questions = new ArrayList<>();
     for (StepPlace place : CookPlaces.of(formula)) {
-      Statement step =
-          formula.formula().stages().get(place.stage()).steps().get(place.step());
+      Statement step = formula.formula().stages().get(place.stage()).steps().get(place.step());
       if (here.test(step.span())) {
         wishes().forEach(wish -> add(CookTemperature.of(formula, place, wish), wish, questions));
         local(place).ifPresent(questions::add);
@@ -149,7 +148,7 @@ final class CookQuestions {
                 "Cook to " + Display.trimmed(found.figure(), 1)
                     + " °C here for the solids of " + Display.celsius(target)
                     + " at sea level (0 m → " + Display.fixed(here.metres(), 0) + " m)",
-                Outcome.known(LocalCook.inFormula(
-                    answer, place, Temperature.ofCelsius(found.figure())))))));
+                Outcome.known(
+                    LocalCook.inFormula(answer, place, Temperature.ofCelsius(found.figure())))))));
   }
 }

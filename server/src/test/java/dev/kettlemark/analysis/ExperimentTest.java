@@ -44,7 +44,8 @@ class ExperimentTest {
     List<Document> all = new ArrayList<>(PANTRY);
     all.add(Document.of("bench.kettle", text));
     Snapshot snapshot = Snapshot.of(Library.of(all));
-    return Formulas.computed(snapshot, snapshot.library().find(Kind.MATERIAL, "f").orElseThrow())
+    return Formulas.computed(
+            snapshot, snapshot.library().find(Kind.MATERIAL, "f").orElseThrow())
         .orElseThrow();
   }
 
@@ -108,12 +109,19 @@ class ExperimentTest {
         .replacing(2, white)
         .weighingAt(2, Temperature.ofCelsius(5))
         .compute();
-    ComputedFormula written = read(TEXT.replace("egg-white at 20 °C", "egg-white-pasteurised at 5 °C"));
+    ComputedFormula written =
+        read(TEXT.replace("egg-white at 20 °C", "egg-white-pasteurised at 5 °C"));
     assertEquals(written.composition(), changed.composition());
-    assertTrue(
-        changed.process().last().orElseThrow().left().temperature().high()
-                .compareTo(formula.process().last().orElseThrow().left().temperature().high())
-            < 0);
+    assertTrue(changed
+            .process()
+            .last()
+            .orElseThrow()
+            .left()
+            .temperature()
+            .high()
+            .compareTo(
+                formula.process().last().orElseThrow().left().temperature().high())
+        < 0);
   }
 
   /** 1.4 kg of steel at 0.50 kJ/(kg·K) hold 0.7 kJ for each kelvin; common handbook value, from memory. */

@@ -165,8 +165,7 @@ class CookTemperatureTest {
   }
 
   private static void assertFindsItself(ComputedFormula formula, StepPlace place) {
-    double written = Boiling.target(
-            CookPlaces.step(formula, place).step())
+    double written = Boiling.target(CookPlaces.step(formula, place).step())
         .map(band -> (band.low().celsius() + band.high().celsius()) / 2)
         .orElseThrow();
     String name = formula.formula().name().value();

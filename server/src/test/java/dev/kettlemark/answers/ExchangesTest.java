@@ -100,7 +100,8 @@ class ExchangesTest {
     Answer answer = known(GelatineExchange.of(
         formula, 0, material(bench, "gelatine-200"), GelatineExchange.Rule.ROOT));
     assertEquals(
-        "Use gelatine-200: 1.68 % for gelatine-250 1.50 % (by the linear rule 1.88 %), water 8.82 %", answer.instruction());
+        "Use gelatine-200: 1.68 % for gelatine-250 1.50 % (by the linear rule 1.88 %), water 8.82 %",
+        answer.instruction());
     ComputedFormula after = Change.tried(formula, answer.changes());
     assertEquals(BigFraction.ONE, after.amounts().total());
     assertEquals(new BigFraction(168, 10_000), after.amounts().shareOf("gelatine-200"));
@@ -177,7 +178,8 @@ class ExchangesTest {
 
   @Test
   void tellsThatThereIsTooLittleWaterForFreshWhite() {
-    Workbench bench = Workbench.of(DRIED.replace("36.00 %", "6.00 %").replace("60.00 %", "90.00 %"));
+    Workbench bench =
+        Workbench.of(DRIED.replace("36.00 %", "6.00 %").replace("60.00 %", "90.00 %"));
     assertEquals(
         "`water` would have to give up 26.24 % and holds only 6.00 %",
         because(WhiteExchange.of(
@@ -225,11 +227,8 @@ class ExchangesTest {
   @Test
   void takesMoreSyrupThanSugar() {
     Answer answer = known(exchange(Workbench.of(SYRUP), 25));
-    assertEquals(
-        1.245, figure(answer, "syrup-put-in") / figure(answer, "sugar-taken-out"), 0.003);
-    assertTrue(
-        answer.instruction().startsWith("Exchange 17.4"),
-        answer.instruction());
+    assertEquals(1.245, figure(answer, "syrup-put-in") / figure(answer, "sugar-taken-out"), 0.003);
+    assertTrue(answer.instruction().startsWith("Exchange 17.4"), answer.instruction());
   }
 
   @Test
@@ -255,8 +254,7 @@ class ExchangesTest {
   @Test
   void saysThatThereIsNoSugar() {
     Workbench bench = Workbench.of(SYRUP.replace("white-sugar", "honey"));
-    assertEquals(
-        "`syrup` weighs no sugar that could be exchanged", because(exchange(bench, 60)));
+    assertEquals("`syrup` weighs no sugar that could be exchanged", because(exchange(bench, 60)));
   }
 
   /** A formula in grams stays in grams, and its charge stays the same. */
@@ -277,7 +275,8 @@ class ExchangesTest {
 
   @Test
   void leavesAmountsThatHangOnOthers() {
-    Workbench bench = Workbench.of(FOAM.replace("40.00 % egg-white", "66.67 % of caster-sugar egg-white"));
+    Workbench bench =
+        Workbench.of(FOAM.replace("40.00 % egg-white", "66.67 % of caster-sugar egg-white"));
     assertTrue(because(WhiteExchange.of(
             bench.formula("foam"),
             bench.shelf(),
@@ -294,7 +293,9 @@ class ExchangesTest {
 
   private static double protein(ComputedFormula formula) {
     Portion left = known(formula.process().last().orElseThrow().left().portion());
-    return left.massOf(Component.PROTEIN).dividedBy(formula.process().charge().mass()).fraction();
+    return left.massOf(Component.PROTEIN)
+        .dividedBy(formula.process().charge().mass())
+        .fraction();
   }
 
   /** Dry solids as a share of the charge. */

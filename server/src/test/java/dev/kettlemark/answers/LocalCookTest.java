@@ -21,10 +21,7 @@ class LocalCookTest {
 
   private static Answer answer(double celsius, double from, double to) {
     return known(LocalCook.of(
-        SUCROSE,
-        Temperature.ofCelsius(celsius),
-        Length.ofMetres(from),
-        Length.ofMetres(to)));
+        SUCROSE, Temperature.ofCelsius(celsius), Length.ofMetres(from), Length.ofMetres(to)));
   }
 
   /** Computed apart from this program with the equations of Starzak and Peacock 1997 and ISO 2533. */

@@ -78,8 +78,7 @@ class ReachTest {
         Change.tried(formula, way(reach(NOUGAT), "more-syrup").changes());
     assertEquals(BigFraction.ONE, after.amounts().total());
     assertEquals(
-        formula.amounts().shareOf("iota-carrageenan"),
-        after.amounts().shareOf("iota-carrageenan"));
+        formula.amounts().shareOf("iota-carrageenan"), after.amounts().shareOf("iota-carrageenan"));
     assertTrue(after.amounts().totalOf(1).compareTo(formula.amounts().totalOf(1)) > 0);
   }
 
@@ -98,7 +97,8 @@ class ReachTest {
 
   @Test
   void tellsWhatCanBeReachedWhereItIsTooCold() {
-    Reach reach = reach(NOUGAT.replace("20.00 % egg-white", "55.00 % egg-white")
+    Reach reach = reach(NOUGAT
+        .replace("20.00 % egg-white", "55.00 % egg-white")
         .replace("60.00 % white-sugar", "30.00 % white-sugar"));
     String because = because(reach.ways().get(0).answer());
     assertTrue(because.contains("and `iota-carrageenan` needs 70 °C"), because);
@@ -106,7 +106,8 @@ class ReachTest {
 
   @Test
   void asksForTheBowl() {
-    Outcome<Answer> warmer = reach(NOUGAT.replace("body in mixer", "body")
+    Outcome<Answer> warmer = reach(NOUGAT
+            .replace("body in mixer", "body")
             .replace("20.00 % egg-white", "30.00 % egg-white")
             .replace("60.00 % white-sugar", "50.00 % white-sugar"))
         .ways()
@@ -118,7 +119,8 @@ class ReachTest {
   /** A syrup that is cooled first brings what it was cooled to, and that step is the one to change. */
   @Test
   void changesTheStepThatGivesTheHeat() {
-    String cooled = NOUGAT.replace(
+    String cooled = NOUGAT
+        .replace(
             "  stream syrup into foam over 60 s", "  cool syrup to 80 °C\n  stream syrup into foam")
         .replace("cook to 118 °C", "cook to 150 °C")
         .replace("20.00 % egg-white", "15.00 % egg-white");
@@ -131,13 +133,13 @@ class ReachTest {
   void isUnknownForWhatNeedsNoHeat() {
     ComputedFormula formula = Workbench.of(NOUGAT).formula("f");
     assertTrue(because(Reach.of(formula, "egg-white")).contains("does not say"));
-    assertEquals(
-        "the formula weighs no `agar`", because(Reach.of(formula, "agar")));
+    assertEquals("the formula weighs no `agar`", because(Reach.of(formula, "agar")));
   }
 
   @Test
   void isUnknownWhereNothingHotComesToIt() {
-    String cold = NOUGAT.replace("all of syrup", "").replace("stream syrup into foam over 60 s", "");
+    String cold =
+        NOUGAT.replace("all of syrup", "").replace("stream syrup into foam over 60 s", "");
     String because = because(Reach.of(Workbench.of(cold).formula("f"), "iota-carrageenan"));
     assertTrue(because.contains("no step brings it together with something hot"), because);
   }

@@ -47,6 +47,9 @@ record Workbench(Snapshot snapshot) {
   }
 
   static double figure(Answer answer, String word) {
-    return answer.value(word).orElseThrow(() -> new AssertionError("no " + word)).figure();
+    return answer
+        .value(word)
+        .orElseThrow(() -> new AssertionError("no " + word))
+        .figure();
   }
 }

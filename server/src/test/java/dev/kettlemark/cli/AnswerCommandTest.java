@@ -30,7 +30,8 @@ class AnswerCommandTest {
   void tellsHowHotToCook() {
     Pinned.resource("cli/answer/cook.txt")
         .check(
-            inSamples("cook", "peanut-brittle", "syrup", "--texture", "brittle", "--explain").out(),
+            inSamples("cook", "peanut-brittle", "syrup", "--texture", "brittle", "--explain")
+                .out(),
             AnswerCommandTest.class);
   }
 
@@ -62,8 +63,7 @@ class AnswerCommandTest {
 
   @Test
   void takesTheSyrupOfAFormula() {
-    Run run = inSamples(
-        "altitude", "120C", "--to", "2000m", "--syrup", "chewy-caramel", "base");
+    Run run = inSamples("altitude", "120C", "--to", "2000m", "--syrup", "chewy-caramel", "base");
     assertEquals(ExitCode.DONE, run.code(), run.err());
     assertTrue(run.out().startsWith("Cook to 11"), run.out());
   }

@@ -37,7 +37,8 @@ class HelpTextsTest {
   void pinsTheHelpOfEachCommand(String command) {
     Run run = help(command);
     assertEquals(ExitCode.DONE, run.code());
-    Pinned.resource("cli/help/" + command.replace(' ', '-') + ".txt").check(run.out(), HelpTextsTest.class);
+    Pinned.resource("cli/help/" + command.replace(' ', '-') + ".txt")
+        .check(run.out(), HelpTextsTest.class);
   }
 
   private static Run help(String command) {

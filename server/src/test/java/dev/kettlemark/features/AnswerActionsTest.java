@@ -153,18 +153,15 @@ class AnswerActionsTest {
     String after = applied(CANDY, proposal);
     assertTrue(after.contains("cook      to 137.7 °C ± 1\n"), after);
     assertEquals(
-        0.04,
-        known(new Wish.FinishedMoisture(Ratio.ONE).figure(formula(after, "candy"), 0)),
-        2e-4);
+        0.04, known(new Wish.FinishedMoisture(Ratio.ONE).figure(formula(after, "candy"), 0)), 2e-4);
     // What is kept already is not asked for again.
     assertTrue(titles(after, "cook ").stream().noneMatch(title -> title.contains("water in the")));
   }
 
   @Test
   void cooksForTheTextureThatIsDeclared() {
-    assertTrue(
-        titles(CANDY.replace("127 °C", "110 °C"), "cook ").stream()
-            .anyMatch(title -> title.endsWith("for a chewy bite")));
+    assertTrue(titles(CANDY.replace("127 °C", "110 °C"), "cook ").stream()
+        .anyMatch(title -> title.endsWith("for a chewy bite")));
   }
 
   /** 127 °C at sea level is 120.9 °C at 1609 m; computed apart, Starzak and Peacock 1997, ISO 2533. */
@@ -198,7 +195,8 @@ class AnswerActionsTest {
   void takesAnotherGelatineEverywhere() {
     Proposal proposal = of(at(GEL, "1.50 %"), "Use gelatine-200");
     assertEquals(
-        "Use gelatine-200: 1.68 % for gelatine-250 1.50 % (by the linear rule 1.88 %), water 8.82 %", proposal.title());
+        "Use gelatine-200: 1.68 % for gelatine-250 1.50 % (by the linear rule 1.88 %), water 8.82 %",
+        proposal.title());
     String after = applied(GEL, proposal);
     assertEquals(
         GEL.replace("gelatine-250", "gelatine-200")
@@ -254,7 +252,9 @@ class AnswerActionsTest {
       List<Proposal> proposals = at(NOUGAT, line);
       assertEquals(
           3,
-          proposals.stream().filter(p -> p.title().contains("iota-carrageenan gets")).count(),
+          proposals.stream()
+              .filter(p -> p.title().contains("iota-carrageenan gets"))
+              .count(),
           "" + proposals.stream().map(Proposal::title).toList());
     }
     List<Proposal> proposals = at(NOUGAT, "stream ");

@@ -77,9 +77,9 @@ class AnswerRoundTripTest {
           double change = 1 + (random.nextDouble() - 0.5) * 0.3;
           double water =
               figure(new Wish.FinishedMoisture(Ratio.ONE), written.formula(), place) * change;
-          double activity =
-              figure(new Wish.Activity(Ratio.ONE), written.formula(), place) * change;
-          answers += check(written, place, new Wish.FinishedMoisture(Ratio.ofFraction(water)), 1e-3);
+          double activity = figure(new Wish.Activity(Ratio.ONE), written.formula(), place) * change;
+          answers +=
+              check(written, place, new Wish.FinishedMoisture(Ratio.ofFraction(water)), 1e-3);
           answers += check(written, place, new Wish.Activity(Ratio.ofFraction(activity)), 4e-3);
         }
       }
@@ -88,8 +88,7 @@ class AnswerRoundTripTest {
   }
 
   private int check(Written written, StepPlace place, Wish wish, double tolerance) {
-    Optional<Answer> answer =
-        CookTemperature.of(written.formula(), place, wish).toOptional();
+    Optional<Answer> answer = CookTemperature.of(written.formula(), place, wish).toOptional();
     answer.ifPresent(known -> assertEquals(
         wish.wanted(),
         figure(wish, reread(written, known), place),

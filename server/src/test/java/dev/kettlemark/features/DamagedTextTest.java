@@ -118,8 +118,7 @@ class DamagedTextTest {
   /** An answer runs the formula many times, so only some lines are asked. */
   private static void answerLine(Snapshot snapshot, Document document, int offset) {
     AnswerActions.at(snapshot, document, Span.at(offset))
-        .forEach(proposal ->
-            TextEdit.applyAll(document.text().source().text(), proposal.edits()));
+        .forEach(proposal -> TextEdit.applyAll(document.text().source().text(), proposal.edits()));
   }
 
   private static void answerWhole(Snapshot snapshot, Document document) {

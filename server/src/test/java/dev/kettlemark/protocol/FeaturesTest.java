@@ -174,16 +174,13 @@ class FeaturesTest {
     editor.open(gel, GEL);
     Position position = editor.positionOf(gel, "1.50");
     CodeActionParams params = new CodeActionParams(
-        EditorFixture.id(gel),
-        new Range(position, position),
-        new CodeActionContext(List.of()));
-    CodeAction answer = editor
-        .await(editor.server().getTextDocumentService().codeAction(params))
-        .stream()
-        .map(either -> either.getRight())
-        .filter(action -> action.getTitle().startsWith("Use gelatine-200: 1.68 %"))
-        .findFirst()
-        .orElseThrow();
+        EditorFixture.id(gel), new Range(position, position), new CodeActionContext(List.of()));
+    CodeAction answer =
+        editor.await(editor.server().getTextDocumentService().codeAction(params)).stream()
+            .map(either -> either.getRight())
+            .filter(action -> action.getTitle().startsWith("Use gelatine-200: 1.68 %"))
+            .findFirst()
+            .orElseThrow();
     assertEquals(CodeActionKind.RefactorRewrite, answer.getKind());
     assertEquals(
         GEL.replace("gelatine-250", "gelatine-200").replace("1.50 %", "1.68 %"),
