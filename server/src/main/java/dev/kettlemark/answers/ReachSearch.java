@@ -99,8 +99,7 @@ final class ReachSearch {
       return changes;
     };
     double most = coldShare * MOST_MOVED;
-    Band<Temperature> none = Band.of(heat.needed());
-    return searched(0, most, change, 0.001, none, "up to " + percent(most) + " of the charge moved")
+    return searched(0, most, change, 0.001, "up to " + percent(most) + " of the charge moved")
         .flatMap(moved -> isWhole(change.apply(moved))
             ? Outcome.known(answer(
                 "Move " + percent(moved) + " of the charge from what meets it to "
@@ -148,17 +147,12 @@ final class ReachSearch {
 
   private Outcome<Double> searched(
       Band<Temperature> range, DoubleFunction<List<Change>> change, double step, String told) {
-    return searched(range.low().celsius(), range.high().celsius(), change, step, range, told);
+    return searched(range.low().celsius(), range.high().celsius(), change, step, told);
   }
 
   /** The least setting, up to the next step, at which the low end reaches what is needed. */
   private Outcome<Double> searched(
-      double low,
-      double high,
-      DoubleFunction<List<Change>> change,
-      double step,
-      Band<Temperature> range,
-      String told) {
+      double low, double high, DoubleFunction<List<Change>> change, double step, String told) {
     double needed = heat.needed().celsius();
     Search search = new Search(low, high, setting -> lowEnd(change.apply(setting)));
     return search.reach().flatMap(reach -> {

@@ -69,7 +69,11 @@ final class AnswerAltitudeCommand extends AnswerVerb {
   }
 
   @Override
-  Outcome<Answer> answer() {
+  public Integer call() {
+    return tell(answer());
+  }
+
+  private Outcome<Answer> answer() {
     Temperature written = AmountPhrase.temperature(temperature.orElse(""));
     Length start = from.map(AmountPhrase::length).orElse(Length.ofMetres(0));
     if (syrup.isEmpty()) {

@@ -110,7 +110,11 @@ final class AnswerCookCommand extends AnswerVerb {
   }
 
   @Override
-  Outcome<Answer> answer() {
+  public Integer call() {
+    return tell(answer());
+  }
+
+  private Outcome<Answer> answer() {
     ComputedFormula computed = formula(folder(), formula);
     stage(computed, stage);
     return CookTemperature.of(computed, stage, wanted.wish());

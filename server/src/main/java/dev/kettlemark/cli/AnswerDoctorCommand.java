@@ -50,7 +50,11 @@ final class AnswerDoctorCommand extends AnswerVerb {
   }
 
   @Override
-  Outcome<Answer> answer() {
+  public Integer call() {
+    return tell(answer());
+  }
+
+  private Outcome<Answer> answer() {
     LibraryFolder folder = folder();
     ComputedFormula computed = formula(folder, formula);
     Ratio wanted = Ratio.ofFraction(AmountPhrase.share(share.orElse("")).doubleValue());

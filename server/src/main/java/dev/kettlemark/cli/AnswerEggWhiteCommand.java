@@ -59,7 +59,11 @@ final class AnswerEggWhiteCommand extends AnswerVerb {
   }
 
   @Override
-  Outcome<Answer> answer() {
+  public Integer call() {
+    return tell(answer());
+  }
+
+  private Outcome<Answer> answer() {
     Shelf shelf = shelf(folder());
     Material fresh = material(shelf, FRESH);
     Material dried = material(shelf, DRIED);

@@ -56,7 +56,11 @@ final class AnswerGelatineCommand extends AnswerVerb {
   }
 
   @Override
-  Outcome<Answer> answer() {
+  public Integer call() {
+    return tell(answer());
+  }
+
+  private Outcome<Answer> answer() {
     Mass mass = Mass.ofGrams(AmountPhrase.grams(weight.orElse("")).doubleValue());
     return Outcome.known(GelatineExchange.of(
         mass,

@@ -3,11 +3,8 @@ package dev.kettlemark.cli;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import dev.kettlemark.answers.AgentHeat;
-import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.Reach;
 import dev.kettlemark.quantity.Display;
-import dev.kettlemark.quantity.Outcome;
-import dev.kettlemark.quantity.Reason;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -48,12 +45,6 @@ final class AnswerReachCommand extends AnswerVerb {
       write(reach);
     }
     return ExitCode.DONE;
-  }
-
-  /** The three ways are three answers, so this question has no single one. */
-  @Override
-  Outcome<Answer> answer() {
-    return Outcome.unknown(Reason.NOT_MODELLED, "there are several ways");
   }
 
   private void write(Reach reach) {

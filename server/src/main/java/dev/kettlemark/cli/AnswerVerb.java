@@ -45,16 +45,18 @@ abstract class AnswerVerb implements Callable<Integer> {
     this.paint = paint;
   }
 
-  @Override
-  public Integer call() {
-    write(answer().fold(answer -> answer, unknown -> {
+  /** Writes the one answer that a question has. */
+  Integer tell(Outcome<Answer> outcome) {
+    Answer answer = outcome.fold(known -> known, unknown -> {
       throw new UsageMistake("there is no answer: " + unknown.because());
-    }));
+    });
+    if (isJson()) {
+      Json.write(AnswerText.json(answer), terminal.out());
+    } else {
+      text().write(answer);
+    }
     return ExitCode.DONE;
   }
-
-  /** Asks the question. */
-  abstract Outcome<Answer> answer();
 
   LibraryFolder folder() {
     return NamedEntry.library(library, terminal.err());
@@ -78,14 +80,6 @@ abstract class AnswerVerb implements Callable<Integer> {
           + Visible.of(name) + "`" + Suggestions.sentence(name, names));
     }
     return index;
-  }
-
-  void write(Answer answer) {
-    if (isJson()) {
-      Json.write(AnswerText.json(answer), terminal.out());
-    } else {
-      text().write(answer);
-    }
   }
 
   boolean isJson() {
