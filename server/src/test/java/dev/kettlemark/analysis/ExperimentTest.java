@@ -52,8 +52,7 @@ class ExperimentTest {
   private static void assertSame(ComputedFormula expected, ComputedFormula actual) {
     assertEquals(
         expected.process().evaporated().grams(), actual.process().evaporated().grams(), 1e-9);
-    assertEquals(
-        expected.composition().orElse(null), actual.composition().orElse(null), "composition");
+    assertEquals(expected.composition(), actual.composition());
     StageParcel one = expected.process().last().orElseThrow().left();
     StageParcel other = actual.process().last().orElseThrow().left();
     assertEquals(one.temperature(), other.temperature());
