@@ -49,12 +49,7 @@ public final class Shelf {
         .library()
         .find(Kind.MATERIAL, name)
         .flatMap(Entry::declaration)
-        .flatMap(d -> d instanceof Ingredient i ? Optional.of(material(i)) : Optional.empty());
-  }
-
-  static Material material(Ingredient ingredient) {
-    return new Material(
-        ingredient.name().value(), ingredient.composition(), Optional.of(ingredient));
+        .flatMap(d -> d instanceof Ingredient i ? Optional.of(Material.of(i)) : Optional.empty());
   }
 
   /** The gel strength that an ingredient states. */
@@ -78,7 +73,7 @@ public final class Shelf {
         .sorted(
             Comparator.comparing((Ingredient i) -> bloom(i).map(Bloom::grams).orElse(Bloom.WEAKEST))
                 .thenComparing(i -> i.name().value()))
-        .map(Shelf::material)
+        .map(Material::of)
         .toList();
   }
 
@@ -88,7 +83,7 @@ public final class Shelf {
         .filter(Shelf::isEggWhite)
         .filter(ingredient -> isDried(ingredient) == dried)
         .sorted(Comparator.comparing(ingredient -> ingredient.name().value()))
-        .map(Shelf::material)
+        .map(Material::of)
         .toList();
   }
 
@@ -107,7 +102,7 @@ public final class Shelf {
     for (Ingredient direct : ingredients().toList()) {
       standsFor(direct, name)
           .ifPresent(share ->
-              found.add(new StandIn(material(direct), share.value(), List.of(), source(direct))));
+              found.add(new StandIn(Material.of(direct), share.value(), List.of(), source(direct))));
       directly(direct, name, found);
     }
     found.sort(Comparator.comparing(standIn -> standIn.material().name()));
@@ -128,7 +123,7 @@ public final class Shelf {
         Optional<Located<Ratio>> second = standsFor(between.get(), name);
         if (first.isPresent() && second.isPresent()) {
           found.add(new StandIn(
-              material(ingredient),
+              Material.of(ingredient),
               first.get().value().times(second.get().value()),
               List.of(between.get().name().value()),
               source(ingredient)));

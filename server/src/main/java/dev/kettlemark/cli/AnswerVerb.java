@@ -59,7 +59,7 @@ abstract class AnswerVerb implements Callable<Integer> {
   }
 
   LibraryFolder folder() {
-    return NamedEntry.library(library, terminal.err());
+    return NamedEntry.library(library, terminal);
   }
 
   static ComputedFormula formula(LibraryFolder folder, String name) {
