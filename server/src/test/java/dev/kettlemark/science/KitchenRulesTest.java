@@ -45,20 +45,6 @@ class KitchenRulesTest {
     assertFalse(stage.look().isBlank());
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    "SOFT_BALL,17,13.5",
-    "FIRM_BALL,12,11",
-    "HARD_BALL,10.6,7.3",
-    "SOFT_CRACK,6.8,4.3",
-    "HARD_CRACK,3.1,2.0"
-  })
-  void linksStagesToWater(SugarStage stage, double atLow, double atHigh) {
-    // Computed apart from this code, and rounded there.
-    assertEquals(atLow, waterLeft(stage.range().low()), 0.4);
-    assertEquals(atHigh, waterLeft(stage.range().high()), 0.4);
-  }
-
   @Test
   void convertsGelatineByEitherRule() {
     Mass leaf = Mass.ofGrams(10);
