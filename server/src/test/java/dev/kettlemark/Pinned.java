@@ -23,6 +23,11 @@ public final class Pinned {
     return new Pinned(folder(name));
   }
 
+  /** A file that stands outside the test resources, by its path from this module. */
+  public static Pinned file(String path) {
+    return new Pinned(Path.of(path));
+  }
+
   /** A folder or file below the test resources of this module. */
   public static Path folder(String name) {
     return Path.of("src/test/resources/dev/kettlemark").resolve(name);
