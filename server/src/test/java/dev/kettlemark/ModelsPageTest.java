@@ -36,10 +36,14 @@ class ModelsPageTest {
   private static final Pattern PICTURE = Pattern.compile("\\]\\((pictures/[^)]*)\\)");
 
   private static final Map<String, Supplier<String>> LISTS = new TreeMap<>(Map.of(
-      "counts", ModelsPageTest::counts,
-      "published", () -> table(Check::isPublished),
-      "contradictions", ModelsPageTest::contradictions,
-      "recomputed", () -> table(check -> !check.isPublished())));
+      "counts",
+      ModelsPageTest::counts,
+      "published",
+      () -> table(Check::isPublished),
+      "contradictions",
+      ModelsPageTest::contradictions,
+      "recomputed",
+      () -> table(check -> !check.isPublished())));
 
   @Test
   void showsTheFiguresOfToday() {
@@ -81,14 +85,13 @@ class ModelsPageTest {
   void neverUsesASourceWithoutSayingHowItGotHere() {
     assertTrue(CheckTable.all().stream()
         .map(Check::source)
-        .noneMatch(source -> source.contains("|") || source.contains("from memory")
-            && !source.contains("lines noted")));
+        .noneMatch(source -> source.contains("|")
+            || source.contains("from memory") && !source.contains("lines noted")));
   }
 
   private static String counts() {
     Map<Provenance, Long> counts = CheckTable.all().stream()
-        .collect(Collectors.groupingBy(
-            Check::provenance, TreeMap::new, Collectors.counting()));
+        .collect(Collectors.groupingBy(Check::provenance, TreeMap::new, Collectors.counting()));
     return """
         | Figures | How they got here |
         |---|---|
@@ -96,8 +99,7 @@ class ModelsPageTest {
         | %d | from memory of the source, not read there again |
         | %d | recomputed apart from this program from the stated equations |
         | %d | published, and not followed |
-        """
-        .formatted(
+        """.formatted(
             counts.getOrDefault(Provenance.READ, 0L),
             counts.getOrDefault(Provenance.FROM_MEMORY, 0L),
             counts.getOrDefault(Provenance.RECOMPUTED, 0L),

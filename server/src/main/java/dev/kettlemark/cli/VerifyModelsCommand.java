@@ -45,8 +45,9 @@ final class VerifyModelsCommand implements Callable<Integer> {
     lines(checks, terminal.width()).forEach(terminal.out()::println);
     long outside = checks.stream().filter(check -> !check.passes()).count();
     long printed = checks.stream().filter(Check::isPublished).count();
-    String verdict = printed + " published and " + (checks.size() - printed) + " recomputed figures, "
-        + (outside == 0 ? "all within their tolerance" : outside + " outside their tolerance");
+    String verdict =
+        printed + " published and " + (checks.size() - printed) + " recomputed figures, "
+            + (outside == 0 ? "all within their tolerance" : outside + " outside their tolerance");
     terminal.out().println();
     terminal
         .out()

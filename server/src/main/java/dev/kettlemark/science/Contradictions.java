@@ -23,8 +23,7 @@ public final class Contradictions {
       Check.Source.read("Sloan and Labuza 1975, amorphous sugars");
   private static final Check.Source SWEETNESS =
       Check.Source.remembered("published tables of relative sweetness");
-  private static final Check.Source FOOD_TABLE =
-      Check.Source.read("USDA SR26, printed energy");
+  private static final Check.Source FOOD_TABLE = Check.Source.read("USDA SR26, printed energy");
   private static final Check.Source STEAM =
       Check.Source.read("IAPWS-IF97, computed by a published steam library");
   private static final Check.Source MOUNTAIN_RULE = Check.Source.read("McGee 2004: 1 °C per 300 m");
@@ -51,7 +50,8 @@ public final class Contradictions {
             "the table rises too early from 66 % up; Claassen's table and the candy makers' graph"
                 + " agree with each other against it"),
         new Contradiction(
-            MOUNTAIN_RULE.check("boiling of syrup", "97 % sucrose, drop to 1500 m", "°C", 5.0, drop, 0.3),
+            MOUNTAIN_RULE.check(
+                "boiling of syrup", "97 % sucrose, drop to 1500 m", "°C", 5.0, drop, 0.3),
             "the rule is right for water, but the thicker a syrup, the more a lower pressure takes"
                 + " off its boiling point"));
   }
@@ -97,28 +97,35 @@ public final class Contradictions {
 
   private static Stream<Contradiction> sweetness() {
     return Stream.of(
-        sweet("42 DE", ReferenceBlends.SYRUP_42, 0.475), sweet("62 DE", ReferenceBlends.SYRUP_62, 0.675));
+        sweet("42 DE", ReferenceBlends.SYRUP_42, 0.475),
+        sweet("62 DE", ReferenceBlends.SYRUP_62, 0.675));
   }
 
   private static Contradiction sweet(String name, Composition dry, double figure) {
     return new Contradiction(
         SWEETNESS.check(
-            "sweetness", name + " syrup solids", "", figure, Sweetness.of(dry).fraction(), figure / 5),
+            "sweetness",
+            name + " syrup solids",
+            "",
+            figure,
+            Sweetness.of(dry).fraction(),
+            figure / 5),
         "the sum over the sugars knows no synergy, and the syrups taste sweeter than their parts");
   }
 
   private static Stream<Contradiction> energy() {
     return LabelChecks.FOODS.stream()
         .filter(food -> Math.abs(food.printed() - food.american()) > 1)
-        .map(food -> new Contradiction(
-            FOOD_TABLE.check(
-                "energy",
-                food.name() + ", American sum",
-                "kcal/100 g",
-                food.printed(),
-                FoodEnergy.americanKilocalories(food.composition()),
-                1),
-            "the table uses factors of its own for each food, a label the general ones of the law"));
+        .map(
+            food -> new Contradiction(
+                FOOD_TABLE.check(
+                    "energy",
+                    food.name() + ", American sum",
+                    "kcal/100 g",
+                    food.printed(),
+                    FoodEnergy.americanKilocalories(food.composition()),
+                    1),
+                "the table uses factors of its own for each food, a label the general ones of the law"));
   }
 
   private static Stream<Contradiction> rest() {

@@ -27,8 +27,7 @@ final class LabelChecks {
       Check.Source.read("published denaturation temperatures of egg-white proteins");
   private static final Check.Source BEUCHAT =
       Check.Source.read("Beuchat 1981, table of least water activities");
-  private static final Check.Source SHELF =
-      Check.Source.remembered("21 CFR 113.3(n) and 114.3");
+  private static final Check.Source SHELF = Check.Source.remembered("21 CFR 113.3(n) and 114.3");
 
   /** Foods of USDA SR26 as printed, with both sums computed apart and the energy that the table prints itself. */
   static final List<Food> FOODS = List.of(
@@ -170,8 +169,7 @@ final class LabelChecks {
         egg(EGG_PROTEINS, "ovalbumin sets", 84.5, EggSafety.OVALBUMIN_SETS));
   }
 
-  private static Check egg(
-      Check.Source source, String subject, double celsius, Temperature limit) {
+  private static Check egg(Check.Source source, String subject, double celsius, Temperature limit) {
     return source.check("egg", subject, "°C", celsius, limit.celsius(), 0.06);
   }
 
@@ -196,7 +194,12 @@ final class LabelChecks {
         limits,
         Stream.of(
             BEUCHAT.check(
-                "growth", "nothing grows below", "aw", 0.60, fraction(GrowthLimit.NOTHING_GROWS), 1e-9),
+                "growth",
+                "nothing grows below",
+                "aw",
+                0.60,
+                fraction(GrowthLimit.NOTHING_GROWS),
+                1e-9),
             SHELF.check(
                 "growth",
                 "low-acid rules do not apply up to",

@@ -35,8 +35,8 @@ final class MixtureChecks {
       Check.Source.read("glass transitions of dry sugars, published tables");
   private static final Check.Source SWEETNESS =
       Check.Source.remembered("published tables of relative sweetness");
-  private static final Check.Source HARD_CANDY_ACTIVITY = Check.Source.remembered(
-      "Ergun, Lietha and Hartel 2010: hard candy lies at 0.15 to 0.30");
+  private static final Check.Source HARD_CANDY_ACTIVITY =
+      Check.Source.remembered("Ergun, Lietha and Hartel 2010: hard candy lies at 0.15 to 0.30");
   private static final Check.Source SUCROSE_WATER =
       Check.Source.remembered("published water activities of sucrose solutions at 25 °C");
 
@@ -149,7 +149,8 @@ final class MixtureChecks {
   }
 
   private static Outcome<Double> dryGlass(String sugar) {
-    return GlassTransition.of(ReferenceBlends.named(sugar)).map(band -> band.high().celsius());
+    return GlassTransition.of(ReferenceBlends.named(sugar))
+        .map(band -> band.high().celsius());
   }
 
   private static Stream<Check> taste() {

@@ -12,6 +12,8 @@ import java.util.List;
  * 85 %, since only those figures agree with what is known of water activity at the same strength, and the candy
  * makers' graph above that, where Claassen's table thins out.
  */
+// Both fields are immutable, but the annotation that would say so belongs to no dependency here.
+@SuppressWarnings("ImmutableEnumChecker")
 public enum PublishedBoiling {
   CLAASSEN(
       Check.Source.remembered(
@@ -55,16 +57,13 @@ public enum PublishedBoiling {
       Check.Source.remembered("Browne 1912, table after Gerlach, lines noted from memory"),
       100,
       new double[][] {{30, 101.0, 0.5}, {60, 103.0, 0.5}}),
-  CANDY(
-      Check.Source.remembered("McGee 2004, graph of boiling sugar syrups"),
-      100,
-      new double[][] {
-        {90, 123, 2},
-        {95, 140, 2},
-        {97, 151, 2},
-        {98.2, 160, 5},
-        {99.5, 166, 5}
-      }),
+  CANDY(Check.Source.remembered("McGee 2004, graph of boiling sugar syrups"), 100, new double[][] {
+    {90, 123, 2},
+    {95, 140, 2},
+    {97, 151, 2},
+    {98.2, 160, 5},
+    {99.5, 166, 5}
+  }),
   STAGES(
       Check.Source.read("trade's pairs of stage and solids, two reference pages"),
       100,

@@ -17,8 +17,8 @@ final class RecomputedGlass {
       Check.Source.recomputed("Charles 1960, computed apart from the equation");
   private static final Check.Source VAVRINECZ =
       Check.Source.recomputed("Vavrinecz 1962, computed apart from the equation");
-  private static final Check.Source OTHER_SUGARS =
-      Check.Source.recomputed("effect of other sugars on solubility, thermodynamic estimate, computed apart");
+  private static final Check.Source OTHER_SUGARS = Check.Source.recomputed(
+      "effect of other sugars on solubility, thermodynamic estimate, computed apart");
   private static final Check.Source GLASS =
       Check.Source.recomputed("Gordon and Taylor 1952 with constants of Roos 1993, computed apart");
   private static final Check.Source TABLE =
@@ -59,24 +59,21 @@ final class RecomputedGlass {
             100 | 83.18   | 82.65     | 476.4
             120 | 87.11   | -         | -
             140 | 90.07   | -         | -
-            """)
-        .cells()
-        .map(cell -> {
-          Temperature at = Temperature.ofCelsius(cell.row());
-          Outcome<Ratio> vavrinecz = SucroseSolubility.vavrinecz(at);
-          return switch (cell.column()) {
-            case "Charles" ->
-              solubility(
-                  CHARLES, cell, "%", SucroseSolubility.charles(at).map(Ratio::percent));
-            case "Vavrinecz" -> solubility(VAVRINECZ, cell, "%", vavrinecz.map(Ratio::percent));
-            default ->
-              solubility(
-                  VAVRINECZ,
-                  cell,
-                  "g/100 g water",
-                  vavrinecz.map(s -> 100 * s.fraction() / s.complement().fraction()));
-          };
-        });
+            """).cells().map(cell -> {
+      Temperature at = Temperature.ofCelsius(cell.row());
+      Outcome<Ratio> vavrinecz = SucroseSolubility.vavrinecz(at);
+      return switch (cell.column()) {
+        case "Charles" ->
+          solubility(CHARLES, cell, "%", SucroseSolubility.charles(at).map(Ratio::percent));
+        case "Vavrinecz" -> solubility(VAVRINECZ, cell, "%", vavrinecz.map(Ratio::percent));
+        default ->
+          solubility(
+              VAVRINECZ,
+              cell,
+              "g/100 g water",
+              vavrinecz.map(s -> 100 * s.fraction() / s.complement().fraction()));
+      };
+    });
   }
 
   private static Check solubility(
@@ -101,8 +98,8 @@ final class RecomputedGlass {
   }
 
   private static Check saturated(String other, double sucrose, double share, double figure) {
-    Composition blend = ReferenceBlends.mix(
-        sucrose, ReferenceBlends.SUCROSE, share, ReferenceBlends.named(other));
+    Composition blend =
+        ReferenceBlends.mix(sucrose, ReferenceBlends.SUCROSE, share, ReferenceBlends.named(other));
     return OTHER_SUGARS.check(
         "sucrose solubility",
         "sucrose and %s %.0f : %.0f at 20 °C, solids".formatted(other, sucrose, share),
@@ -142,19 +139,17 @@ final class RecomputedGlass {
             127 | 3.4     | -1.0  | 1.4   | -16.9 | -27.6
             143 | 28.0    | 23.2  | 28.8  | 5.8   | -8.0
             150 | 37.9    | 33.0  | 40.1  | 15.1  | -0.1
-            """)
-        .cells()
-        .map(cell -> {
-          Composition blend = ReferenceBlends.named(cell.column());
-          return glass(
-              cell.column() + " cooked to " + cell.row() + " °C",
-              cell,
-              SyrupBoiling.waterLeft(
-                      blend, Temperature.ofCelsius(cell.row()), Pressure.STANDARD_ATMOSPHERE)
-                  .map(blend::withWaterFraction)
-                  .flatMap(GlassTransition::of),
-              cell.column().equals("agave") ? AGAVE_TOLERANCE : cell.lastDigit());
-        });
+            """).cells().map(cell -> {
+      Composition blend = ReferenceBlends.named(cell.column());
+      return glass(
+          cell.column() + " cooked to " + cell.row() + " °C",
+          cell,
+          SyrupBoiling.waterLeft(
+                  blend, Temperature.ofCelsius(cell.row()), Pressure.STANDARD_ATMOSPHERE)
+              .map(blend::withWaterFraction)
+              .flatMap(GlassTransition::of),
+          cell.column().equals("agave") ? AGAVE_TOLERANCE : cell.lastDigit());
+    });
   }
 
   /** The figures were computed with one value of k, which lies at one end of the band. */

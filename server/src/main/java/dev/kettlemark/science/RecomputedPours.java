@@ -35,11 +35,17 @@ final class RecomputedPours {
   static List<Check> all() {
     return Stream.of(
             new Pour(118, 87.8)
-                .checks(new double[] {91.3, 76.4, 73.2}, new double[] {89.2, 73.9, 70.8}, 76.2, 107.2),
+                .checks(
+                    new double[] {91.3, 76.4, 73.2}, new double[] {89.2, 73.9, 70.8}, 76.2, 107.2),
             new Pour(127, 91.7)
-                .checks(new double[] {97.2, 80.7, 77.4}, new double[] {94.3, 77.5, 74.2}, 79.3, 109.0),
+                .checks(
+                    new double[] {97.2, 80.7, 77.4}, new double[] {94.3, 77.5, 74.2}, 79.3, 109.0),
             new Pour(150, 97.1)
-                .checks(new double[] {112.5, 92.9, 89.0}, new double[] {108.2, 87.4, 83.7}, 83.6, 112.5))
+                .checks(
+                    new double[] {112.5, 92.9, 89.0},
+                    new double[] {108.2, 87.4, 83.7},
+                    83.6,
+                    112.5))
         .flatMap(checks -> checks)
         .toList();
   }

@@ -69,18 +69,16 @@ final class RecomputedStorage {
             7    | 0.682       | 0.650   | 0.669 | 0.749  | 0.666          | 0.690
             8    | 0.429       | -       | -     | 0.706  | 0.616          | -
             9    | 0.151       | -       | -     | 0.401  | 0.308          | -
-            """)
-        .cells()
-        .map(cell -> {
-          var one = CASES.get((int) cell.row());
-          return APART.check(
-              "water activity by " + cell.column(),
-              one.getKey(),
-              "",
-              cell.figure(),
-              by(cell.column(), one.getValue()),
-              one.getKey().startsWith("honey") ? HONEY_TOLERANCE : cell.lastDigit());
-        });
+            """).cells().map(cell -> {
+      var one = CASES.get((int) cell.row());
+      return APART.check(
+          "water activity by " + cell.column(),
+          one.getKey(),
+          "",
+          cell.figure(),
+          by(cell.column(), one.getValue()),
+          one.getKey().startsWith("honey") ? HONEY_TOLERANCE : cell.lastDigit());
+    });
   }
 
   private static double by(String equation, Composition composition) {

@@ -34,7 +34,15 @@ final class RecomputedSyrups {
   private RecomputedSyrups() {}
 
   static List<Check> all() {
-    return Stream.of(activity(), sucrose(), blends(), waterLeft(), stages(), stageEnds(), altitude(), batch())
+    return Stream.of(
+            activity(),
+            sucrose(),
+            blends(),
+            waterLeft(),
+            stages(),
+            stageEnds(),
+            altitude(),
+            batch())
         .flatMap(checks -> checks)
         .toList();
   }
@@ -282,8 +290,7 @@ final class RecomputedSyrups {
         .flatMap(pressure -> SyrupBoiling.boilingPoint(
             ReferenceBlends.withWater(ReferenceBlends.named(blend), water), pressure))
         .map(Temperature::celsius);
-    String subject =
-        "%s, %.1f %% solids at %.0f m".formatted(blend, 100 - water, metres);
+    String subject = "%s, %.1f %% solids at %.0f m".formatted(blend, 100 - water, metres);
     return source.check("boiling of syrup", subject, "°C", cell.figure(), computed, tolerance);
   }
 

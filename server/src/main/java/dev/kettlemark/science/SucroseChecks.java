@@ -124,8 +124,10 @@ final class SucroseChecks {
     Outcome<Double> solids = SyrupBoiling.waterLeft(
             ReferenceBlends.SUCROSE, Temperature.ofCelsius(celsius), Pressure.STANDARD_ATMOSPHERE)
         .map(water -> water.complement().percent());
-    return PublishedBoiling.STAGES.source().check(
-        "boiling of syrup", name + ", solids at " + celsius + " °C", "%", percent, solids, 2);
+    return PublishedBoiling.STAGES
+        .source()
+        .check(
+            "boiling of syrup", name + ", solids at " + celsius + " °C", "%", percent, solids, 2);
   }
 
   private static Check charles(

@@ -38,44 +38,46 @@ final class WaterChecks {
   private WaterChecks() {}
 
   static List<Check> all() {
-    return Stream.of(published(), vapour(), mountains()).flatMap(checks -> checks).toList();
+    return Stream.of(published(), vapour(), mountains())
+        .flatMap(checks -> checks)
+        .toList();
   }
 
   private static Stream<Check> published() {
     return Stream.of(
-            saturationPressure(300, 0.353658941e-2),
-            saturationPressure(500, 0.263889776e1),
-            saturationPressure(600, 0.123443146e2),
-            boilingKelvin(0.1, 0.372755919e3),
-            boilingKelvin(1, 0.453035632e3),
-            boilingKelvin(10, 0.584149488e3),
-            atmosphere(500, 95_460.81),
-            atmosphere(1000, 89_874.52),
-            atmosphere(1609, 83_431.04),
-            atmosphere(2000, 79_495.12),
-            atmosphere(3000, 70_108.42),
-            RULE.check(
-                "boiling point of water", "drop over 300 m", "°C", 1.0, dropOver300Metres(), 0.02),
-            latentHeat(20, 2453.5),
-            latentHeat(60, 2357.7),
-            latentHeat(100, 2256.5),
-            latentHeat(120, 2202.1),
-            latentHeat(150, 2113.7),
-            waterDensity(20, 998.16),
-            waterDensity(60, 983.18),
-            waterDensity(100, 958.35),
-            vapour(STEAM, 20, 2.3392147667768963, RELATIVE),
-            vapour(STEAM, 100, 101.41797792131014, RELATIVE),
-            vapour(STEAM, 120, 198.66539973930203, RELATIVE),
-            vapour(STEAM, 127, 246.8776293620385, RELATIVE),
-            vapour(STEAM, 150, 476.10138108149206, RELATIVE),
-            vapour(ASHRAE, 20, 2.33880, FORMULATIONS),
-            vapour(ASHRAE, 100, 101.4187, FORMULATIONS),
-            vapour(ASHRAE, 120, 198.6852, FORMULATIONS),
-            vapour(ASHRAE, 150, 476.1979, FORMULATIONS),
-            waterHeat(20, 4.185),
-            waterHeat(100, 4.217),
-            waterHeat(150, 4.310));
+        saturationPressure(300, 0.353658941e-2),
+        saturationPressure(500, 0.263889776e1),
+        saturationPressure(600, 0.123443146e2),
+        boilingKelvin(0.1, 0.372755919e3),
+        boilingKelvin(1, 0.453035632e3),
+        boilingKelvin(10, 0.584149488e3),
+        atmosphere(500, 95_460.81),
+        atmosphere(1000, 89_874.52),
+        atmosphere(1609, 83_431.04),
+        atmosphere(2000, 79_495.12),
+        atmosphere(3000, 70_108.42),
+        RULE.check(
+            "boiling point of water", "drop over 300 m", "°C", 1.0, dropOver300Metres(), 0.02),
+        latentHeat(20, 2453.5),
+        latentHeat(60, 2357.7),
+        latentHeat(100, 2256.5),
+        latentHeat(120, 2202.1),
+        latentHeat(150, 2113.7),
+        waterDensity(20, 998.16),
+        waterDensity(60, 983.18),
+        waterDensity(100, 958.35),
+        vapour(STEAM, 20, 2.3392147667768963, RELATIVE),
+        vapour(STEAM, 100, 101.41797792131014, RELATIVE),
+        vapour(STEAM, 120, 198.66539973930203, RELATIVE),
+        vapour(STEAM, 127, 246.8776293620385, RELATIVE),
+        vapour(STEAM, 150, 476.10138108149206, RELATIVE),
+        vapour(ASHRAE, 20, 2.33880, FORMULATIONS),
+        vapour(ASHRAE, 100, 101.4187, FORMULATIONS),
+        vapour(ASHRAE, 120, 198.6852, FORMULATIONS),
+        vapour(ASHRAE, 150, 476.1979, FORMULATIONS),
+        waterHeat(20, 4.185),
+        waterHeat(100, 4.217),
+        waterHeat(150, 4.310));
   }
 
   private static Stream<Check> vapour() {

@@ -33,8 +33,8 @@ class TradeFactsTest {
     // The dextrose of the pantry is a hydrate; 15 % of the dry sugars are glucose.
     Composition dextrose = pantry("dextrose");
     double dry = dextrose.solids().fraction();
-    return Composition.mix(
-        List.of(portion(85, pantry("white-sugar")), portion(15 / dry, dextrose), portion(30, water())));
+    return Composition.mix(List.of(
+        portion(85, pantry("white-sugar")), portion(15 / dry, dextrose), portion(30, water())));
   }
 
   @Test
@@ -73,8 +73,9 @@ class TradeFactsTest {
     // Common practice, no source: about 1 % of the whole foams it.
     var ranges = PantryShelf.named("soy-whipping-protein").uses();
     assertTrue(!ranges.isEmpty());
-    assertTrue(ranges.stream().anyMatch(range -> range.contains(Ratio.ofPercent(1.0))), () ->
-        "none of " + ranges);
+    assertTrue(
+        ranges.stream().anyMatch(range -> range.contains(Ratio.ofPercent(1.0))),
+        () -> "none of " + ranges);
   }
 
   @Test

@@ -41,8 +41,8 @@ final class AltitudePicture {
 
   private static double left(double celsius, double metres) {
     return StandardAtmosphere.pressureAt(Length.ofMetres(metres))
-        .flatMap(pressure ->
-            SyrupBoiling.waterLeft(SUCROSE, Temperature.ofCelsius(celsius), pressure))
+        .flatMap(
+            pressure -> SyrupBoiling.waterLeft(SUCROSE, Temperature.ofCelsius(celsius), pressure))
         .map(Ratio::percent)
         .orElse(Double.NaN);
   }

@@ -65,9 +65,8 @@ final class BoilingPicture {
 
   private static List<double[]> points(PublishedBoiling table) {
     return table.points().stream()
-        .map(point -> new double[] {
-          point.solids().percent(), WATER + point.aboveWater().celsius()
-        })
+        .map(point ->
+            new double[] {point.solids().percent(), WATER + point.aboveWater().celsius()})
         .filter(point -> point[0] >= 35)
         .toList();
   }
@@ -82,8 +81,8 @@ final class BoilingPicture {
   private static double model(double solids) {
     Composition syrup =
         Composition.of(Component.SUCROSE).withWaterFraction(Ratio.ofPercent(100 - solids));
-    return known(SyrupBoiling.boilingPoint(syrup, Pressure.STANDARD_ATMOSPHERE)
-        .map(Temperature::celsius));
+    return known(
+        SyrupBoiling.boilingPoint(syrup, Pressure.STANDARD_ATMOSPHERE).map(Temperature::celsius));
   }
 
   private static double known(Outcome<Double> outcome) {

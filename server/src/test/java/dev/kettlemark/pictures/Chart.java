@@ -54,8 +54,7 @@ final class Chart {
     Stroke stroke(float width) {
       return pattern.length == 0
           ? new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
-          : new BasicStroke(
-              width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, pattern, 0);
+          : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, pattern, 0);
     }
   }
 
@@ -76,8 +75,7 @@ final class Chart {
         case TRIANGLE -> polygon(-HALF, HALF, HALF, HALF, 0, -HALF);
         case DIAMOND -> polygon(0, -HALF - 1, HALF + 1, 0, 0, HALF + 1, -HALF - 1, 0);
         case CROSS ->
-          polygon(
-              -4, -5, 0, -1, 4, -5, 5, -4, 1, 0, 5, 4, 4, 5, 0, 1, -4, 5, -5, 4, -1, 0, -5, -4);
+          polygon(-4, -5, 0, -1, 4, -5, 5, -4, 1, 0, 5, 4, 4, 5, 0, 1, -4, 5, -5, 4, -1, 0, -5, -4);
       };
     }
 
@@ -160,8 +158,7 @@ final class Chart {
     return add(points, Dash.FULL, mark, filled);
   }
 
-  private Chart add(
-      XYSeries points, Dash dash, @Nullable Mark mark, boolean filled) {
+  private Chart add(XYSeries points, Dash dash, @Nullable Mark mark, boolean filled) {
     int index = series.getSeriesCount();
     series.addSeries(points);
     renderer.setSeriesPaint(index, INK);

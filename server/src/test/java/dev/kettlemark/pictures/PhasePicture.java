@@ -63,7 +63,8 @@ final class PhasePicture {
     List<Path> paths = paths();
     for (int i = 0; i < paths.size(); i++) {
       double column = i < KEY_LINES ? 61 : 71;
-      chart.right(column, 164 - 8 * (i % KEY_LINES), (i + 1) + "  " + paths.get(i).name());
+      chart.right(
+          column, 164 - 8 * (i % KEY_LINES), (i + 1) + "  " + paths.get(i).name());
     }
     cooked(chart, paths);
     finished(chart, paths);
@@ -134,16 +135,17 @@ final class PhasePicture {
         .flatMap(stage -> stage.steps().stream())
         .filter(step -> step.step().is("cook"))
         .flatMap(step -> step.after().stream())
-        .flatMap(parcel -> solids(parcel)
-            .map(solids -> new double[] {solids, middle(parcel.temperature())})
-            .stream())
+        .flatMap(parcel ->
+            solids(parcel)
+                .map(solids -> new double[] {solids, middle(parcel.temperature())})
+                .stream())
         .toList();
     Optional<Double> finished =
         formula.process().last().map(StageResult::left).flatMap(PhasePicture::solids);
     return cooked.isEmpty()
         ? Optional.empty()
-        : finished.map(solids ->
-            new Path(formula.formula().name().value().replace('-', ' '), cooked, solids));
+        : finished.map(
+            solids -> new Path(formula.formula().name().value().replace('-', ' '), cooked, solids));
   }
 
   /** Sugars and polyols as a share of themselves with the water, in percent. */
@@ -168,14 +170,12 @@ final class PhasePicture {
     List<double[]> points = new ArrayList<>();
     for (double celsius = 0; celsius <= 140; celsius += 1) {
       double at = celsius;
-      SucroseSolubility.charles(Temperature.ofCelsius(at))
-          .map(Ratio::percent)
-          .ifKnown(solids -> {
-            // Beyond the boiling curve there is no such solution under one atmosphere.
-            if (at <= boiling(solids)) {
-              points.add(new double[] {solids, at});
-            }
-          });
+      SucroseSolubility.charles(Temperature.ofCelsius(at)).map(Ratio::percent).ifKnown(solids -> {
+        // Beyond the boiling curve there is no such solution under one atmosphere.
+        if (at <= boiling(solids)) {
+          points.add(new double[] {solids, at});
+        }
+      });
     }
     return points;
   }

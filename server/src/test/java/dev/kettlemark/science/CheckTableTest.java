@@ -56,8 +56,8 @@ class CheckTableTest {
 
   @Test
   void anUnknownAnswerNeverPasses() {
-    Check check =
-        new Check("model", "subject", "", 1, Double.NaN, Double.MAX_VALUE, "source", Check.Provenance.READ);
+    Check check = new Check(
+        "model", "subject", "", 1, Double.NaN, Double.MAX_VALUE, "source", Check.Provenance.READ);
     assertTrue(!check.passes());
   }
 }

@@ -20,7 +20,8 @@ class OtherBoilingEquationsTest {
     "97,145.33"
   })
   void aLaterFitAgreesWithTheModel(double solids, double celsius) {
-    // Starzak and Mathlouthi 2006, Food Chem. 96:346, constants from memory; the figures are computed
+    // Starzak and Mathlouthi 2006, Food Chem. 96:346, constants from memory; the figures are
+    // computed
     // apart.
     double later = boiling(solids, OtherBoilingEquationsTest::starzakMathlouthi);
     assertEquals(celsius, later, 0.06);
@@ -33,8 +34,12 @@ class OtherBoilingEquationsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "10,100.14,100.14", "50,101.42,101.88", "70,103.25,105.48", "80,105.42,111.18",
-    "90,111.21,132.5", "95,120.63,180.8"
+    "10,100.14,100.14",
+    "50,101.42,101.88",
+    "70,103.25,105.48",
+    "80,105.42,111.18",
+    "90,111.21,132.5",
+    "95,120.63,180.8"
   })
   void idealAndNorrishDoNotServeForCooking(double solids, double raoult, double norrish) {
     double ideal = boiling(solids, (w, t) -> ActivityOpinions.idealActivity(syrup(w)));

@@ -89,8 +89,8 @@ class RandomCompositionsTest {
       Temperature temperature = Temperature.ofCelsius(140 * random.nextDouble());
       double before = 0;
       for (double water = 90; water >= 2; water -= 0.5) {
-        Outcome<Ratio> beyond = SucroseSolubility.supersaturation(
-            ReferenceBlends.withWater(blend, water), temperature);
+        Outcome<Ratio> beyond =
+            SucroseSolubility.supersaturation(ReferenceBlends.withWater(blend, water), temperature);
         if (beyond.isKnown()) {
           double now = beyond.map(Ratio::fraction).orElse(Double.NaN);
           assertTrue(now > before, blend + " with " + water + " at " + temperature.celsius());
@@ -115,7 +115,8 @@ class RandomCompositionsTest {
       }
       for (int n = 1; n < boilings.size(); n++) {
         double step = boilings.get(n) - boilings.get(n - 1);
-        assertTrue(Double.isNaN(step) || Math.abs(step) < 2, blend + " with " + water + ": " + step);
+        assertTrue(
+            Double.isNaN(step) || Math.abs(step) < 2, blend + " with " + water + ": " + step);
       }
     }
   }
@@ -204,12 +205,11 @@ class RandomCompositionsTest {
       found.ifPresent(off -> {
         double tolerance = before.mass().grams() * 1e-12;
         for (Component component : Component.values()) {
-          double gone =
-              switch (component) {
-                case WATER -> off.water().grams();
-                case ETHANOL -> off.ethanol().grams();
-                default -> 0;
-              };
+          double gone = switch (component) {
+            case WATER -> off.water().grams();
+            case ETHANOL -> off.ethanol().grams();
+            default -> 0;
+          };
           double after = off.cooked().massOf(component).grams() + gone;
           assertEquals(before.massOf(component).grams(), after, tolerance, component.word());
         }
@@ -232,14 +232,12 @@ class RandomCompositionsTest {
       assertEquals(hexoses(before), hexoses(after), hexoses(before) * 1e-4);
       assertEquals(before.mass().grams(), after.mass().grams(), 1e-9);
       for (Component component : Component.values()) {
-        boolean takesPart =
-            switch (component) {
-              case SUCROSE, GLUCOSE, FRUCTOSE, WATER -> true;
-              default -> false;
-            };
+        boolean takesPart = switch (component) {
+          case SUCROSE, GLUCOSE, FRUCTOSE, WATER -> true;
+          default -> false;
+        };
         if (!takesPart) {
-          assertEquals(
-              before.massOf(component).grams(), after.massOf(component).grams(), 1e-9);
+          assertEquals(before.massOf(component).grams(), after.massOf(component).grams(), 1e-9);
         }
       }
     }
@@ -335,13 +333,13 @@ class RandomCompositionsTest {
       FoodDensity.of(any, temperature)
           .map(Density::kilogramsPerCubicMetre)
           .ifKnown(density -> assertBetween(700, density, 2600));
-      HeatContent.specificHeat(any, temperature)
-          .ifKnown(band -> {
-            assertBetween(0.9, band.low().kilojoulesPerKilogramKelvin(), 4.4);
-            assertBetween(0.9, band.high().kilojoulesPerKilogramKelvin(), 4.4);
-          });
+      HeatContent.specificHeat(any, temperature).ifKnown(band -> {
+        assertBetween(0.9, band.low().kilojoulesPerKilogramKelvin(), 4.4);
+        assertBetween(0.9, band.high().kilojoulesPerKilogramKelvin(), 4.4);
+      });
       GlassTransition.of(any).ifKnown(band -> assertBetween(-136, band.low().celsius(), 190));
-      WaterActivity.of(any, temperature).ifKnown(activity -> assertBetween(0, activity.fraction(), 1));
+      WaterActivity.of(any, temperature)
+          .ifKnown(activity -> assertBetween(0, activity.fraction(), 1));
       SyrupBoiling.boilingPoint(any, SEA_LEVEL)
           .ifKnown(boiling -> assertBetween(99.97, boiling.celsius(), 200));
       SucroseSolubility.supersaturation(any, temperature)
@@ -357,9 +355,7 @@ class RandomCompositionsTest {
   }
 
   private static double boiling(Composition syrup) {
-    return SyrupBoiling.boilingPoint(syrup, SEA_LEVEL)
-        .map(Temperature::celsius)
-        .orElse(Double.NaN);
+    return SyrupBoiling.boilingPoint(syrup, SEA_LEVEL).map(Temperature::celsius).orElse(Double.NaN);
   }
 
   private static double boiling(Composition dry, double water, Pressure pressure) {
@@ -375,9 +371,7 @@ class RandomCompositionsTest {
   }
 
   private static double glass(Composition composition) {
-    return GlassTransition.of(composition)
-        .map(band -> band.high().celsius())
-        .orElse(Double.NaN);
+    return GlassTransition.of(composition).map(band -> band.high().celsius()).orElse(Double.NaN);
   }
 
   private static double density(Composition composition) {

@@ -10,8 +10,6 @@ import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.SpecificEnergy;
 import dev.kettlemark.quantity.Temperature;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** Holds water and air against an independent implementation of the steam equations and other formulations. */
 class WaterAndAirTest {
