@@ -85,8 +85,7 @@ class ModelsPageTest {
   void neverUsesASourceWithoutSayingHowItGotHere() {
     assertTrue(CheckTable.all().stream()
         .map(Check::source)
-        .noneMatch(source -> source.contains("|")
-            || source.contains("from memory") && !source.contains("lines noted")));
+        .noneMatch(source -> source.contains("from memory")));
   }
 
   private static String counts() {

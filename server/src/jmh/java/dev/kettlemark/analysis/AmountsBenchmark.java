@@ -19,7 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /** The exact amounts of a formula of forty lines; in this package, since nobody else may ask for them alone. */
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 5, time = 1)

@@ -53,7 +53,6 @@ public final class BenchTexts {
         stream    second-syrup into foam over 45 s while whisking on medium
         whip      on medium for 6 min until firm-peak
         fold      cocoa-butter, roasted-almond while whisking on low
-      # the last line
       """;
 
   /** What the cursor stands on; a key changes it to and fro. */

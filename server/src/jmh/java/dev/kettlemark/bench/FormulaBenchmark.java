@@ -24,7 +24,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /** A formula of forty lines, from its text to its findings, nothing kept from before. */
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 5, time = 1)

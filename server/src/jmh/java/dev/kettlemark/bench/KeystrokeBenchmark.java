@@ -20,7 +20,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /** One key in a figure, and all findings of the document anew, as an editor asks for them. */
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 5, time = 1)
@@ -53,6 +53,8 @@ public class KeystrokeBenchmark {
   }
 
   private int findings() {
-    return document.entries().stream().mapToInt(entry -> Rules.of(snapshot, entry).size()).sum();
+    return document.entries().stream()
+        .mapToInt(entry -> Rules.of(snapshot, entry).size())
+        .sum();
   }
 }

@@ -54,7 +54,7 @@ public enum PublishedBoiling {
         {82, 13.9, 3.5}
       }),
   BROWNE_REMEMBERED(
-      Check.Source.remembered("Browne 1912, table after Gerlach, lines noted from memory"),
+      Check.Source.remembered("Browne 1912, table after Gerlach"),
       100,
       new double[][] {{30, 101.0, 0.5}, {60, 103.0, 0.5}}),
   CANDY(Check.Source.remembered("McGee 2004, graph of boiling sugar syrups"), 100, new double[][] {

@@ -36,6 +36,8 @@ final class Chart {
   private static final Color FAINT = new Color(0xDD, 0xDD, 0xDD);
 
   /** How a line is dashed: full, and ever shorter. */
+  // The array never leaves the enum.
+  @SuppressWarnings("ImmutableEnumChecker")
   enum Dash {
     FULL,
     LONG(14, 4),

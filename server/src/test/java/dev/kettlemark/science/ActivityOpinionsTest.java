@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 class ActivityOpinionsTest {
 
   private static final Composition SIXTY = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 40);
-  private static final Composition FIFTY = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 50);
 
   @Test
   void multipliesTheSolutesInTurn() {

@@ -8,7 +8,6 @@ import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Outcome;
-import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import java.util.Map;
@@ -117,25 +116,17 @@ class CrystalsAndGlassTest {
   }
 
   @Test
+  void neverMakesAGlassOfFructoseInARoom() {
+    assertFalse(GlassTransition.waterFor(ReferenceBlends.FRUCTOSE, ROOM).isKnown());
+    assertFalse(GlassTransition.waterFor(ReferenceBlends.AGAVE, ROOM).isKnown());
+  }
+
+  @Test
   void ignoresFatAndProtein() {
     Composition plain = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 4);
     Composition rich = ReferenceBlends.mix(50, plain, 50, Composition.of(Component.FAT));
     assertEquals(glass(plain).low().celsius(), glass(rich).low().celsius(), 1e-9);
     assertFalse(GlassTransition.of(Composition.of(Component.PROTEIN)).isKnown());
-  }
-
-  private static void assertInBand(double celsius, Band<Temperature> band) {
-    assertTrue(
-        band.low().celsius() - 0.3 <= celsius && celsius <= band.high().celsius() + 0.3,
-        () -> celsius + " not in " + band.low().celsius() + " to " + band.high().celsius());
-  }
-
-  private static Band<Temperature> cooked(Composition dry, double celsius) {
-    return SyrupBoiling.waterLeft(dry, Temperature.ofCelsius(celsius), Pressure.STANDARD_ATMOSPHERE)
-        .map(dry::withWaterFraction)
-        .flatMap(GlassTransition::of)
-        .toOptional()
-        .orElseThrow();
   }
 
   private static Band<Temperature> glass(Composition composition) {

@@ -10,7 +10,6 @@ import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Mass;
-import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import java.util.List;
@@ -177,12 +176,5 @@ class KitchenRulesTest {
   @EnumSource(AeratedProduct.class)
   void isLighterThanItsSyrup(AeratedProduct product) {
     assertTrue(product.density().high().gramsPerMillilitre() < 1.45);
-  }
-
-  private static double waterLeft(Temperature temperature) {
-    return SyrupBoiling.waterLeft(
-            ReferenceBlends.SUCROSE, temperature, Pressure.STANDARD_ATMOSPHERE)
-        .map(Ratio::percent)
-        .orElse(Double.NaN);
   }
 }

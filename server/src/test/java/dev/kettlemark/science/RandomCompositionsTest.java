@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 class RandomCompositionsTest {
 
   private static final Pressure SEA_LEVEL = Pressure.STANDARD_ATMOSPHERE;
+  private static final List<Component> COMPONENTS = List.of(Component.values());
   private static final Temperature ROOM = Temperature.ofCelsius(25);
 
   @Test
@@ -309,7 +310,7 @@ class RandomCompositionsTest {
     Random random = new Random(163);
     for (int i = 0; i < 500; i++) {
       Composition blend = ReferenceBlends.withWater(RandomBlends.syrup(random), 12);
-      Component pinch = Component.values()[random.nextInt(Component.values().length)];
+      Component pinch = COMPONENTS.get(random.nextInt(COMPONENTS.size()));
       Composition touched = ReferenceBlends.mix(99.99, blend, 0.01, Composition.of(pinch));
       assertEquals(boiling(blend), boiling(touched), 0.1, pinch::word);
       assertEquals(

@@ -8,7 +8,6 @@ import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
 import dev.kettlemark.quantity.Band;
-import dev.kettlemark.quantity.Length;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
@@ -28,8 +27,6 @@ class SyrupBoilingTest {
 
   private static final Pressure SEA_LEVEL = Pressure.STANDARD_ATMOSPHERE;
 
-  private static final Composition WITH_GLUCOSE =
-      ReferenceBlends.mix(85, ReferenceBlends.SUCROSE, 15, ReferenceBlends.GLUCOSE);
   private static final Composition HARD_CANDY =
       ReferenceBlends.mix(60, ReferenceBlends.SUCROSE, 40, ReferenceBlends.SYRUP_42);
 
@@ -211,9 +208,5 @@ class SyrupBoilingTest {
     return SyrupBoiling.cook(portion, Temperature.ofCelsius(celsius), SEA_LEVEL)
         .toOptional()
         .orElseThrow();
-  }
-
-  private static Pressure pressureAt(double metres) {
-    return StandardAtmosphere.pressureAt(Length.ofMetres(metres)).toOptional().orElseThrow();
   }
 }
