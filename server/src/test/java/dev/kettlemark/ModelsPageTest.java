@@ -54,7 +54,7 @@ class ModelsPageTest {
       return Matcher.quoteReplacement(list.group(1) + "\n" + text + "\n" + list.group(4));
     });
     assertEquals(List.copyOf(LISTS.keySet()), written.stream().sorted().toList());
-    Pinned.file(PAGE.toString()).check(fresh, getClass());
+    Pinned.file(PAGE).check(fresh, getClass());
   }
 
   @Test

@@ -23,9 +23,9 @@ public final class Pinned {
     return new Pinned(folder(name));
   }
 
-  /** A file that stands outside the test resources, by its path from this module. */
-  public static Pinned file(String path) {
-    return new Pinned(Path.of(path));
+  /** A file of this module, by its path from the module's folder. */
+  public static Pinned file(Path file) {
+    return new Pinned(file);
   }
 
   /** A folder or file below the test resources of this module. */

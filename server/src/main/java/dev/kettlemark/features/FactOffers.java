@@ -1,9 +1,11 @@
 package dev.kettlemark.features;
 
+import dev.kettlemark.analysis.Measurement;
 import dev.kettlemark.features.Proposal.Kind;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.House;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Vocabulary;
 import dev.kettlemark.syntax.Lexeme;
 import java.util.ArrayList;
@@ -30,6 +32,9 @@ final class FactOffers {
       return List.of();
     }
     return switch (cursor.head()) {
+      case "accept" ->
+        cursor.before().size() == 1 ? AcceptOffers.of(snapshot, cursor.entry()) : List.of();
+      case "threshold" -> cursor.before().size() == 1 ? thresholds() : List.of();
       case "basis" -> basis();
       case "percent", "use" -> cursor.endsWith("of") ? names.bases() : of();
       case "loss" -> cursor.endsWith("of") ? parts() : of();
@@ -38,15 +43,34 @@ final class FactOffers {
       case "replace", "drop" -> change();
       case "withdraw" -> withdraw();
       case "lot", "changed" -> listed(names.ingredients());
-      case "measured" -> cursor.endsWith("of") ? names.stages() : List.of();
+      case "measured" -> measured();
       case "stands-in-for" -> listed(new Materials(snapshot).weighable(Set.of(), ""));
       default -> listed(Offer.words(Vocabulary.of(cursor.head())));
     };
   }
 
+  /** What was measured stands behind the figure, and the stage behind {@code of}. */
+  private List<Offer> measured() {
+    if (cursor.endsWith("of")) {
+      return names.stages();
+    }
+    return cursor.endsWith(Lexeme.Kind.UNIT)
+        ? Measurement.words().stream()
+            .map(word -> Offer.of(word, Kind.WORD, ""))
+            .toList()
+        : List.of();
+  }
+
   /** Words that stand right behind the fact word and behind each comma. */
   private List<Offer> listed(List<Offer> offers) {
     return cursor.expectsItem(0) ? offers : List.of();
+  }
+
+  private static List<Offer> thresholds() {
+    return Threshold.all().stream()
+        .map(threshold -> Offer.of(threshold.word(), Kind.WORD, threshold.meaning())
+            .withDocumentation(ThresholdText.markdown(threshold)))
+        .toList();
   }
 
   private List<Offer> of() {

@@ -3,6 +3,8 @@ package dev.kettlemark.features;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.StageResult;
+import dev.kettlemark.labelling.Labels;
+import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Formula;
@@ -21,12 +23,12 @@ final class FormulaHover implements HoverAnswer {
             .snapshot()
             .library()
             .find(Kind.MATERIAL, name.symbol().name())
-            .flatMap(entry -> Formulas.computed(pointed.snapshot(), entry))
-            .map(formula ->
-                pointed.text(text(pointed, formula), name.occurrence().span())));
+            .flatMap(entry -> Formulas.computed(pointed.snapshot(), entry)
+                .map(formula -> pointed.text(
+                    text(pointed, entry, formula), name.occurrence().span()))));
   }
 
-  private static Markdown text(Pointed pointed, ComputedFormula computed) {
+  private static Markdown text(Pointed pointed, Entry entry, ComputedFormula computed) {
     Formula formula = computed.formula();
     String name = formula.name().value();
     Markdown markdown = new Markdown();
@@ -49,6 +51,18 @@ final class FormulaHover implements HoverAnswer {
         .map(StageResult::left)
         .map(left -> Constituents.groups(left.composition()))
         .orElse(""));
+    markdown.paragraph(computed
+        .process()
+        .last()
+        .map(stage -> new FinishedMass(stage.left(), computed.kitchen()).figures())
+        .orElse(""));
+    markdown.paragraph(computed
+        .process()
+        .last()
+        .map(stage -> AgentText.of(stage.left().agents()))
+        .orElse(""));
+    markdown.paragraph(
+        Labels.label(pointed.snapshot(), entry).map(LabelLines::of).orElse(""));
     markdown.paragraph(CautionText.sentences(formula.facts().wordsOf("caution")));
     markdown.paragraph(WhereUsed.of(pointed.snapshot(), name).sentence());
     return markdown;

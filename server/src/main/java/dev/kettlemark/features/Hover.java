@@ -9,6 +9,9 @@ import java.util.Optional;
 public final class Hover {
 
   private static final List<HoverAnswer> ANSWERS = List.of(
+      new AcceptHover(),
+      new ThresholdHover(),
+      new TrialHover(),
       new TemperatureHover(),
       new AmountHover(),
       new UnitHover(),
@@ -18,6 +21,7 @@ public final class Hover {
       new ProductHover(),
       new BasisHover(),
       new KitchenHover(),
+      new FigureHover(),
       new WordHover());
 
   private Hover() {}

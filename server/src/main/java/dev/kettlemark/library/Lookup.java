@@ -1,10 +1,11 @@
 package dev.kettlemark.library;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The questions about names. */
+/** The questions about names, houses and the day. */
 public final class Lookup {
 
   private Lookup() {}
@@ -29,9 +30,26 @@ public final class Lookup {
     return new WithCode(code);
   }
 
+  /** The trials of a formula or variant. */
+  public static Question<List<Entry>> trialsOf(String formula) {
+    return new TrialsOf(formula);
+  }
+
   /** The house that holds for a document. */
   public static Question<Optional<Entry>> houseFor(String uri) {
     return new HouseOf(uri);
+  }
+
+  /** The day at which a library is looked at. */
+  public static Question<LocalDate> today() {
+    return new Today();
+  }
+
+  private record Today() implements Question<LocalDate> {
+    @Override
+    public LocalDate ask(Snapshot snapshot) {
+      return snapshot.today();
+    }
   }
 
   private record Named(Kind kind, String name) implements Question<Optional<Entry>> {
@@ -59,6 +77,13 @@ public final class Lookup {
     @Override
     public List<Entry> ask(Snapshot snapshot) {
       return snapshot.library().withCode(code);
+    }
+  }
+
+  private record TrialsOf(String formula) implements Question<List<Entry>> {
+    @Override
+    public List<Entry> ask(Snapshot snapshot) {
+      return snapshot.library().trialsOf(formula);
     }
   }
 

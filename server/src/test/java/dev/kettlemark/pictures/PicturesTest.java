@@ -3,6 +3,7 @@ package dev.kettlemark.pictures;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.kettlemark.Pinned;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
@@ -20,7 +21,7 @@ class PicturesTest {
   @Test
   void showWhatIsComputed() {
     PICTURES.forEach((name, picture) ->
-        Pinned.file("pictures/" + name + ".svg").check(picture.get(), getClass()));
+        Pinned.file(Path.of("pictures", name + ".svg")).check(picture.get(), getClass()));
   }
 
   @Test
