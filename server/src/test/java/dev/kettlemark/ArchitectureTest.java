@@ -57,6 +57,8 @@ class ArchitectureTest {
       "the pantry is written in the language and shipped as text inside the program",
       "dev.kettlemark.labelling.LawTable",
       "what the law says is a table with its source and date, so that it can be read and renewed as one",
+      "dev.kettlemark.library.Thresholds",
+      "so are the usual thresholds",
       "dev.kettlemark.checks.RulePages",
       "the page of a rule is Markdown, so that the editor, the terminal and the web read one text");
 
@@ -171,16 +173,17 @@ class ArchitectureTest {
   }
 
   @Test
-  void onlyQuickFixesBringChecksToFeatures() {
+  void onlyWhatSpeaksOfFindingsBringsChecksToFeatures() {
     noClasses()
         .that()
         .resideInAPackage(ROOT + ".features..")
         .and()
-        .haveNameNotMatching(".*\\.QuickFixes(\\$.*)?")
+        .haveNameNotMatching(".*\\.(QuickFixes|AcceptHover|AcceptOffers)(\\$.*)?")
         .should()
         .dependOnClassesThat()
         .resideInAPackage(ROOT + ".checks..")
-        .because("checks and features are siblings; only a quick fix is an answer to a finding")
+        .because(
+            "checks and features are siblings; only quick fixes and acceptances speak of findings")
         .allowEmptyShould(true)
         .check(CLASSES);
   }

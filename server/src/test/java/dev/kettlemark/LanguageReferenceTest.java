@@ -226,7 +226,7 @@ class LanguageReferenceTest {
   private static Snapshot library() {
     List<Document> all = new ArrayList<>(Pantry.documents());
     all.addAll(examples());
-    return Snapshot.of(Library.of(all));
+    return Snapshot.of(Library.of(all), Today.DAY);
   }
 
   private static List<Document> examples() {

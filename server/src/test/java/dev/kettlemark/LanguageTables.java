@@ -3,6 +3,7 @@ package dev.kettlemark;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.FactWord;
 import dev.kettlemark.model.State;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Verb;
 import dev.kettlemark.model.Vocabulary;
@@ -54,6 +55,7 @@ final class LanguageTables {
     Map<String, String> tables = new LinkedHashMap<>();
     tables.put("mistakes", mistakes());
     tables.put("units", units());
+    tables.put("thresholds", thresholds());
     tables.put("components", components());
     tables.put("verbs", verbs());
     tables.put("states", states());
@@ -149,6 +151,13 @@ final class LanguageTables {
   /** Digits in threes, divided by no-break spaces; points and commas are for decimals. */
   private static String grouped(String digits) {
     return digits.replaceAll("\\B(?=(\\d{3})+$)", "\u00a0");
+  }
+
+  private static String thresholds() {
+    return table(
+        List.of("Word", "Is"),
+        Threshold.all().stream()
+            .map(threshold -> List.of(code(threshold.word()), threshold.meaning())));
   }
 
   private static String components() {

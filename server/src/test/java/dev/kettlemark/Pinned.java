@@ -23,6 +23,11 @@ public final class Pinned {
     return new Pinned(folder(name));
   }
 
+  /** A file of this module, by its path from the module's folder. */
+  public static Pinned file(Path file) {
+    return new Pinned(file);
+  }
+
   /** A folder or file below the test resources of this module. */
   public static Path folder(String name) {
     return Path.of("src/test/resources/dev/kettlemark").resolve(name);

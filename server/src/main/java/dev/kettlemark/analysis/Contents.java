@@ -1,15 +1,22 @@
 package dev.kettlemark.analysis;
 
+import dev.kettlemark.model.Component;
+import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Quantity;
+import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.State;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Derivation;
 import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.science.Cooling;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -20,6 +27,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.hipparchus.fraction.BigFraction;
 
 /** What lies in one stage while its steps are done. */
 final class Contents {
@@ -27,6 +35,9 @@ final class Contents {
   /** No bench weighs so many things into one stage; each step may look at every one of them. */
   private static final int MOST_PARCELS = 250;
 
+  private static final double AN_HOUR = 3600;
+
+  private final String stage;
   private final Kitchen kitchen;
   private final Optional<String> vessel;
   private final List<StageParcel> parcels;
@@ -36,9 +47,10 @@ final class Contents {
    *
    * @param parcels in the order written; where there are too many to tell apart, the rest counts as one
    */
-  Contents(Kitchen kitchen, Optional<String> vessel, List<StageParcel> parcels) {
+  Contents(Stage stage, Kitchen kitchen, List<StageParcel> parcels) {
+    this.stage = stage.name().value();
     this.kitchen = kitchen;
-    this.vessel = vessel;
+    this.vessel = stage.vessel().map(Located::value);
     this.parcels = new ArrayList<>(parcels);
     if (parcels.size() > MOST_PARCELS) {
       List<StageParcel> rest = this.parcels.subList(MOST_PARCELS - 1, parcels.size());
@@ -59,6 +71,10 @@ final class Contents {
 
   StepResult apply(Statement step) {
     Verb verb = Verb.of(step.word().value()).orElse(Verb.NEVER);
+    return remembered(done(step, verb), verb);
+  }
+
+  private StepResult done(Statement step, Verb verb) {
     return switch (verb.effect()) {
       case MERGE -> merge(step);
       case COOK -> cook(step);
@@ -66,8 +82,47 @@ final class Contents {
       case HEAT -> heat(step);
       case AERATE -> aerate(step);
       case WAIT -> waitFor(step, verb);
+      case MEASURE -> measured(step);
       case SHAPE, NONE -> unchanged(step);
     };
+  }
+
+  /** Agents remember what the mass around them went through, and the mass shows what they became. */
+  private StepResult remembered(StepResult result, Verb verb) {
+    boolean boiled = verb.effect() == Verb.Effect.COOK || verb.effect() == Verb.Effect.BOIL;
+    List<StageParcel> after = new ArrayList<>();
+    for (StageParcel parcel : result.after()) {
+      StageParcel wiser = parcel.agents().isEmpty()
+          ? parcel
+          : AgentStates.shown(parcel.withAgents(parcel.agents().stream()
+              .map(agent -> agent.after(met(result.step(), parcel, boiled)))
+              .toList()));
+      parcels.replaceAll(one -> one == parcel ? wiser : one);
+      after.add(wiser);
+    }
+    return result.leaving(after);
+  }
+
+  private Agent.Met met(Statement step, StageParcel parcel, boolean boiled) {
+    return new Agent.Met(
+        stage,
+        step,
+        parcel.temperature(),
+        seconds(step),
+        parcel.composition().map(Contents::solubleSolids),
+        parcel.portion().map(portion -> portion.massOf(Component.WATER)),
+        boiled);
+  }
+
+  private static Ratio solubleSolids(Composition composition) {
+    double sweet = composition.sweetSolids().fraction();
+    double all = sweet + composition.water().fraction();
+    return all > 0 ? Ratio.ofFraction(sweet / all) : Ratio.ZERO;
+  }
+
+  private static Optional<Double> seconds(Statement step) {
+    return step.figure(Connective.FOR, Unit.Dimension.TIME)
+        .map(time -> Math.max(0, time.value().middleInBase().doubleValue()));
   }
 
   private StepResult merge(Statement step) {
@@ -87,7 +142,7 @@ final class Contents {
     }
     Meeting meeting = join(before);
     Boiling boiling = Boiling.of(step, meeting.merged(), kitchen);
-    StageParcel after = boiling.after().with(reached(step));
+    StageParcel after = boiling.after().with(reached(step)).withAir(Air.NONE);
     put(before, after);
     return new StepResult(
         step,
@@ -109,7 +164,8 @@ final class Contents {
     }
     Meeting meeting = join(before);
     StageParcel charge = meeting.merged();
-    StageParcel after = charge.at(Boiling.boilingPoint(charge, kitchen)).with(reached(step));
+    StageParcel after =
+        charge.at(Boiling.boilingPoint(charge, kitchen)).with(reached(step)).withAir(Air.NONE);
     put(before, after);
     Optional<Derivation> note =
         step.has(Connective.UNDER, "lid") ? Optional.empty() : Optional.of(Boiling.untold());
@@ -144,10 +200,15 @@ final class Contents {
     Meeting meeting = join(before);
     StageParcel whipped = meeting.merged();
     // A mass that is whipped further keeps the peak it had.
-    StageParcel after = whipped.isAerated() ? whipped.with(reached(step)) : whipped.with(states);
+    StageParcel peaked = whipped.isAerated() ? whipped.with(reached(step)) : whipped.with(states);
+    StageParcel aired = peaked.withAir(Air.whippedInto(peaked));
+    // The whisk brings room air to the mass all the time.
+    StageParcel after = seconds(step)
+        .map(time -> aired.at(Cooling.after(aired.temperature(), Band.of(kitchen.room()), time)))
+        .orElse(aired);
     put(before, after);
     return new StepResult(
-        step, before, List.of(after), meeting.steam(), Optional.empty(), Optional.empty());
+        step, before, List.of(after), meeting.steam(), Optional.empty(), Air.whipped(after));
   }
 
   /** Where there is a foam already, a bare {@code whip} goes on with it; what waits beside it stays. */
@@ -157,24 +218,47 @@ final class Contents {
     return step.objectNames().isEmpty() && !foams.isEmpty() ? foams : all;
   }
 
-  /** A wait of more than an hour brings the mass to the temperature of the place. */
+  /** What is left alone goes towards the temperature of the place, and is there after an hour. */
   private StepResult waitFor(Statement step, Verb verb) {
     List<StageParcel> before = touched(step);
-    boolean isLong = step.figure(Connective.FOR, Unit.Dimension.TIME)
-        .filter(time -> time.value().middleInBase().doubleValue() > 3600)
-        .isPresent();
-    Optional<Band<Temperature>> place = step.figure(Connective.AT, Unit.Dimension.TEMPERATURE)
-        .map(figure -> Boiling.band(figure.value()));
-    Optional<Band<Temperature>> reachedTemperature =
-        isLong ? place.or(() -> Optional.of(Band.of(kitchen.room()))) : Optional.empty();
+    Optional<Double> time = seconds(step);
+    Band<Temperature> place = step.figure(Connective.AT, Unit.Dimension.TEMPERATURE)
+        .map(figure -> Boiling.band(figure.value()))
+        .orElse(Band.of(kitchen.room()));
     List<State> states = new ArrayList<>(reached(step));
     if (verb == Verb.SET) {
       states.add(State.SET);
     }
+    UnaryOperator<StageParcel> cooled = parcel -> time.isEmpty()
+        ? parcel
+        : parcel.at(
+            time.get() > AN_HOUR ? place : Cooling.after(parcel.temperature(), place, time.get()));
+    return change(step, before, parcel -> cooled.apply(parcel).with(states));
+  }
+
+  /** A density that the step checks for is the density that the mass is brought to. */
+  private StepResult measured(Statement step) {
+    Optional<Band<Density>> density =
+        step.figure(Unit.Dimension.DENSITY).flatMap(figure -> density(figure.value()));
+    List<State> states = reached(step);
     return change(
         step,
-        before,
-        parcel -> reachedTemperature.map(parcel::at).orElse(parcel).with(states));
+        touched(step),
+        parcel -> density
+            .filter(written -> parcel.isAerated())
+            .map(written -> parcel.withAir(Air.at(parcel, written)))
+            .orElse(parcel)
+            .with(states));
+  }
+
+  private static Optional<Band<Density>> density(Quantity written) {
+    double slack = written.toleranceInBase().map(BigFraction::doubleValue).orElse(0.0);
+    double low = written.lowInBase().doubleValue() - slack;
+    double high = written.highInBase().doubleValue() + slack;
+    return low > 0 && high >= low
+        ? Optional.of(
+            new Band<>(Density.ofGramsPerMillilitre(low), Density.ofGramsPerMillilitre(high)))
+        : Optional.empty();
   }
 
   private StepResult unchanged(Statement step) {
@@ -264,7 +348,7 @@ final class Contents {
             worked.stream().max(Comparator.comparing(parcel -> parcel.mass().orElse(Mass.ZERO))));
   }
 
-  private static List<State> reached(Statement step) {
+  static List<State> reached(Statement step) {
     return step.names(Connective.UNTIL).stream()
         .flatMap(name -> State.of(name.value()).stream())
         .toList();

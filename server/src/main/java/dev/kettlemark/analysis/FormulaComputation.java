@@ -6,7 +6,6 @@ import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Scope;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Basis;
-import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.House;
@@ -82,34 +81,27 @@ final class FormulaComputation {
     Optional<Declaration> declaration =
         scope.ask(Lookup.of(Kind.MATERIAL, name)).flatMap(Entry::declaration);
     if (declaration.isEmpty()) {
-      return new Material(
-          name,
-          Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `" + name + "`"),
-          Optional.empty());
+      return Material.unknown(
+          name, Reason.MISSING_COMPOSITION, "nobody has described `" + name + "`");
     }
     if (declaration.get() instanceof Ingredient ingredient) {
-      return new Material(name, ingredient.composition(), Optional.of(ingredient));
+      return Material.of(ingredient);
     }
     if (circle.filter(path -> path.contains(name)).isPresent()) {
-      return new Material(
-          name,
-          Outcome.unknown(Reason.CONTRADICTION, "`" + name + "` is made of this formula itself"),
-          Optional.empty());
+      return Material.unknown(
+          name, Reason.CONTRADICTION, "`" + name + "` is made of this formula itself");
     }
     if (tooDeep) {
-      return new Material(
+      return Material.unknown(
           name,
-          Outcome.unknown(
-              Reason.DEPENDS_ON_UNKNOWN,
-              "formulas go on inside `" + name + "` for more than " + Uses.MOST_LEVELS + " levels"),
-          Optional.empty());
+          Reason.DEPENDS_ON_UNKNOWN,
+          "formulas go on inside `" + name + "` for more than " + Uses.MOST_LEVELS + " levels");
     }
-    Outcome<Composition> composition = scope
+    return scope
         .ask(Formulas.computed(name))
-        .map(ComputedFormula::composition)
-        .orElseGet(() ->
-            Outcome.unknown(Reason.DEPENDS_ON_UNKNOWN, "`" + name + "` cannot be worked out"));
-    return new Material(name, composition, Optional.empty());
+        .map(formula -> Material.of(name, formula))
+        .orElseGet(() -> Material.unknown(
+            name, Reason.DEPENDS_ON_UNKNOWN, "`" + name + "` cannot be worked out"));
   }
 
   private Amounts solve(BigFraction finishedPerCharge) {

@@ -1,6 +1,8 @@
 package dev.kettlemark.analysis;
 
+import dev.kettlemark.library.Thresholds;
 import dev.kettlemark.model.House;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Length;
 import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Temperature;
@@ -25,6 +27,11 @@ public record Kitchen(Optional<House> house, Pressure pressure, Temperature room
             StandardAtmosphere.pressureAt(Length.ofMetres(h.altitudeMetres())).toOptional())
         .orElse(SEA_LEVEL);
     return new Kitchen(house, pressure, house.map(House::room).orElse(House.USUAL_ROOM));
+  }
+
+  /** What holds here of a threshold. */
+  public <T> T threshold(Threshold<T> threshold) {
+    return Thresholds.of(house, threshold);
   }
 
   /** The altitude in metres, 0 without a house. */

@@ -1,5 +1,6 @@
 package dev.kettlemark.analysis;
 
+import dev.kettlemark.model.AgentTraits;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Formula;
@@ -11,12 +12,13 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.quantity.Volume;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import org.hipparchus.fraction.BigFraction;
 
 /**
@@ -83,7 +85,7 @@ final class KitchenRun {
     List<StageParcel> parcels = new ArrayList<>();
     Mass weighed = Mass.ZERO;
     for (int i = 0; i < masses.size(); i++) {
-      parcels.add(weighed(stage.amounts().get(i), masses.get(i)));
+      parcels.add(weighed(stage, stage.amounts().get(i), masses.get(i)));
       weighed = weighed.plus(masses.get(i));
     }
     Mass charged = weighed;
@@ -94,7 +96,7 @@ final class KitchenRun {
       taken = Outcome.both(taken, part.mass(), Mass::plus);
       charged = charged.plus(chargedIn(take));
     }
-    Contents contents = new Contents(kitchen, stage.vessel().map(v -> v.value()), parcels);
+    Contents contents = new Contents(stage, kitchen, parcels);
     List<StepResult> steps = new ArrayList<>();
     Mass evaporated = Mass.ZERO;
     for (Statement step : stage.steps()) {
@@ -114,10 +116,38 @@ final class KitchenRun {
         contents.parcels());
   }
 
-  private StageParcel weighed(AmountLine line, Mass mass) {
+  private StageParcel weighed(Stage stage, AmountLine line, Mass mass) {
     String name = line.ingredient().value();
     Temperature temperature = line.at().map(t -> t.value()).orElse(kitchen.room());
-    return StageParcel.weighed(name, mass, composition(name), temperature);
+    Optional<Material> material = Optional.ofNullable(materials.get(name));
+    StageParcel plain =
+        StageParcel.plain(name, Outcome.known(mass), composition(name), temperature);
+    return material
+        .flatMap(Material::made)
+        .map(made -> madeBefore(made, plain, mass))
+        .orElseGet(() -> plain.withAgents(
+            material.stream().flatMap(m -> agent(m, line, stage, mass).stream()).toList()));
+  }
+
+  private static Optional<Agent> agent(Material material, AmountLine line, Stage stage, Mass mass) {
+    return material
+        .agent()
+        .filter(AgentTraits::saysHow)
+        .flatMap(traits -> material
+            .ingredient()
+            .map(ingredient -> new Agent(
+                line.ingredient(), stage.name().value(), ingredient, traits, mass, List.of())));
+  }
+
+  /** What another formula makes comes with its air and its states, by now at the room's temperature. */
+  private static StageParcel madeBefore(StageParcel made, StageParcel plain, Mass mass) {
+    double whole = made.mass().map(Mass::grams).orElse(0.0);
+    Outcome<Band<Volume>> air = whole > 0
+        ? made.air()
+            .map(band -> new Band<>(
+                band.low().times(mass.grams() / whole), band.high().times(mass.grams() / whole)))
+        : Air.NONE;
+    return plain.with(made.states().stream().toList()).withAir(air);
   }
 
   private Mass chargedIn(TakeLine take) {
@@ -139,14 +169,11 @@ final class KitchenRun {
     String name = take.stage().value();
     Integer source = latest.get(name);
     if (source == null) {
-      return new StageParcel(
-          Set.of(name),
+      return StageParcel.plain(
+          name,
           Outcome.unknown(Reason.MISSING_FIGURE, "no earlier stage leaves `" + name + "`"),
-          Mass.ZERO,
           Outcome.unknown(Reason.MISSING_COMPOSITION, "no earlier stage leaves `" + name + "`"),
-          Band.of(kitchen.room()),
-          Set.of(),
-          false);
+          kitchen.room());
     }
     double share = Math.min(untaken.get(source), take.share().doubleValue());
     untaken.set(source, untaken.get(source) - share);

@@ -42,9 +42,12 @@ record Meeting(
   /** Share of heat lost to air and whisk while pouring; common practice, no source. */
   private static final Ratio LOSS = Ratio.ofPercent(5);
 
+  /** What makes up this share of a mass decides whether the whole is set; an own estimate. */
+  private static final double NEARLY_ALL = 0.8;
+
   static Meeting of(List<StageParcel> parcels, Kitchen kitchen, Optional<String> vessel) {
     if (parcels.isEmpty()) {
-      StageParcel none = StageParcel.weighed("", Mass.ZERO, nothing(), kitchen.room());
+      StageParcel none = StageParcel.plain("", Outcome.known(Mass.ZERO), nothing(), kitchen.room());
       return new Meeting(none, Optional.empty(), Mass.ZERO, Optional.empty());
     }
     if (parcels.size() == 1) {
@@ -126,6 +129,8 @@ record Meeting(
         composition(parcels),
         temperature,
         states(parcels),
+        Air.folded(parcels),
+        parcels.stream().flatMap(parcel -> parcel.agents().stream()).toList(),
         true);
   }
 
@@ -141,11 +146,22 @@ record Meeting(
     return portions.isEmpty() ? nothing() : Outcome.known(Composition.mix(portions));
   }
 
-  /** A foam stays a foam when something goes in; other states belong to what was alone. */
+  /**
+   * A foam stays a foam when something goes in, and a set mass stays set under a little dust; other
+   * states belong to what was alone.
+   */
   private static Set<State> states(List<StageParcel> parcels) {
+    Mass whole = Mass.ZERO;
+    for (StageParcel parcel : parcels) {
+      whole = whole.plus(parcel.mass().orElse(Mass.ZERO));
+    }
+    double most = whole.grams() * NEARLY_ALL;
     return parcels.stream()
-        .flatMap(parcel -> parcel.states().stream())
-        .filter(state -> state.line() == State.Line.FOAM || state == State.HYDRATED)
+        .flatMap(parcel -> parcel.states().stream()
+            .filter(state -> state.line() == State.Line.FOAM
+                || state == State.HYDRATED
+                || (state.line() == State.Line.SETTING
+                    && parcel.mass().orElse(Mass.ZERO).grams() > most)))
         .collect(Collectors.toUnmodifiableSet());
   }
 

@@ -7,6 +7,7 @@ import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.quantity.Volume;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +22,8 @@ import java.util.Set;
  * @param composition what it is made of
  * @param temperature the band in which its temperature lies
  * @param states what it has become
+ * @param air the volume of all bubbles in it
+ * @param agents what in it gels, thickens or foams
  * @param worked whether a step has acted on it
  */
 public record StageParcel(
@@ -30,22 +33,28 @@ public record StageParcel(
     Outcome<Composition> composition,
     Band<Temperature> temperature,
     Set<State> states,
+    Outcome<Band<Volume>> air,
+    List<Agent> agents,
     boolean worked) {
 
   public StageParcel {
     names = Set.copyOf(names);
     states = Set.copyOf(states);
+    agents = List.copyOf(agents);
   }
 
-  static StageParcel weighed(
-      String name, Mass mass, Outcome<Composition> composition, Temperature temperature) {
+  /** Something without air and without a past. */
+  static StageParcel plain(
+      String name, Outcome<Mass> mass, Outcome<Composition> composition, Temperature temperature) {
     return new StageParcel(
         Set.of(name),
-        Outcome.known(mass),
+        mass,
         Mass.ZERO,
         composition,
         Band.of(temperature),
         Set.of(),
+        Air.NONE,
+        List.of(),
         false);
   }
 
@@ -68,7 +77,8 @@ public record StageParcel(
   }
 
   StageParcel named(String name) {
-    return new StageParcel(Set.of(name), mass, slack, composition, temperature, states, false);
+    return new StageParcel(
+        Set.of(name), mass, slack, composition, temperature, states, air, agents, false);
   }
 
   StageParcel part(double share) {
@@ -79,11 +89,13 @@ public record StageParcel(
         composition,
         temperature,
         states,
+        air.map(band -> new Band<>(band.low().times(share), band.high().times(share))),
+        agents.stream().map(agent -> agent.part(share)).toList(),
         worked);
   }
 
   StageParcel at(Band<Temperature> other) {
-    return new StageParcel(names, mass, slack, composition, other, states, true);
+    return new StageParcel(names, mass, slack, composition, other, states, air, agents, true);
   }
 
   StageParcel with(List<State> reached) {
@@ -93,11 +105,22 @@ public record StageParcel(
     Set<State> all = states.isEmpty() ? EnumSet.noneOf(State.class) : EnumSet.copyOf(states);
     reached.forEach(state -> all.removeIf(old -> old.line() == state.line()));
     all.addAll(reached);
-    return new StageParcel(names, mass, slack, composition, temperature, all, true);
+    return new StageParcel(names, mass, slack, composition, temperature, all, air, agents, true);
   }
 
   StageParcel holding(Outcome<Mass> newMass, Mass newSlack, Outcome<Composition> newComposition) {
-    return new StageParcel(names, newMass, newSlack, newComposition, temperature, states, true);
+    return new StageParcel(
+        names, newMass, newSlack, newComposition, temperature, states, air, agents, true);
+  }
+
+  StageParcel withAir(Outcome<Band<Volume>> other) {
+    return new StageParcel(
+        names, mass, slack, composition, temperature, states, other, agents, worked);
+  }
+
+  StageParcel withAgents(List<Agent> others) {
+    return new StageParcel(
+        names, mass, slack, composition, temperature, states, air, others, worked);
   }
 
   /** Names of both, without temperature and states, which a merge decides. */

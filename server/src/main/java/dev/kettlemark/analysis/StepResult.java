@@ -30,4 +30,8 @@ public record StepResult(
     before = List.copyOf(before);
     after = List.copyOf(after);
   }
+
+  StepResult leaving(List<StageParcel> others) {
+    return new StepResult(step, before, others, evaporated, merged, derivation);
+  }
 }

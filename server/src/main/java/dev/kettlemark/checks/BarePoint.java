@@ -46,7 +46,7 @@ public final class BarePoint implements Rule {
     Finding finding = INFO.at(span, "%s has no figure before its point", Excerpt.of(number))
         .because("a lone point is easily overlooked, and the figure is then ten times too large");
     return Figures.hasValue(full)
-        ? finding.withFix(Fix.replace("Write `" + full + "`", span, full))
+        ? finding.withFix(Fix.replace("Write `" + full + "`", span, full).beyondDoubt())
         : finding;
   }
 }

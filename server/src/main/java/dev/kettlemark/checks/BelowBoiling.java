@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.SaturationLine;
@@ -16,11 +17,6 @@ public final class BelowBoiling implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.error("below-boiling", "nothing boils at this cook temperature");
-
-  /** Between these a syrup is cooked; common practice, no source. */
-  private static final Temperature MILDEST = Temperature.ofCelsius(100);
-
-  private static final Temperature HOTTEST = Temperature.ofCelsius(180);
 
   @Override
   public RuleInfo info() {
@@ -49,8 +45,7 @@ public final class BelowBoiling implements Rule {
             Display.celsius(boils))
         .because("to cook is to boil water off, and none would leave");
     OtherScale other = OtherScale.of(cook.target());
-    boolean isOtherScale =
-        MILDEST.compareTo(other.temperature()) <= 0 && other.temperature().compareTo(HOTTEST) <= 0;
+    boolean isOtherScale = subject.threshold(Threshold.USUAL_COOK).contains(other.temperature());
     boolean isHere = subject.isWrittenHere(cook.target().span());
     if (isOtherScale) {
       return isHere ? finding.withFixes(other.fixes(subject.text())) : finding;

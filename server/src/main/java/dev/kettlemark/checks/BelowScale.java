@@ -1,8 +1,11 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Kitchen;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.House;
+import dev.kettlemark.model.Ingredient;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Ratio;
@@ -17,7 +20,7 @@ import org.hipparchus.fraction.BigFraction;
  * Reports an amount that no scale of the house can weigh well enough.
  *
  * <p>The finest scale that can hold the amount counts, and one step of it: a scale that shows 1 g may
- * show 1 g for anything from half a gram up. The limits are those of {@link WeighingList}. Without a
+ * show 1 g for anything from half a gram up. The limits are those of the weighing list. Without a
  * house, its scales or a batch, nothing can be said.
  */
 public final class BelowScale implements Rule {
@@ -46,18 +49,28 @@ public final class BelowScale implements Rule {
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.scale().isPresent() && weighing.grams().signum() > 0) {
-        check(subject, amounts.get(i), weighing, weighing.scale().get()).ifPresent(findings::add);
+        check(
+                subject,
+                formula.kitchen(),
+                amounts.get(i),
+                weighing,
+                weighing.scale().get())
+            .ifPresent(findings::add);
       }
     }
     return findings;
   }
 
   private static Optional<Finding> check(
-      Subject subject, AmountLine amount, WeighingLine weighing, House.Scale scale) {
-    double allowed = subject
-        .ingredient(weighing.ingredient())
-        .map(WeighingList::allowedError)
-        .orElse(WeighingList.USUAL_ERROR);
+      Subject subject,
+      Kitchen kitchen,
+      AmountLine amount,
+      WeighingLine weighing,
+      House.Scale scale) {
+    Optional<Ingredient> ingredient = subject.ingredient(weighing.ingredient());
+    double allowed = ingredient
+        .map(known -> WeighingList.allowedError(kitchen, known))
+        .orElse(kitchen.threshold(Threshold.USUAL_WEIGHING_ERROR).fraction());
     double step = WeighingList.stepShare(scale, weighing.grams());
     if (step <= allowed) {
       return Optional.empty();
@@ -75,7 +88,7 @@ public final class BelowScale implements Rule {
             .orElse("one step of the scale is "
                 + Display.estimate(Ratio.ofFraction(step))
                 + " of it; make a larger batch, or weigh it on a finer scale"));
-    boolean isCritical = allowed <= WeighingList.CRITICAL_ERROR;
+    boolean isCritical = ingredient.filter(WeighingList::isCritical).isPresent();
     return Optional.of(isCritical ? finding.as(Severity.ERROR) : finding);
   }
 

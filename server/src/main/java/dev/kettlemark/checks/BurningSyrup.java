@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
 import java.util.List;
@@ -12,16 +13,15 @@ import java.util.List;
  */
 public final class BurningSyrup implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.error("burning-syrup", "the sugar would burn at this temperature");
+  private static final RuleInfo INFO = RuleInfo.error(
+          "burning-syrup", "the sugar would burn at this temperature")
+      .forSafety();
 
-  /** The darkest caramel of the trade; handbook charts, as in {@code SugarStage.DARK_CARAMEL}. */
+  /**
+   * The darkest caramel of the trade; handbook charts, as in {@code SugarStage.DARK_CARAMEL}. Sugar burns
+   * in every house alike, so none may set it.
+   */
   private static final Temperature DARKEST = Temperature.ofCelsius(190);
-
-  /** Between these a syrup is cooked; common practice, no source. */
-  private static final Temperature MILDEST = Temperature.ofCelsius(100);
-
-  private static final Temperature HOTTEST = Temperature.ofCelsius(180);
 
   @Override
   public RuleInfo info() {
@@ -42,8 +42,7 @@ public final class BurningSyrup implements Rule {
             cook.target().span(), "sugar burns at %s", Display.celsius(cook.band()))
         .because("burning sugar can catch fire, and hot sugar burns the skin deeply");
     OtherScale other = OtherScale.of(cook.target());
-    boolean isPlausible =
-        MILDEST.compareTo(other.temperature()) <= 0 && other.temperature().compareTo(HOTTEST) <= 0;
+    boolean isPlausible = subject.threshold(Threshold.USUAL_COOK).contains(other.temperature());
     return isPlausible && subject.isWrittenHere(cook.target().span())
         ? finding.withFixes(other.fixes(subject.text()))
         : finding;

@@ -8,6 +8,7 @@ import dev.kettlemark.model.Basis;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Ingredient;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.UseRange;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
@@ -35,9 +36,6 @@ public final class GumOfCharge implements Rule {
   /** What a use range is of if it is of the liquid. */
   private static final Set<String> LIQUIDS = Set.of("liquid", "water");
 
-  /** A dose above the usual has its reasons, one of three times the most has not; common practice, no source. */
-  private static final double FAR_ABOVE = 3;
-
   @Override
   public RuleInfo info() {
     return INFO;
@@ -52,6 +50,7 @@ public final class GumOfCharge implements Rule {
   }
 
   private static List<Finding> check(Subject subject, ComputedFormula computed) {
+    Ratio overdose = subject.threshold(Threshold.GUM_OVERDOSE);
     Map<String, Double> liquids = new HashMap<>();
     List<Finding> findings = new ArrayList<>();
     for (Amounts.LineAmount amount : computed.amounts().lines()) {
@@ -69,7 +68,7 @@ public final class GumOfCharge implements Rule {
             .toOptional()
             .filter(share -> in > 0)
             .map(share -> Ratio.ofFraction(share.doubleValue() / in))
-            .filter(dose -> dose.fraction() > FAR_ABOVE * usual.get().high().fraction())
+            .filter(dose -> dose.compareTo(usual.get().high().times(overdose)) > 0)
             .map(dose -> finding(computed, amount, usual.get(), dose))
             .map(finding -> findings.size() < MOST_PROPOSALS
                 ? finding.withFixes(fixes(subject, computed, amount, liquid))

@@ -107,7 +107,7 @@ public final class MissingScale implements Rule {
   }
 
   private static boolean takesTemperature(Line line, Connective word) {
-    if (line instanceof Line.AmountLine) {
+    if (line instanceof Line.AmountLine || line instanceof Line.SufficientLine) {
       return word == Connective.AT;
     }
     if (!(line instanceof Line.StatementLine statement)) {
@@ -160,7 +160,7 @@ public final class MissingScale implements Rule {
         .flatMap(atom -> LOOSE_WORDS.getOrDefault(word(atom), Optional.empty()).stream())
         .findFirst();
     if (hint.isPresent()) {
-      return finding.withFix(written(figure, span, hint.get()));
+      return finding.withFix(written(figure, span, hint.get()).beyondDoubt());
     }
     boolean tooHot = quantity.high().doubleValue() > hottest;
     Unit plausible = tooHot ? Unit.FAHRENHEIT : Unit.CELSIUS;

@@ -90,7 +90,8 @@ public final class MissingTimeUnit implements Rule {
       Unit unit = meant(word.get()).orElseThrow();
       return INFO.at(
               word.get().span(), "the unit `%s` is written `%s`", word.get().text(), unit.symbol())
-          .withFix(Fix.replace("Write `" + unit.symbol() + "`", word.get().span(), unit.symbol()));
+          .withFix(Fix.replace("Write `" + unit.symbol() + "`", word.get().span(), unit.symbol())
+              .beyondDoubt());
     }
     String number = Columns.shown(figure.number());
     List<Unit> likely = likely(verb, clause.word(), figure);

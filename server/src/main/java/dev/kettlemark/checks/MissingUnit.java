@@ -88,7 +88,8 @@ public final class MissingUnit implements Rule {
               unit.symbol())
           .because("capitals matter: `m` is a metre and `M` nothing at all")
           .withFix(
-              Fix.replace("Write `" + unit.symbol() + "`", misspelt.get().span(), unit.symbol()));
+              Fix.replace("Write `" + unit.symbol() + "`", misspelt.get().span(), unit.symbol())
+                  .beyondDoubt());
     }
     Finding finding = INFO.at(
             amount.numberSpan(), "%s of what unit", Columns.shown(amount.number()))

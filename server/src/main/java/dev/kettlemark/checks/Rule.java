@@ -7,6 +7,11 @@ public interface Rule {
 
   RuleInfo info();
 
+  /** Whether it is about acceptances, and so looks at what all other rules have found. */
+  default boolean isAboutAcceptances() {
+    return false;
+  }
+
   /** Everything of this kind in one section; a pure function. */
   List<Finding> check(Subject subject);
 }

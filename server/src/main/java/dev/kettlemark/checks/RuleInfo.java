@@ -10,26 +10,39 @@ import java.util.Locale;
  * @param id words that name the defect, stable for ever
  * @param severity of its findings where the rule does not say otherwise
  * @param summary one line, lower case, no full stop
+ * @param safety whether somebody may get hurt: what it finds stays listed even when it is accepted
+ * @param acceptable whether what it finds may be accepted with a reason
  */
-public record RuleInfo(String id, Severity severity, String summary) {
+public record RuleInfo(
+    String id, Severity severity, String summary, boolean safety, boolean acceptable) {
 
   /** A name, a path or a whole sentence stays below it. */
   private static final int LONGEST_VALUE = 400;
 
   public static RuleInfo error(String id, String summary) {
-    return new RuleInfo(id, Severity.ERROR, summary);
+    return new RuleInfo(id, Severity.ERROR, summary, false, true);
   }
 
   public static RuleInfo warning(String id, String summary) {
-    return new RuleInfo(id, Severity.WARNING, summary);
+    return new RuleInfo(id, Severity.WARNING, summary, false, true);
   }
 
   public static RuleInfo information(String id, String summary) {
-    return new RuleInfo(id, Severity.INFORMATION, summary);
+    return new RuleInfo(id, Severity.INFORMATION, summary, false, true);
   }
 
   public static RuleInfo hint(String id, String summary) {
-    return new RuleInfo(id, Severity.HINT, summary);
+    return new RuleInfo(id, Severity.HINT, summary, false, true);
+  }
+
+  /** The same for a rule whose findings tell that somebody may get hurt. */
+  public RuleInfo forSafety() {
+    return new RuleInfo(id, severity, summary, true, acceptable);
+  }
+
+  /** The same for a rule whose findings leave nothing that could be wanted, such as broken lines. */
+  public RuleInfo neverAccepted() {
+    return new RuleInfo(id, severity, summary, safety, false);
   }
 
   /**

@@ -49,6 +49,7 @@ public final class Rules {
       new BelowBoiling(),
       new AlreadyConcentrated(),
       new StageNameMismatch(),
+      new ExpectationOff(),
       new ChargeTakenForFinished(),
       new TooFewGrams(),
       new BelowScale(),
@@ -69,14 +70,20 @@ public final class Rules {
       new LessSugarWithoutReference(),
       new AnimalNameOnVegan(),
       new TypedAllergens(),
-      new AdditiveNotPermitted());
+      new AdditiveNotPermitted(),
+      new UnknownThreshold(),
+      new MismatchedThreshold(),
+      new UnknownRule(),
+      new UnfilledReason(),
+      new LapsedAcceptance(),
+      new IdleAcceptance());
 
   private static final Task<List<Finding>> FOUND =
       (entry, scope) -> found(new Subject(entry, scope));
 
-  /** The findings of one section, in order of place. */
-  public static final Task<List<Finding>> FINDINGS =
-      (entry, scope) -> findings(new Subject(entry, scope));
+  private static final Task<List<Finding>> TOLD = (entry, scope) -> told(new Subject(entry, scope));
+
+  private static final Task<Verdict> JUDGED = (entry, scope) -> judged(new Subject(entry, scope));
 
   private static final Comparator<Finding> BY_PLACE = Comparator.<Finding>comparingInt(
           finding -> finding.span().start())
@@ -89,22 +96,49 @@ public final class Rules {
     return ALL;
   }
 
+  /** The ids of the rules whose findings may be accepted. */
+  static List<String> acceptable() {
+    return ALL.stream()
+        .map(Rule::info)
+        .filter(RuleInfo::acceptable)
+        .map(RuleInfo::id)
+        .toList();
+  }
+
   public static Optional<Rule> named(String id) {
     return ALL.stream().filter(rule -> rule.info().id().equals(id)).findFirst();
   }
 
-  /** The findings of an entry, in order of place. */
+  /** The findings of an entry that are to be told, in order of place. */
   public static List<Finding> of(Snapshot snapshot, Entry entry) {
-    return snapshot.result(FINDINGS, entry);
+    return judged(snapshot, entry).shown();
+  }
+
+  /** The findings of an entry, those that are accepted apart. */
+  public static Verdict judged(Snapshot snapshot, Entry entry) {
+    return snapshot.result(JUDGED, entry);
   }
 
   private static List<Finding> found(Subject subject) {
     List<Finding> findings = new ArrayList<>();
     for (Rule rule : ALL) {
-      findings.addAll(rule.check(subject));
+      if (!rule.isAboutAcceptances()) {
+        findings.addAll(rule.check(subject));
+      }
     }
     findings.sort(BY_PLACE);
     return List.copyOf(findings);
+  }
+
+  private static Verdict judged(Subject subject) {
+    List<Finding> findings = new ArrayList<>(subject.found());
+    for (Rule rule : ALL) {
+      if (rule.isAboutAcceptances()) {
+        findings.addAll(rule.check(subject));
+      }
+    }
+    findings.sort(BY_PLACE);
+    return Verdict.of(subject, findings);
   }
 
   /**
@@ -114,12 +148,9 @@ public final class Rules {
    * make a mistake of them. They are placed in the variant's heading; what is told there in the words
    * in which the parent is told it is the parent's own.
    */
-  private static List<Finding> findings(Subject subject) {
+  private static List<Finding> told(Subject subject) {
     List<Finding> found = subject.ask(new FoundIn(subject.entry()));
-    Optional<Located<String>> parent = subject
-        .variant()
-        .filter(variant -> Uses.circle(variant, subject.scope()).isEmpty())
-        .flatMap(Variant::parent);
+    Optional<Located<String>> parent = sound(subject).flatMap(Variant::parent);
     if (parent.isEmpty()) {
       return found;
     }
@@ -136,8 +167,38 @@ public final class Rules {
         .toList();
   }
 
+  /** The variant, if it does not come from itself. */
+  static Optional<Variant> sound(Subject subject) {
+    return subject
+        .variant()
+        .filter(variant -> Uses.circle(variant, subject.scope()).isEmpty());
+  }
+
   private static String words(Finding finding) {
     return finding.rule().id() + " " + finding.message();
+  }
+
+  /** What the rules find in a section and not in its parent already, before acceptances count. */
+  static Question<List<Finding>> told(Entry entry) {
+    return new ToldIn(entry);
+  }
+
+  static Question<Verdict> judging(Entry entry) {
+    return new JudgedIn(entry);
+  }
+
+  private record ToldIn(Entry entry) implements Question<List<Finding>> {
+    @Override
+    public List<Finding> ask(Snapshot snapshot) {
+      return snapshot.result(TOLD, entry);
+    }
+  }
+
+  private record JudgedIn(Entry entry) implements Question<Verdict> {
+    @Override
+    public Verdict ask(Snapshot snapshot) {
+      return snapshot.result(JUDGED, entry);
+    }
   }
 
   /** All that the rules find in a section, what its parent is told among it. */

@@ -5,6 +5,7 @@ import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Measure;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Ratio;
@@ -23,9 +24,6 @@ public final class SpoonedGum implements Rule {
   private static final RuleInfo INFO = RuleInfo.error(
       "spooned-gum", "a powder of small dose is measured by volume, so its dose is a guess");
 
-  /** Above this share of the charge a spoon more or less is no disaster; common practice, no source. */
-  private static final Ratio SMALL_DOSE = Ratio.ofPercent(2);
-
   @Override
   public RuleInfo info() {
     return INFO;
@@ -40,23 +38,24 @@ public final class SpoonedGum implements Rule {
     boolean byWeight = computed.formula().isByWeight();
     return computed.amounts().lines().stream()
         .filter(line -> !computed.formula().inherits(line.line().span()))
-        .filter(line -> isSmallPowder(computed, line))
+        .filter(line -> isSmallPowder(subject, computed, line))
         .map(line -> finding(subject, computed, line, byWeight))
         .toList();
   }
 
-  private static boolean isSmallPowder(ComputedFormula computed, Amounts.LineAmount line) {
+  private static boolean isSmallPowder(
+      Subject subject, ComputedFormula computed, Amounts.LineAmount line) {
     return line.line().measure().value() instanceof Measure.Capacity
         && ingredient(computed, line.line())
             .filter(found -> found.form().filter("powder"::equals).isPresent())
-            .filter(found -> isSmall(found, line))
+            .filter(found -> isSmall(found, line, subject.threshold(Threshold.SMALL_POWDER_DOSE)))
             .isPresent();
   }
 
-  private static boolean isSmall(Ingredient powder, Amounts.LineAmount line) {
+  private static boolean isSmall(Ingredient powder, Amounts.LineAmount line, Ratio small) {
     return line.share()
-        .map(share -> Ratio.ofFraction(share.doubleValue()).compareTo(SMALL_DOSE) < 0)
-        .orElse(powder.uses().stream().anyMatch(use -> use.high().compareTo(SMALL_DOSE) <= 0));
+        .map(share -> Ratio.ofFraction(share.doubleValue()).compareTo(small) < 0)
+        .orElse(powder.uses().stream().anyMatch(use -> use.high().compareTo(small) <= 0));
   }
 
   private static Finding finding(

@@ -6,6 +6,7 @@ import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Portion;
 import dev.kettlemark.model.State;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
@@ -31,9 +32,6 @@ public final class StageNameMismatch implements Rule {
 
   /** Handbooks round their ranges to whole degrees of either scale; see {@link SugarStage}. */
   private static final double ROUNDING = 1;
-
-  /** Handbooks differ on where a stage ends by up to this many kelvin; [2] of {@link SugarStage}. */
-  private static final double HANDBOOKS_DIFFER = 4;
 
   @Override
   public RuleInfo info() {
@@ -75,7 +73,8 @@ public final class StageNameMismatch implements Rule {
             isElsewhere ? ", which is like " + Display.celsius(seaLevel) + " at sea level" : "")
         .because("one cook goes by the thermometer and one by the look, and their syrups differ")
         .withRelated(subject.entry().origin(cook.target().span()), "the temperature");
-    Finding graded = apart > HANDBOOKS_DIFFER ? finding : finding.as(Severity.WARNING);
+    double slack = subject.threshold(Threshold.SUGAR_STAGE_SLACK).kelvin();
+    Finding graded = apart > slack ? finding : finding.as(Severity.WARNING);
     return Optional.of(
         subject.isWrittenHere(word.span())
             ? graded.withFixes(fixes(cook, word, stage, seaLevel))

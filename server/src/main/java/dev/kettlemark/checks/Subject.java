@@ -10,12 +10,17 @@ import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Question;
 import dev.kettlemark.library.Scope;
 import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.library.Thresholds;
+import dev.kettlemark.model.Acceptance;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Ingredient;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.syntax.Section;
 import dev.kettlemark.text.Span;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -78,6 +83,26 @@ public final class Subject {
   /** What the label of the formula or product must and may say; empty for all other sections. */
   public Optional<Label> label() {
     return scope.ask(Labels.label(entry));
+  }
+
+  /** What the rules find here; for those about acceptances. */
+  List<Finding> found() {
+    return scope.ask(Rules.told(entry));
+  }
+
+  /** The acceptances written in this section. */
+  List<Acceptance> acceptances() {
+    return Acceptances.in(entry);
+  }
+
+  /** What holds here of a threshold. */
+  public <T> T threshold(Threshold<T> threshold) {
+    return scope.ask(Thresholds.holding(entry.uri(), threshold));
+  }
+
+  /** The day at which the library is looked at. */
+  public LocalDate today() {
+    return scope.ask(Lookup.today());
   }
 
   public <T> T ask(Question<T> question) {

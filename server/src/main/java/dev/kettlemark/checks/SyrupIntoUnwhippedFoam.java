@@ -10,6 +10,7 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.State;
 import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Temperature;
 import java.util.HashSet;
 import java.util.List;
@@ -30,9 +31,6 @@ public final class SyrupIntoUnwhippedFoam implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.error("syrup-into-unwhipped-foam", "hot syrup meets a foam that is not whipped yet");
-
-  /** Egg white sets well below, and a cooked syrup comes well above it; common practice, no source. */
-  private static final Temperature HOT = Temperature.ofCelsius(95);
 
   private static final Set<String> POURING = Set.of("stream", "pour");
 
@@ -55,7 +53,7 @@ public final class SyrupIntoUnwhippedFoam implements Rule {
     return formula.process().stages().stream()
         .flatMap(stage -> stage.steps().stream()
             .filter(step -> POURING.contains(step.step().word().value()))
-            .flatMap(step -> unwhipped(step, foaming).stream()
+            .flatMap(step -> unwhipped(subject, step, foaming).stream()
                 .map(parcel -> finding(subject, formula.formula(), stage, step.step(), parcel))))
         .toList();
   }
@@ -81,12 +79,14 @@ public final class SyrupIntoUnwhippedFoam implements Rule {
   }
 
   /** The mass that a hot one is poured into, if it ought to be a foam by then and is none. */
-  private static Optional<StageParcel> unwhipped(StepResult step, Set<String> foaming) {
+  private static Optional<StageParcel> unwhipped(
+      Subject subject, StepResult step, Set<String> foaming) {
     Set<String> into = new HashSet<>();
     step.step().names(Connective.INTO).forEach(name -> into.add(name.value()));
+    Temperature hot = subject.threshold(Threshold.HOT_SYRUP);
     boolean isHot = step.before().stream()
         .filter(parcel -> into.stream().noneMatch(parcel::holds))
-        .anyMatch(parcel -> parcel.temperature().isWhollyAbove(HOT));
+        .anyMatch(parcel -> parcel.temperature().isWhollyAbove(hot));
     return step.before().stream()
         .filter(parcel -> isHot && into.stream().anyMatch(parcel::holds))
         .filter(parcel -> parcel.names().stream().anyMatch(foaming::contains))

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import java.util.List;
@@ -15,9 +16,6 @@ public final class TooFewGrams implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.error("too-few-grams", "the batch does not yield the pieces wanted");
 
-  /** A shortage below this share is rounding of the batch; a scale that reads 1 g shows no less. */
-  private static final double ROUNDING = 0.001;
-
   @Override
   public RuleInfo info() {
     return INFO;
@@ -27,7 +25,9 @@ public final class TooFewGrams implements Rule {
   public List<Finding> check(Subject subject) {
     return subject.formula().flatMap(BatchOrder::of).stream()
         .filter(batch -> !batch.takesChargeForFinished())
-        .filter(batch -> batch.needed() * (1 - ROUNDING) > batch.cooked() + batch.slack())
+        .filter(batch -> batch.needed()
+                * subject.threshold(Threshold.BATCH_SHORTFALL).complement().fraction()
+            > batch.cooked() + batch.slack())
         .map(batch -> finding(subject, batch))
         .toList();
   }

@@ -7,6 +7,7 @@ import dev.kettlemark.model.Basis;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Measure;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
@@ -25,9 +26,6 @@ public final class TotalOff implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.error("total-off", "the lines do not add up to 100 %");
 
-  /** Lines rounded to hundredths miss the whole by so much, 0.05 %; common practice, no source. */
-  private static final BigFraction TOLERANCE = new BigFraction(5, 10_000);
-
   /** What counts as water for a line that takes up the rest. */
   private static final double NEARLY_ALL = 0.99;
 
@@ -41,7 +39,8 @@ public final class TotalOff implements Rule {
     return subject
         .formula()
         .filter(TotalOff::hasTotal)
-        .filter(computed -> gap(computed).abs().compareTo(TOLERANCE) > 0)
+        .filter(computed -> gap(computed).abs().doubleValue()
+            > subject.threshold(Threshold.TOTAL_TOLERANCE).fraction())
         .map(computed -> List.of(finding(subject, computed)))
         .orElse(List.of());
   }

@@ -96,7 +96,7 @@ public final class UnusedAmount implements Rule {
       case MERGE, COOK, BOIL, HEAT -> true;
       case AERATE -> step.before().stream().noneMatch(StageParcel::isAerated);
       case WAIT, SHAPE -> isFirst;
-      case NONE -> false;
+      case MEASURE, NONE -> false;
     };
   }
 

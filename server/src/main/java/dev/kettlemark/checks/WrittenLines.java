@@ -5,6 +5,7 @@ import dev.kettlemark.text.Source;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Where a fix puts a whole line, and how the line is set in. */
@@ -15,16 +16,21 @@ final class WrittenLines {
 
   private static final String AMOUNT = "  %-20s%s";
 
-  private final Subject subject;
   private final Source source;
+  private final Predicate<Span> isWrittenHere;
 
-  private WrittenLines(Subject subject) {
-    this.subject = subject;
-    this.source = Source.of(subject.text());
+  private WrittenLines(String text, Predicate<Span> isWrittenHere) {
+    this.source = Source.of(text);
+    this.isWrittenHere = isWrittenHere;
   }
 
   static WrittenLines of(Subject subject) {
-    return new WrittenLines(subject);
+    return new WrittenLines(subject.text(), subject::isWrittenHere);
+  }
+
+  /** The lines of a section of which everything is its own. */
+  static WrittenLines of(String text) {
+    return new WrittenLines(text, span -> true);
   }
 
   static String step(String verb, String rest) {
@@ -47,9 +53,21 @@ final class WrittenLines {
     return TextEdit.insert(start, content + lineEnd());
   }
 
+  /** Takes a line away with its line end. */
+  TextEdit without(Span line) {
+    int number = source.lineAt(line.start());
+    boolean isLast = number + 1 == source.lineCount();
+    if (!isLast) {
+      return TextEdit.delete(
+          new Span(source.line(number).start(), source.line(number + 1).start()));
+    }
+    int start = number == 0 ? 0 : source.line(number - 1).end();
+    return TextEdit.delete(new Span(start, source.line(number).end()));
+  }
+
   /** Puts a section behind the last written line of this one. */
   TextEdit behindSection(String content) {
-    int end = subject.text().stripTrailing().length();
+    int end = source.text().stripTrailing().length();
     return TextEdit.insert(end, lineEnd() + lineEnd() + content.replace("\n", lineEnd()));
   }
 
@@ -72,11 +90,11 @@ final class WrittenLines {
 
   private Optional<Span> last(Stream<Span> spans) {
     return spans
-        .filter(subject::isWrittenHere)
+        .filter(isWrittenHere)
         .reduce((one, other) -> one.start() < other.start() ? other : one);
   }
 
   private String lineEnd() {
-    return subject.text().contains("\r\n") ? "\r\n" : "\n";
+    return source.text().contains("\r\n") ? "\r\n" : "\n";
   }
 }

@@ -2,6 +2,7 @@ package dev.kettlemark.cli;
 
 import dev.kettlemark.checks.Severity;
 import dev.kettlemark.files.KettleFolder;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,26 +21,31 @@ import picocli.CommandLine.Parameters;
     description = {
       "",
       "A folder is one library. A file is checked within the library of its folder, and only its own"
-          + " findings are shown."
+          + " findings are shown. What a formula accepts with a reason is counted and not shown, unless"
+          + " somebody may get hurt."
     },
     parameterListHeading = "%nParameters:%n",
     optionListHeading = "%nOptions:%n",
     footer = {
       "",
-      "Exit codes: 0 no error was found, 1 errors were found, 2 something could not be read.",
+      "Exit codes: 0 no error was found, 1 errors were found or --dry-run would change something,"
+          + " 2 something could not be read or written.",
       "",
       "JSON: {findings: [{path, start, end, severity, rule, message, note, fixes: [{title, edits:"
-          + " [{start, end, text}]}], related: [{path, start, end, message}]}], summary: {files,"
-          + " formulas, error, warning, information, hint}, unreadable: [text]}. A place is {line,"
+          + " [{start, end, text}]}], related: [{path, start, end, message}]}], accepted: [the same with"
+          + " reason and until], summary: {files, formulas, error, warning, information, hint,"
+          + " accepted}, unreadable: [text]}. A place is {line,"
           + " column}, both from 1, columns in UTF-16 units; an end stands behind the last"
           + " character. An edit replaces what lies between its places by its text.",
       "",
-      "SARIF: version 2.1.0, with the page of each rule as its help and the fixes as changes.",
+      "SARIF: version 2.1.0, with the page of each rule as its help and the fixes as changes; what is"
+          + " accepted is a suppressed result.",
       "",
       "Examples:",
       "  kettlemark check samples/gannet-slip",
       "  kettlemark check --format sarif . > kettlemark.sarif",
-      "  kettlemark check --severity warning --warnings-as-errors formulas"
+      "  kettlemark check --severity warning --warnings-as-errors formulas",
+      "  kettlemark check --fix --dry-run formulas"
     })
 final class CheckCommand implements Callable<Integer> {
 
@@ -82,6 +88,15 @@ final class CheckCommand implements Callable<Integer> {
       description = "Exit with 1 also where only warnings were found.")
   private boolean warningsAsErrors;
 
+  @Option(
+      names = "--fix",
+      description =
+          "First mend what is beyond doubt, such as .5 for 0.5, and say what was changed.")
+  private boolean fix;
+
+  @Option(names = "--dry-run", description = "With --fix: write nothing; show what would change.")
+  private boolean dryRun;
+
   CheckCommand(Terminal terminal, Supplier<Paint> paint) {
     this.terminal = terminal;
     this.paint = paint;
@@ -89,7 +104,22 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CheckResult result = CheckResult.of(LibraryFolder.of(paths, library), severity);
+    if (dryRun && !fix) {
+      throw new UsageMistake("--dry-run says what --fix would change, so it needs --fix");
+    }
+    if (fix) {
+      PrintWriter report = format == Format.TEXT ? terminal.out() : terminal.err();
+      FixRun run = new FixRun(report, paint.get(), dryRun);
+      run.mend(LibraryFolder.of(paths, library, terminal.today()));
+      run.problems().forEach(problem -> KettlemarkCommand.complain(terminal.err(), problem));
+      if (dryRun || !run.problems().isEmpty()) {
+        return run.problems().isEmpty()
+            ? run.changed() > 0 ? ExitCode.FOUND : ExitCode.DONE
+            : ExitCode.NOT_RUN;
+      }
+    }
+    CheckResult result =
+        CheckResult.of(LibraryFolder.of(paths, library, terminal.today()), severity);
     if (result.files() == 0 && result.problems().isEmpty()) {
       throw new UsageMistake("there is no " + KettleFolder.SUFFIX + " file to check");
     }

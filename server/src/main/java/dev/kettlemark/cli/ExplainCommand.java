@@ -2,12 +2,16 @@ package dev.kettlemark.cli;
 
 import static dev.kettlemark.features.TextTable.Align.LEFT;
 
+import dev.kettlemark.analysis.Figure;
 import dev.kettlemark.checks.Rule;
 import dev.kettlemark.checks.RuleInfo;
 import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.checks.Rules;
 import dev.kettlemark.features.FormulaTable;
+import dev.kettlemark.features.FormulaTable.StageRows;
 import dev.kettlemark.features.TextTable;
+import dev.kettlemark.features.ThresholdText;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.reading.Suggestions;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -27,9 +31,9 @@ import picocli.CommandLine.Parameters;
     sortOptions = false,
     description = {
       "",
-      "For a rule: what it finds, why that matters, an example and a better one. For a formula: each"
-          + " computed figure with its equation, its inputs and its source. Without a name: the list of"
-          + " all rules."
+      "For a rule: what it finds, why that matters, an example and a better one. For a threshold of the"
+          + " rules: its usual value, the reason and the source. For a formula: each computed figure"
+          + " with its equation, its inputs and its source. Without a name: the list of all rules."
     },
     parameterListHeading = "%nParameters:%n",
     optionListHeading = "%nOptions:%n",
@@ -39,8 +43,10 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  kettlemark explain missing-unit",
+      "  kettlemark explain total-tolerance",
       "  kettlemark explain egg-honey-nougat first-syrup --in samples/gannet-slip",
-      "  kettlemark explain egg-honey-nougat water-activity --in samples/gannet-slip"
+      "  kettlemark explain egg-honey-nougat water-activity --in samples/gannet-slip",
+      "  kettlemark explain egg-honey-nougat texture --of first-syrup --in samples/gannet-slip"
     })
 final class ExplainCommand implements Callable<Integer> {
 
@@ -54,15 +60,24 @@ final class ExplainCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "RULE|FORMULA",
-      description = "The id of a rule, or the name of a formula or variant.")
+      description =
+          "The id of a rule, the word of a threshold, or the name of a formula or variant.")
   private Optional<String> name = Optional.empty();
 
   @Parameters(
       index = "1",
       arity = "0..1",
       paramLabel = "VALUE",
-      description = "A stage of the formula, or water-activity; all of them if not given.")
+      description =
+          "A stage of the formula, or a figure such as moisture, water-activity, doctor-share,"
+              + " glass-transition, texture or density; all of them if not given.")
   private Optional<String> value = Optional.empty();
+
+  @Option(
+      names = "--of",
+      paramLabel = "STAGE",
+      description = "The stage whose figure is asked for; the whole formula if not given.")
+  private Optional<String> stage = Optional.empty();
 
   @Option(
       names = "--in",
@@ -83,6 +98,10 @@ final class ExplainCommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     Optional<String> page = RulePages.page(name.get());
+    Optional<Threshold<?>> threshold = Threshold.named(name.get());
+    if (page.isEmpty() && threshold.isPresent()) {
+      page = threshold.map(ThresholdText::markdown);
+    }
     if (page.isPresent()) {
       MarkdownPage.lines(page.get(), paint.get(), terminal.width()).forEach(out::println);
     } else {
@@ -92,13 +111,14 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   private void explainFormula(String wanted) {
-    LibraryFolder folder = NamedEntry.library(library, terminal.err());
+    LibraryFolder folder = NamedEntry.library(library, terminal);
     if (!NamedEntry.knowsFormula(folder, wanted)) {
       List<String> known = Stream.concat(
-              Rules.all().stream().map(rule -> rule.info().id()),
+              Stream.concat(
+                  Rules.all().stream().map(rule -> rule.info().id()), Threshold.words().stream()),
               NamedEntry.formulaNames(folder).stream())
           .toList();
-      throw new UsageMistake("no rule and no formula is named `" + Visible.of(wanted) + "`"
+      throw new UsageMistake("no rule, threshold or formula is named `" + Visible.of(wanted) + "`"
           + Suggestions.sentence(wanted, known));
     }
     FormulaTable table = FormulaTable.of(NamedEntry.formula(folder, wanted).computed());
@@ -108,9 +128,13 @@ final class ExplainCommand implements Callable<Integer> {
       return;
     }
     String part = value.get();
+    if (stage.isPresent()) {
+      explainStage(explanation, table, stage.get(), part);
+      return;
+    }
     List<String> parts = Explanation.values(table);
     if (!parts.contains(part)) {
-      throw new UsageMistake("`" + wanted + "` has no stage `" + Visible.of(part) + "`"
+      throw new UsageMistake("`" + wanted + "` has no stage or figure `" + Visible.of(part) + "`"
           + Suggestions.sentence(part, parts));
     }
     if (!explanation.write(table, part)) {
@@ -118,6 +142,19 @@ final class ExplainCommand implements Callable<Integer> {
           .out()
           .println("Nothing was computed for " + part + ": it only holds what is weighed in.");
     }
+  }
+
+  private static void explainStage(
+      Explanation explanation, FormulaTable table, String stage, String part) {
+    StageRows rows = Explanation.stage(table, stage)
+        .orElseThrow(() -> new UsageMistake("`" + table.name() + "` has no stage `"
+            + Visible.of(stage) + "`"
+            + Suggestions.sentence(
+                stage, table.stages().stream().map(StageRows::name).toList())));
+    Figure figure = Figure.ofWord(part)
+        .orElseThrow(() -> new UsageMistake("no figure is named `" + Visible.of(part) + "`"
+            + Suggestions.sentence(part, Explanation.figures())));
+    explanation.write(rows, figure);
   }
 
   /** Every rule with its severity, and what it finds below. */

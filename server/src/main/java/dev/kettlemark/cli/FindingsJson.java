@@ -17,18 +17,29 @@ final class FindingsJson {
   static JsonObject of(CheckResult result) {
     JsonArray findings = new JsonArray();
     result.findings().forEach(placed -> findings.add(finding(placed)));
+    JsonArray accepted = new JsonArray();
+    result.accepted().forEach(known -> accepted.add(accepted(known)));
     JsonObject summary = new JsonObject();
     summary.addProperty("files", result.files());
     summary.addProperty("formulas", result.formulas());
     for (Severity severity : Severity.values()) {
       summary.addProperty(severity.word(), result.count(severity));
     }
+    summary.addProperty("accepted", result.accepted().size());
     JsonArray problems = new JsonArray();
     result.problems().forEach(problems::add);
     JsonObject json = new JsonObject();
     json.add("findings", findings);
+    json.add("accepted", accepted);
     json.add("summary", summary);
     json.add("unreadable", problems);
+    return json;
+  }
+
+  private static JsonObject accepted(CheckResult.Accepted known) {
+    JsonObject json = finding(known.placed());
+    json.addProperty("reason", known.acceptance().reasonText());
+    known.acceptance().until().ifPresent(day -> json.addProperty("until", day.toString()));
     return json;
   }
 

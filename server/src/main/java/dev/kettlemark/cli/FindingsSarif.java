@@ -42,6 +42,9 @@ final class FindingsSarif {
     run.addProperty("columnKind", "utf16CodeUnits");
     JsonArray results = new JsonArray();
     result.findings().forEach(placed -> results.add(result(placed)));
+    result.accepted().stream()
+        .filter(known -> !known.placed().finding().rule().safety())
+        .forEach(known -> results.add(suppressed(known)));
     run.add("results", results);
     JsonObject log = new JsonObject();
     log.addProperty("$schema", SCHEMA);
@@ -97,6 +100,19 @@ final class FindingsSarif {
     JsonObject bases = new JsonObject();
     bases.add(BASE, base);
     return bases;
+  }
+
+  /**
+   * An accepted finding, as section 3.27.23 of the standard has it. What is shown all the same, for
+   * safety, is no suppressed result but a note.
+   */
+  private JsonObject suppressed(CheckResult.Accepted known) {
+    JsonObject suppression = new JsonObject();
+    suppression.addProperty("kind", "inSource");
+    suppression.addProperty("justification", known.acceptance().reasonText());
+    JsonObject json = result(known.placed());
+    json.add("suppressions", array(suppression));
+    return json;
   }
 
   private JsonObject result(PlacedFinding placed) {

@@ -27,9 +27,10 @@ final class FindingsText {
     out.println(summary(result));
   }
 
-  /** {@code 12 files, 13 formulas: 0 errors, 2 warnings, 3 notes}. */
+  /** {@code 12 files, 13 formulas: 0 errors, 2 warnings, 3 notes, 1 accepted}. */
   static String summary(CheckResult result) {
     long hints = result.count(Severity.HINT);
+    int accepted = result.accepted().size();
     return counted(result.files(), "file")
         + ", "
         + counted(result.formulas(), "formula")
@@ -39,7 +40,8 @@ final class FindingsText {
         + counted(result.count(Severity.WARNING), "warning")
         + ", "
         + counted(result.count(Severity.INFORMATION), "note")
-        + (hints == 0 ? "" : ", " + counted(hints, "hint"));
+        + (hints == 0 ? "" : ", " + counted(hints, "hint"))
+        + (accepted == 0 ? "" : ", " + accepted + " accepted");
   }
 
   private void write(PlacedFinding placed) {

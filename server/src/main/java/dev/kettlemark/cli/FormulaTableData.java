@@ -104,6 +104,7 @@ final class FormulaTableData {
     JsonArray states = new JsonArray();
     stage.states().stream().map(State::word).forEach(states::add);
     json.add("states", states);
+    json.add("figures", FigureData.json(stage.figures()));
     return json;
   }
 
@@ -130,7 +131,7 @@ final class FormulaTableData {
     json.add("yieldPercentLow", number(totals.yieldBand().map(Band::low).map(Ratio::percent)));
     json.add("yieldPercentHigh", number(totals.yieldBand().map(Band::high).map(Ratio::percent)));
     json.add("waterPercent", number(totals.water().map(Ratio::percent)));
-    json.add("waterActivity", number(totals.waterActivity().map(Ratio::fraction)));
+    json.add("figures", totals.figures().fold(FigureData::json, unknown -> JsonNull.INSTANCE));
     return json;
   }
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The difference between a text and its layout as a unified diff.
+ * The difference between a text and its layout, or its safe fixes, as a unified diff.
  *
- * <p>Laying out changes space within lines and adds or drops blank lines, so the lines of both texts
- * pair up one by one without a search.
+ * <p>Both change lines within themselves, and laying out adds or drops blank lines, so the lines of both
+ * texts pair up one by one without a search.
  */
 final class LayoutDiff {
 

@@ -8,6 +8,7 @@ import dev.kettlemark.library.Snapshot;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -34,12 +35,12 @@ record LibraryFolder(
     problems = List.copyOf(problems);
   }
 
-  /** Reads a folder, and asks for all of it. */
-  static LibraryFolder of(Path folder) {
+  /** Reads a folder on a day, and asks for all of it. */
+  static LibraryFolder of(Path folder, LocalDate today) {
     if (!Files.isDirectory(folder)) {
       throw new UsageMistake(KettleFiles.shown(folder) + " is no folder");
     }
-    return read(folder, Optional.empty());
+    return read(folder, Optional.empty(), today);
   }
 
   /**
@@ -48,8 +49,9 @@ record LibraryFolder(
    *
    * @param typed files and folders; none for the current folder
    * @param library the folder that all named files belong to, if the user says so
+   * @param today the day at which they are looked at
    */
-  static List<LibraryFolder> of(List<String> typed, Optional<Path> library) {
+  static List<LibraryFolder> of(List<String> typed, Optional<Path> library, LocalDate today) {
     Set<Path> folders = new LinkedHashSet<>();
     Map<Path, Set<Path>> files = new LinkedHashMap<>();
     for (String name : typed.isEmpty() ? List.of(".") : typed) {
@@ -72,13 +74,13 @@ record LibraryFolder(
     folders.stream()
         .filter(folder ->
             folders.stream().noneMatch(other -> isBelow(folder, other) && !isBelow(other, folder)))
-        .forEach(folder -> result.add(read(folder, Optional.empty())));
+        .forEach(folder -> result.add(read(folder, Optional.empty(), today)));
     files.forEach((folder, named) -> {
       List<Path> open = named.stream()
           .filter(file -> folders.stream().noneMatch(given -> isBelow(file, given)))
           .toList();
       if (!open.isEmpty()) {
-        result.add(read(folder, Optional.of(open)));
+        result.add(read(folder, Optional.of(open), today));
       }
     });
     return result;
@@ -97,7 +99,8 @@ record LibraryFolder(
     return path == null ? uri : KettleFiles.shown(path);
   }
 
-  private static LibraryFolder read(Path folder, Optional<Collection<Path>> named) {
+  private static LibraryFolder read(
+      Path folder, Optional<Collection<Path>> named, LocalDate today) {
     List<String> problems = new ArrayList<>();
     Map<String, Path> paths = new LinkedHashMap<>();
     Set<String> asked = new LinkedHashSet<>();
@@ -115,7 +118,7 @@ record LibraryFolder(
       }
     });
     return new LibraryFolder(
-        Snapshot.of(Library.of(documents)),
+        Snapshot.of(Library.of(documents), today),
         paths,
         named.isPresent() ? asked : paths.keySet(),
         problems);

@@ -11,7 +11,6 @@ import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Product;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.reading.Suggestions;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,12 +27,12 @@ import java.util.function.Predicate;
 record NamedEntry(LibraryFolder folder, Entry entry) {
 
   /** Reads a library, and tells of files that it had to leave out. */
-  static LibraryFolder library(Optional<Path> in, PrintWriter err) {
+  static LibraryFolder library(Optional<Path> in, Terminal terminal) {
     Path given = in.orElse(Path.of("."));
     Path parent = given.toAbsolutePath().getParent();
     Path folder = Files.isRegularFile(given) && parent != null ? parent : given;
-    LibraryFolder library = LibraryFolder.of(folder);
-    library.problems().forEach(problem -> KettlemarkCommand.complain(err, problem));
+    LibraryFolder library = LibraryFolder.of(folder, terminal.today());
+    library.problems().forEach(problem -> KettlemarkCommand.complain(terminal.err(), problem));
     return library;
   }
 

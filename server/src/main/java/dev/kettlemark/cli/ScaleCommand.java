@@ -77,7 +77,7 @@ final class ScaleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LibraryFolder folder = NamedEntry.library(library, terminal.err());
+    LibraryFolder folder = NamedEntry.library(library, terminal);
     NamedEntry entry = NamedEntry.formulaOrProduct(folder, name);
     TextEdit edit =
         entry.declaration() instanceof Product product ? scale(entry, product) : scale(entry);

@@ -48,6 +48,7 @@ final class ServeCommand implements Callable<Integer> {
     Journal.install(System.err);
     OptionalLong parent =
         clientProcessId == null ? OptionalLong.empty() : OptionalLong.of(clientProcessId);
-    return KettlemarkServer.serve(Version.number(), terminal.in(), terminal.binaryOut(), parent);
+    return KettlemarkServer.serve(
+        Version.number(), terminal.in(), terminal.binaryOut(), parent, terminal::today);
   }
 }

@@ -73,7 +73,7 @@ final class ShowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    NamedEntry entry = NamedEntry.formula(NamedEntry.library(library, terminal.err()), formula);
+    NamedEntry entry = NamedEntry.formula(NamedEntry.library(library, terminal), formula);
     FormulaTable table = FormulaTable.of(entry.computed());
     PrintWriter out = terminal.out();
     switch (format) {

@@ -7,6 +7,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Map;
 
 /**
@@ -18,6 +20,7 @@ import java.util.Map;
  * @param err the standard error for text, always UTF-8
  * @param interactive whether a person looks at the output
  * @param environment the process' variables
+ * @param clock tells the day; nothing else in the program asks the machine for it
  */
 record Terminal(
     InputStream in,
@@ -25,7 +28,8 @@ record Terminal(
     PrintWriter out,
     PrintWriter err,
     boolean interactive,
-    Map<String, String> environment) {
+    Map<String, String> environment,
+    Clock clock) {
 
   /** A table of a formula needs this much; wider text is harder to read. */
   static final int USUAL_WIDTH = 80;
@@ -45,7 +49,13 @@ record Terminal(
         writer(System.out),
         writer(System.err),
         isInteractive(System.console()),
-        System.getenv());
+        System.getenv(),
+        Clock.systemDefaultZone());
+  }
+
+  /** The day on which the command runs. */
+  LocalDate today() {
+    return LocalDate.now(clock);
   }
 
   /** The width in cells: that of {@code COLUMNS}, or the usual one. */

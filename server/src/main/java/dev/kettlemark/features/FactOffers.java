@@ -4,6 +4,7 @@ import dev.kettlemark.features.Proposal.Kind;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.House;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Vocabulary;
 import dev.kettlemark.syntax.Lexeme;
 import java.util.ArrayList;
@@ -30,6 +31,9 @@ final class FactOffers {
       return List.of();
     }
     return switch (cursor.head()) {
+      case "accept" ->
+        cursor.before().size() == 1 ? AcceptOffers.of(snapshot, cursor.entry()) : List.of();
+      case "threshold" -> cursor.before().size() == 1 ? thresholds() : List.of();
       case "basis" -> basis();
       case "percent", "use" -> cursor.endsWith("of") ? names.bases() : of();
       case "loss" -> cursor.endsWith("of") ? parts() : of();
@@ -47,6 +51,13 @@ final class FactOffers {
   /** Words that stand right behind the fact word and behind each comma. */
   private List<Offer> listed(List<Offer> offers) {
     return cursor.expectsItem(0) ? offers : List.of();
+  }
+
+  private static List<Offer> thresholds() {
+    return Threshold.all().stream()
+        .map(threshold -> Offer.of(threshold.word(), Kind.WORD, threshold.meaning())
+            .withDocumentation(ThresholdText.markdown(threshold)))
+        .toList();
   }
 
   private List<Offer> of() {

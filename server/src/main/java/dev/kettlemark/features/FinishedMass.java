@@ -1,26 +1,37 @@
 package dev.kettlemark.features;
 
+import dev.kettlemark.analysis.Figure;
+import dev.kettlemark.analysis.FigureWords;
+import dev.kettlemark.analysis.Kitchen;
+import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.analysis.StageParcel;
-import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
-import dev.kettlemark.quantity.Reason;
-import dev.kettlemark.quantity.Temperature;
-import dev.kettlemark.science.WaterActivity;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
-/** What is told of a mass once its cooking is done: weight, water, water activity. */
+/** What is told of a mass: weight, water, how it keeps and how it eats. */
 final class FinishedMass {
 
-  /** The usual temperature at which a water activity is measured; common practice, no source. */
-  static final Temperature MEASURED_AT = Temperature.ofCelsius(25);
+  /** Wetter than this, nothing grains or turns to glass, and to tell so would only distract. */
+  private static final Ratio WETTEST = Ratio.ofPercent(30);
+
+  private static final List<Figure> OF_A_CONFECTION = List.of(
+      Figure.DOCTOR_SHARE,
+      Figure.SUCROSE_PER_WATER,
+      Figure.SUPERSATURATION,
+      Figure.GLASS_TRANSITION,
+      Figure.TEXTURE);
 
   private final StageParcel parcel;
+  private final MassFigures figures;
 
-  FinishedMass(StageParcel parcel) {
+  FinishedMass(StageParcel parcel, Kitchen kitchen) {
     this.parcel = parcel;
+    this.figures = MassFigures.of(parcel, kitchen);
   }
 
   /** The weight, with its slack where a model gave it; empty where unknown. */
@@ -37,44 +48,33 @@ final class FinishedMass {
 
   /** The band of the share of water that the slack of the boiling model leaves. */
   Outcome<Band<Ratio>> waterBand() {
-    return parcel.portion().map(portion -> {
-      double mass = portion.mass().grams();
-      double water = portion.mass().times(portion.composition().water()).grams();
-      double slack = Math.min(parcel.slack().grams(), water);
-      if (!(mass - slack > 0)) {
-        return Band.of(portion.composition().water());
-      }
-      return Band.spanning(
-          Ratio.ofFraction((water - slack) / (mass - slack)),
-          Ratio.ofFraction((water + slack) / (mass + slack)));
-    });
+    return figures.moisture();
   }
 
-  /** The water activity at a temperature, over the band of the water; unknown where the model ends. */
-  Outcome<Band<Ratio>> activityAt(Temperature temperature) {
-    return Outcome.both(
-            parcel.composition().flatMap(FinishedMass::withSolids),
-            waterBand(),
-            (composition, band) -> Outcome.both(
-                activity(composition, band.low(), temperature),
-                activity(composition, band.high(), temperature),
-                Band::spanning))
-        .flatMap(outcome -> outcome);
-  }
-
-  /** The water activity at which most instruments measure, such as {@code 0.55–0.59}. */
+  /** The water activity in storage, such as {@code 0.55–0.59}; empty where unknown. */
   Optional<String> activity() {
-    return activityAt(MEASURED_AT).toOptional().map(Display::activity);
+    return figures.waterActivity().toOptional().map(Display::activity);
   }
 
-  private static Outcome<Composition> withSolids(Composition composition) {
-    return composition.hasSolids()
-        ? Outcome.known(composition)
-        : Outcome.unknown(Reason.NOT_MODELLED, "it is pure water");
+  /** How it keeps, eats and weighs by volume, as a list; figures that nobody can know are left out. */
+  String figures() {
+    List<Figure> told = new ArrayList<>(List.of(Figure.WATER_ACTIVITY));
+    if (isConfection()) {
+      told.addAll(OF_A_CONFECTION);
+    }
+    told.add(Figure.DENSITY);
+    if (parcel.isAerated()) {
+      told.add(Figure.OVERRUN);
+    }
+    List<String> lines = new ArrayList<>();
+    for (Figure figure : told) {
+      FigureWords.of(figures, figure)
+          .ifKnown(words -> lines.add("- " + figure.title() + ": " + words));
+    }
+    return String.join("\n", lines);
   }
 
-  private static Outcome<Ratio> activity(
-      Composition composition, Ratio water, Temperature temperature) {
-    return WaterActivity.of(composition.withWaterFraction(water), temperature);
+  private boolean isConfection() {
+    return figures.moisture().map(band -> band.low().compareTo(WETTEST) <= 0).orElse(false);
   }
 }

@@ -51,6 +51,16 @@ final class FormulaHover implements HoverAnswer {
         .map(StageResult::left)
         .map(left -> Constituents.groups(left.composition()))
         .orElse(""));
+    markdown.paragraph(computed
+        .process()
+        .last()
+        .map(stage -> new FinishedMass(stage.left(), computed.kitchen()).figures())
+        .orElse(""));
+    markdown.paragraph(computed
+        .process()
+        .last()
+        .map(stage -> AgentText.of(stage.left().agents()))
+        .orElse(""));
     markdown.paragraph(
         Labels.label(pointed.snapshot(), entry).map(LabelLines::of).orElse(""));
     markdown.paragraph(CautionText.sentences(formula.facts().wordsOf("caution")));

@@ -24,10 +24,13 @@ final class FormulaSummary {
     List<String> told = new ArrayList<>();
     told.add(Display.percent(WrittenFormula.ratio(formula.amounts().total())));
     told.add(weights(formula));
-    process.last().map(StageResult::left).map(FinishedMass::new).ifPresent(left -> {
-      left.water().ifPresent(water -> told.add("water " + water));
-      left.activity().ifPresent(activity -> told.add("aw ≈ " + activity));
-    });
+    process
+        .last()
+        .map(stage -> new FinishedMass(stage.left(), formula.kitchen()))
+        .ifPresent(left -> {
+          left.water().ifPresent(water -> told.add("water " + water));
+          left.activity().ifPresent(activity -> told.add("aw ≈ " + activity));
+        });
     return String.join(DOT, told.stream().filter(part -> !part.isEmpty()).toList());
   }
 
@@ -69,7 +72,9 @@ final class FormulaSummary {
       told.add(stageWeights(stage, weighs));
     }
     if (stage.evaporated().grams() > 0) {
-      new FinishedMass(stage.left()).water().ifPresent(water -> told.add("water " + water));
+      new FinishedMass(stage.left(), formula.kitchen())
+          .water()
+          .ifPresent(water -> told.add("water " + water));
     }
     return String.join(DOT, told.stream().filter(part -> !part.isEmpty()).toList());
   }

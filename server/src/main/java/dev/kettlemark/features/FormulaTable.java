@@ -3,7 +3,10 @@ package dev.kettlemark.features;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.CookedWeight;
+import dev.kettlemark.analysis.Figure;
+import dev.kettlemark.analysis.FigureDerivations;
 import dev.kettlemark.analysis.Kitchen;
+import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.analysis.ProcessResult;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.model.AmountLine;
@@ -16,13 +19,11 @@ import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.TakeLine;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Derivation;
-import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
-import dev.kettlemark.science.WaterActivity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -84,6 +85,7 @@ public record FormulaTable(
    * @param slack by how much {@code left} may be off
    * @param water the share of water in what it leaves
    * @param states what the mass has become, in the order of {@link State}
+   * @param figures how what it leaves eats and keeps
    * @param explained how the figures of its steps came about
    */
   public record StageRows(
@@ -100,6 +102,7 @@ public record FormulaTable(
       Outcome<Ratio> water,
       Band<Temperature> temperature,
       List<State> states,
+      MassFigures figures,
       List<ExplainedStep> explained) {
 
     public StageRows {
@@ -127,7 +130,7 @@ public record FormulaTable(
    * @param yieldShare what is left as a share of the charge
    * @param yieldBand the same as the band in which the model may be off
    * @param water the share of water in what is left
-   * @param waterActivity of what is left, in storage at 20 °C
+   * @param figures how it eats and keeps
    */
   public record Totals(
       Mass charge,
@@ -137,29 +140,13 @@ public record FormulaTable(
       Outcome<Ratio> yieldShare,
       Outcome<Band<Ratio>> yieldBand,
       Outcome<Ratio> water,
-      Outcome<Ratio> waterActivity) {
+      Outcome<MassFigures> figures) {
 
-    /** The water activity with how it came about; empty where it is unknown. */
-    public Optional<Derivation> explainedActivity() {
-      return waterActivity
-          .toOptional()
-          .map(activity -> WaterActivity.EQUATION.derive(
-              activityWithError(activity),
-              List.of(
-                  Derivation.given(
-                      "water", water.map(Display::estimate).orElse("unknown"), "mass balance"),
-                  Derivation.given(
-                      "stored at", Display.celsius(STORAGE), "common practice, no source"))));
+    /** One figure with how it came about; unknown for the reason for which the figure is. */
+    public Outcome<Derivation> explained(Figure figure) {
+      return figures.flatMap(all -> FigureDerivations.of(all, figure));
     }
   }
-
-  /** Where a finished confection is usually kept; common practice, no source. */
-  static final Temperature STORAGE = Temperature.ofCelsius(20);
-
-  /** The model's expected error, as {@link WaterActivity} states it. */
-  private static final double ERROR_ABOVE_HALF = 0.02;
-
-  private static final double ERROR_BELOW_HALF = 0.05;
 
   public static FormulaTable of(ComputedFormula computed) {
     Formula formula = computed.formula();
@@ -181,12 +168,6 @@ public record FormulaTable(
   /** The table as Markdown, for an editor's preview. */
   public String markdown() {
     return new FormulaTableMarkdown(this).text();
-  }
-
-  /** A water activity with the model's expected error. */
-  static String activityWithError(Ratio activity) {
-    double error = activity.fraction() >= 0.5 ? ERROR_ABOVE_HALF : ERROR_BELOW_HALF;
-    return Display.fixed(activity.fraction(), 2) + " ± " + Display.fixed(error, 2);
   }
 
   /** The plain word behind a fact, such as {@code bench} of {@code status bench}. */
@@ -217,6 +198,7 @@ public record FormulaTable(
         result.left().composition().map(Composition::water),
         result.left().temperature(),
         result.left().states().stream().sorted().toList(),
+        MassFigures.of(result.left(), computed.kitchen()),
         explained(result));
   }
 
@@ -286,7 +268,7 @@ public record FormulaTable(
         process.yieldShare(),
         process.yieldShare().flatMap(share -> cooked.map(weight -> band(share, weight, charge))),
         composition.map(Composition::water),
-        composition.flatMap(made -> WaterActivity.of(made, STORAGE)));
+        MassFigures.of(computed));
   }
 
   private static Band<Ratio> band(Ratio yield, CookedWeight cooked, Mass charge) {

@@ -6,11 +6,15 @@ import static dev.kettlemark.features.TextTable.Align.RIGHT;
 import dev.kettlemark.features.FormulaTable.Row;
 import dev.kettlemark.features.FormulaTable.StageRows;
 import dev.kettlemark.quantity.Display;
+import dev.kettlemark.text.Cells;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A {@link FormulaTable} as plain text for a terminal or a printer. */
 public final class FormulaTableText {
+
+  /** Below this many cells a broken line would be harder to read than a long one. */
+  private static final int LEAST_ROOM = 30;
 
   private FormulaTableText() {}
 
@@ -53,9 +57,17 @@ public final class FormulaTableText {
   }
 
   private static List<String> totals(FormulaTable table, int width) {
+    List<FormulaTableWords.Total> totals = FormulaTableWords.totals(table.totals());
+    int titles = totals.stream().mapToInt(total -> Cells.of(total.what())).max().orElse(0);
+    int room = Math.max(LEAST_ROOM, width - titles - 4);
     TextTable text = new TextTable(2, LEFT, LEFT);
-    FormulaTableWords.totals(table.totals())
-        .forEach(total -> text.row(total.what(), total.value()));
+    for (FormulaTableWords.Total total : totals) {
+      String what = total.what();
+      for (String line : Cells.wrapped(total.value(), room)) {
+        text.row(what, line);
+        what = "";
+      }
+    }
     return text.lines(width);
   }
 }

@@ -1,6 +1,8 @@
 package dev.kettlemark.features;
 
 import dev.kettlemark.analysis.CookedWeight;
+import dev.kettlemark.analysis.Figure;
+import dev.kettlemark.analysis.FigureWords;
 import dev.kettlemark.features.FormulaTable.Row;
 import dev.kettlemark.features.FormulaTable.StageRows;
 import dev.kettlemark.features.FormulaTable.Totals;
@@ -86,24 +88,21 @@ final class FormulaTableWords {
     return String.join(", ", words);
   }
 
-  /** The figures of the whole formula, in the order of the work. */
+  /** The figures of the whole formula, in the order of the work, then how it eats and keeps. */
   static List<Total> totals(Totals totals) {
-    return List.of(
+    List<Total> told = new ArrayList<>(List.of(
         new Total("charge", Display.mass(totals.charge())),
         new Total("boiled away", Display.mass(totals.evaporated())),
         new Total("cooked", shown(totals.cooked().map(FormulaTableWords::cooked))),
         new Total(
             "yield",
             shown(Outcome.both(
-                totals.yieldShare(), totals.yieldBand(), FormulaTableWords::cookedShare))),
-        new Total("water", shown(totals.water().map(Display::estimate))),
-        new Total(
-            "water activity",
-            shown(totals
-                .waterActivity()
-                .map(activity -> FormulaTable.activityWithError(activity)
-                    + " stored at "
-                    + Display.celsius(FormulaTable.STORAGE)))));
+                totals.yieldShare(), totals.yieldBand(), FormulaTableWords::cookedShare)))));
+    for (Figure figure : Figure.values()) {
+      told.add(new Total(
+          figure.title(), shown(totals.figures().flatMap(all -> FigureWords.of(all, figure)))));
+    }
+    return told;
   }
 
   private static List<String> version(FormulaTable table) {

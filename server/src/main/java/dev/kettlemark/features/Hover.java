@@ -9,6 +9,8 @@ import java.util.Optional;
 public final class Hover {
 
   private static final List<HoverAnswer> ANSWERS = List.of(
+      new AcceptHover(),
+      new ThresholdHover(),
       new TemperatureHover(),
       new AmountHover(),
       new UnitHover(),
@@ -18,6 +20,7 @@ public final class Hover {
       new ProductHover(),
       new BasisHover(),
       new KitchenHover(),
+      new FigureHover(),
       new WordHover());
 
   private Hover() {}

@@ -1,5 +1,6 @@
 package dev.kettlemark.features;
 
+import dev.kettlemark.checks.Acceptances;
 import dev.kettlemark.checks.Finding;
 import dev.kettlemark.checks.Fix;
 import dev.kettlemark.checks.Rules;
@@ -8,8 +9,10 @@ import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What mends the findings of a stretch of text. */
@@ -48,14 +51,31 @@ public final class QuickFixes {
         .toList();
   }
 
+  /** The ways to accept what is found in the range, one for each rule; they come behind all else. */
+  public static List<Action> acceptances(Snapshot snapshot, Document document, Span range) {
+    Set<String> offered = new HashSet<>();
+    return document.entries().stream()
+        .filter(entry -> entry.placed().span().meets(range))
+        .flatMap(entry -> Rules.of(snapshot, entry).stream()
+            .filter(finding -> entry.place(finding.span()).span().meets(range))
+            .flatMap(finding -> Acceptances.offer(entry, finding).stream()
+                .filter(fix -> offered.add(finding.rule().id()))
+                .map(fix -> action(entry, finding, fix, false))))
+        .toList();
+  }
+
   private static Stream<Action> actions(Entry entry, Finding finding) {
     return finding.fixes().stream()
-        .map(fix -> new Action(
-            fix.title(),
-            finding,
-            entry.place(finding.span()).span(),
-            fix.equals(finding.fixes().get(0)),
-            Map.of(entry.uri(), absolute(entry, fix))));
+        .map(fix -> action(entry, finding, fix, fix.equals(finding.fixes().get(0))));
+  }
+
+  private static Action action(Entry entry, Finding finding, Fix fix, boolean preferred) {
+    return new Action(
+        fix.title(),
+        finding,
+        entry.place(finding.span()).span(),
+        preferred,
+        Map.of(entry.uri(), absolute(entry, fix)));
   }
 
   private static List<TextEdit> absolute(Entry entry, Fix fix) {

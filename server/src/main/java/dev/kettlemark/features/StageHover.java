@@ -8,8 +8,6 @@ import dev.kettlemark.model.State;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
-import dev.kettlemark.quantity.Ratio;
-import dev.kettlemark.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,10 +16,6 @@ import java.util.stream.Collectors;
 
 /** A stage: its weights, what it holds, and what each step makes of it. */
 final class StageHover implements HoverAnswer {
-
-  /** Storage rooms lie between these; common practice, no source. */
-  private static final List<Temperature> STORED_AT =
-      List.of(Temperature.ofCelsius(20), Temperature.ofCelsius(25));
 
   @Override
   public Optional<HoverText> to(Pointed pointed) {
@@ -38,7 +32,7 @@ final class StageHover implements HoverAnswer {
 
   private static Markdown text(ComputedFormula formula, StageResult stage) {
     Markdown markdown = new Markdown();
-    FinishedMass left = new FinishedMass(stage.left());
+    FinishedMass left = new FinishedMass(stage.left(), formula.kitchen());
     String title = stage.stage().title().map(Markdown::plain).orElse(stage.name());
     markdown.paragraph("**" + title + "** — stage " + Markdown.code(stage.name()) + " of "
         + Markdown.code(formula.formula().name().value())
@@ -51,7 +45,8 @@ final class StageHover implements HoverAnswer {
             .map(band -> " By the boiling model water lies from " + Display.estimate(band.low())
                 + " to " + Display.estimate(band.high()) + ".")
             .orElse(""));
-    markdown.paragraph(activity(left));
+    markdown.paragraph(left.figures());
+    markdown.paragraph(AgentText.of(stage.left().agents()));
     markdown.paragraph(
         "Temperature when it is done: " + Display.celsius(stage.left().temperature())
             + states(stage.left()).map(states -> ", " + states).orElse("") + ".");
@@ -59,7 +54,7 @@ final class StageHover implements HoverAnswer {
         formula.isNominal()
             ? List.of("after", "temperature", "water", "state")
             : List.of("after", "weight", "temperature", "water", "state"),
-        stage.steps().stream().map(step -> row(step, formula.isNominal())).toList());
+        stage.steps().stream().map(step -> row(step, formula)).toList());
     return markdown;
   }
 
@@ -82,19 +77,10 @@ final class StageHover implements HoverAnswer {
     return String.join(" · ", told) + ".";
   }
 
-  private static String activity(FinishedMass left) {
-    Optional<Band<Ratio>> band = STORED_AT.stream()
-        .flatMap(temperature -> left.activityAt(temperature).toOptional().stream())
-        .reduce(Band::spanning);
-    return band.map(aw ->
-            "Water activity at 20–25 °C about " + Display.activity(aw) + ", if nothing grains.")
-        .orElse("");
-  }
-
-  private static List<String> row(StepResult step, boolean isNominal) {
+  private static List<String> row(StepResult step, ComputedFormula formula) {
     List<String> cells = new ArrayList<>();
     cells.add(step.step().word().value() + objects(step));
-    if (!isNominal) {
+    if (!formula.isNominal()) {
       cells.add(weight(step.after()));
     }
     cells.add(step.after().stream()
@@ -104,7 +90,7 @@ final class StageHover implements HoverAnswer {
         .orElse(""));
     cells.add(
         step.after().size() == 1
-            ? new FinishedMass(step.after().get(0)).water().orElse("unknown")
+            ? new FinishedMass(step.after().get(0), formula.kitchen()).water().orElse("unknown")
             : "");
     cells.add(step.after().stream()
         .flatMap(parcel -> states(parcel).stream())

@@ -47,7 +47,7 @@ final class StateOffers {
       case HEAT -> Set.of(State.Line.MIX, State.Line.COAT);
       case AERATE -> Set.of(State.Line.FOAM);
       case WAIT, SHAPE -> Set.of(State.Line.SETTING);
-      case NONE -> Set.of();
+      case MEASURE, NONE -> Set.of();
     };
   }
 }

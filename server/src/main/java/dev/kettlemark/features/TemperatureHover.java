@@ -117,7 +117,8 @@ final class TemperatureHover implements HoverAnswer {
     if (result.after().size() != 1) {
       return "";
     }
-    FinishedMass after = new FinishedMass(result.after().get(0));
+    FinishedMass after =
+        new FinishedMass(result.after().get(0), formula.computed().kitchen());
     Optional<String> water = after.water();
     if (water.isEmpty()) {
       return result

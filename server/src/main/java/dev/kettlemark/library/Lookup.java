@@ -1,10 +1,11 @@
 package dev.kettlemark.library;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The questions about names. */
+/** The questions about names, houses and the day. */
 public final class Lookup {
 
   private Lookup() {}
@@ -32,6 +33,18 @@ public final class Lookup {
   /** The house that holds for a document. */
   public static Question<Optional<Entry>> houseFor(String uri) {
     return new HouseOf(uri);
+  }
+
+  /** The day at which a library is looked at. */
+  public static Question<LocalDate> today() {
+    return new Today();
+  }
+
+  private record Today() implements Question<LocalDate> {
+    @Override
+    public LocalDate ask(Snapshot snapshot) {
+      return snapshot.today();
+    }
   }
 
   private record Named(Kind kind, String name) implements Question<Optional<Entry>> {

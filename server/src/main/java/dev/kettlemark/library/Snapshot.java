@@ -1,6 +1,7 @@
 package dev.kettlemark.library;
 
 import dev.kettlemark.syntax.Section;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -14,6 +15,9 @@ import java.util.concurrent.ConcurrentHashMap;
  * result is used again if its section is the same object and every question still has the same
  * answer; otherwise it is computed again. So the cost of an edit is the cost of what it changes.
  *
+ * <p>The day is part of the moment: what depends on it asks {@link Lookup#today()}, and is computed again
+ * when another day begins.
+ *
  * <p>Safe for use by several threads; a result may then be computed twice, with the same outcome.
  */
 public final class Snapshot {
@@ -22,6 +26,7 @@ public final class Snapshot {
   private static final int MOST_RESULTS_PER_SECTION = 16;
 
   private final Library library;
+  private final LocalDate today;
   private final Map<Key, Result> kept;
   private final Map<Key, Object> current = new ConcurrentHashMap<>();
 
@@ -34,26 +39,41 @@ public final class Snapshot {
    */
   private record Result(Object value, Map<Question<?>, Object> answers) {}
 
-  private Snapshot(Library library, Map<Key, Result> kept) {
+  private Snapshot(Library library, LocalDate today, Map<Key, Result> kept) {
     this.library = library;
+    this.today = today;
     this.kept = kept;
   }
 
+  /** A library on a day before all others, so that nothing in it has run out. */
   public static Snapshot of(Library library) {
-    return new Snapshot(library, new ConcurrentHashMap<>());
+    return of(library, LocalDate.MIN);
+  }
+
+  public static Snapshot of(Library library, LocalDate today) {
+    return new Snapshot(library, today, new ConcurrentHashMap<>());
+  }
+
+  LocalDate today() {
+    return today;
   }
 
   public Library library() {
     return library;
   }
 
-  /** The next moment; what did not change is not computed again. */
+  /** The next moment of the same day; what did not change is not computed again. */
   public Snapshot with(Library next) {
+    return with(next, today);
+  }
+
+  /** The next moment; what did not change is not computed again. */
+  public Snapshot with(Library next, LocalDate day) {
     Map<Key, Result> carried = kept;
     if (carried.size() > MOST_RESULTS_PER_SECTION * sectionCount(next) + 1000) {
       carried = new ConcurrentHashMap<>();
     }
-    return new Snapshot(next, carried);
+    return new Snapshot(next, day, carried);
   }
 
   private static int sectionCount(Library library) {

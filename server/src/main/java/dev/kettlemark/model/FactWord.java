@@ -16,6 +16,7 @@ public final class FactWord {
       "market",
       "allergens-on-site",
       "room",
+      "threshold",
       "note");
 
   /** Facts of a house that name a tool. */

@@ -4,6 +4,8 @@ import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.quantity.Volume;
+import dev.kettlemark.text.Span;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.fraction.BigFraction;
@@ -13,6 +15,7 @@ import org.hipparchus.fraction.BigFraction;
  *
  * @param altitudeMetres above sea level; 0 where the text does not say
  * @param room the temperature of what stands about
+ * @param settings the thresholds that it sets for itself
  */
 public record House(
     Located<String> name,
@@ -23,6 +26,7 @@ public record House(
     List<Vessel> vessels,
     List<Mould> moulds,
     List<Frame> frames,
+    List<Setting> settings,
     Facts facts)
     implements Declaration {
 
@@ -34,6 +38,7 @@ public record House(
     vessels = List.copyOf(vessels);
     moulds = List.copyOf(moulds);
     frames = List.copyOf(frames);
+    settings = List.copyOf(settings);
   }
 
   /**
@@ -68,6 +73,37 @@ public record House(
     public Volume volume() {
       return Volume.ofMillilitres(length * width * height / 1000);
     }
+  }
+
+  /**
+   * A threshold as a house sets it: {@code threshold total-tolerance 0.1 % "our scales"}.
+   *
+   * @param word the threshold's word as written
+   * @param value as written; it may be of the wrong kind
+   * @param reason why it is set so
+   * @param source who says so
+   * @param on the day on which it was set
+   * @param span the whole line
+   */
+  public record Setting(
+      Located<String> word,
+      Located<Quantity> value,
+      Optional<String> reason,
+      Optional<String> source,
+      Optional<LocalDate> on,
+      Span span) {}
+
+  /** The line by which it sets a threshold; of several the first. */
+  public Optional<Setting> setting(Threshold<?> threshold) {
+    return settings.stream()
+        .filter(setting -> setting.word().value().equals(threshold.word()))
+        .filter(setting -> threshold.form().fits(setting.value().value()))
+        .findFirst();
+  }
+
+  /** What it sets a threshold to; empty where it leaves the usual value. */
+  public <T> Optional<T> threshold(Threshold<T> threshold) {
+    return setting(threshold).flatMap(setting -> threshold.of(setting.value().value()));
   }
 
   public Optional<Vessel> vessel(String vesselName) {

@@ -35,6 +35,11 @@ public record Ingredient(
     return roles.contains(role);
   }
 
+  /** What it asks for before it gels, thickens or foams. */
+  public AgentTraits agent() {
+    return AgentTraits.of(facts);
+  }
+
   public boolean hasTrait(String trait) {
     return facts.says("traits", trait);
   }

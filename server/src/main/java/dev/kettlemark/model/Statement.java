@@ -1,6 +1,7 @@
 package dev.kettlemark.model;
 
 import dev.kettlemark.text.Span;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -73,6 +74,15 @@ public record Statement(
         .flatMap(Statement::figures)
         .filter(figure -> figure.value().measures(dimension))
         .findFirst();
+  }
+
+  /** Every date behind one connective. */
+  public List<Located<LocalDate>> days(Connective connective) {
+    return operands(connective)
+        .flatMap(operand -> operand.value() instanceof Operand.Day day
+            ? Stream.of(new Located<>(day.date(), operand.span()))
+            : Stream.empty())
+        .toList();
   }
 
   public boolean has(Connective connective) {

@@ -21,6 +21,7 @@ public enum Verb {
   COOK(Effect.COOK, "boil off water up to a temperature"),
   WARM(Effect.HEAT, "bring to a temperature below the boil"),
   COOL(Effect.HEAT, "let fall to a temperature"),
+  HOLD(Effect.HEAT, "keep at a temperature for a time"),
   WHIP(Effect.AERATE, "beat air in"),
   STREAM(Effect.MERGE, "pour in a thin even stream while the whisk runs"),
   POUR(Effect.MERGE, "pour in at once"),
@@ -40,7 +41,7 @@ public enum Verb {
   DUST(Effect.SHAPE, "cover with a fine powder"),
   DRY(Effect.WAIT, "let water leave in warm air"),
   PACK(Effect.SHAPE, "pack against moisture"),
-  CHECK(Effect.NONE, "measure and compare"),
+  CHECK(Effect.MEASURE, "measure and compare"),
   NEVER(Effect.NONE, "what must not be done");
 
   /** What a verb does in the process model. */
@@ -57,6 +58,8 @@ public enum Verb {
     AERATE,
     /** Waits. */
     WAIT,
+    /** Measures; a density that is checked is the one that the mass is brought to. */
+    MEASURE,
     /** Gives a shape. */
     SHAPE,
     /** Leaves the mass as it is. */

@@ -1,15 +1,18 @@
 package dev.kettlemark.protocol;
 
 import com.google.gson.JsonObject;
+import dev.kettlemark.checks.SafeFixes;
 import dev.kettlemark.features.QuickFixes;
 import dev.kettlemark.features.ScaleActions;
 import dev.kettlemark.library.Entry;
+import dev.kettlemark.model.Acceptance;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.text.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionParams;
@@ -19,7 +22,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What can be done at a place: fixes of findings, and scaling.
+ * What can be done at a place: fixes of findings, scaling, and last of all accepting what is found.
  *
  * <p>Fixes come from the server's own findings, never from what the client sends along: some clients
  * send nothing.
@@ -28,6 +31,9 @@ final class ActionAdapter {
 
   private static final String ASK_SCALE = "kettlemark.scale.ask";
   static final String OPEN_TABLE = "kettlemark.show.open";
+
+  /** Mends the whole document; clients run it when it is saved, if their user says so. */
+  static final String FIX_ALL = CodeActionKind.SourceFixAll + ".kettlemark";
 
   private ActionAdapter() {}
 
@@ -43,7 +49,39 @@ final class ActionAdapter {
     if (wants(only, CodeActionKind.RefactorRewrite)) {
       addFormulaActions(scene, span, actions);
     }
+    if (only != null && wants(only, FIX_ALL)) {
+      fixAll(scene).map(Either::<Command, CodeAction>forRight).ifPresent(actions::add);
+    }
+    if (wants(only, CodeActionKind.QuickFix)) {
+      for (QuickFixes.Action offer :
+          QuickFixes.acceptances(scene.snapshot(), scene.document(), span)) {
+        actions.add(Either.forRight(acceptance(scene, params, offer)));
+      }
+    }
     return actions;
+  }
+
+  /** Only a client that asks for it by name gets it: it has no place in a menu about one line. */
+  private static Optional<CodeAction> fixAll(Scene scene) {
+    SafeFixes fixes = SafeFixes.of(scene.snapshot(), scene.document());
+    if (fixes.applied().isEmpty()) {
+      return Optional.empty();
+    }
+    CodeAction action = new CodeAction("Fix all that is beyond doubt");
+    action.setKind(FIX_ALL);
+    action.setEdit(
+        scene.workspaceEdit(Map.of(scene.document().uri(), fixes.edits(scene.document()))));
+    return Optional.of(action);
+  }
+
+  /** Where the client fills in placeholders, the reason is one; elsewhere it is text to be replaced. */
+  private static CodeAction acceptance(
+      Scene scene, CodeActionParams params, QuickFixes.Action offer) {
+    CodeAction action = fix(scene, params, offer);
+    if (scene.traits().readsSnippetEdits() && scene.traits().readsDocumentChanges()) {
+      action.setEdit(scene.snippetEdit(offer.edits(), Acceptance.UNFILLED));
+    }
+    return action;
   }
 
   private static CodeAction fix(Scene scene, CodeActionParams params, QuickFixes.Action fix) {

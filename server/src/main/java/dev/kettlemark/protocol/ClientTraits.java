@@ -20,6 +20,7 @@ import org.eclipse.lsp4j.WorkspaceClientCapabilities;
  * @param readsActions whether it reads code actions, not only commands
  * @param readsSnippets whether completion may hold placeholders
  * @param readsDocumentChanges whether edits may name document versions
+ * @param readsSnippetEdits whether edits may hold placeholders
  * @param watchesOnRequest whether it watches files that the server asks for
  * @param refreshesHints whether it fetches inlay hints again when told to
  * @param refreshesLenses whether it fetches code lenses again when told to
@@ -30,6 +31,7 @@ record ClientTraits(
     boolean readsActions,
     boolean readsSnippets,
     boolean readsDocumentChanges,
+    boolean readsSnippetEdits,
     boolean watchesOnRequest,
     boolean refreshesHints,
     boolean refreshesLenses) {
@@ -56,6 +58,10 @@ record ClientTraits(
         workspace
             .map(WorkspaceClientCapabilities::getWorkspaceEdit)
             .map(edit -> edit.getDocumentChanges())
+            .orElse(false),
+        workspace
+            .map(WorkspaceClientCapabilities::getWorkspaceEdit)
+            .map(edit -> edit.getSnippetEditSupport())
             .orElse(false),
         workspace
             .map(WorkspaceClientCapabilities::getDidChangeWatchedFiles)

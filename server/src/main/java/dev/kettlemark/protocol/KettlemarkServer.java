@@ -3,6 +3,7 @@ package dev.kettlemark.protocol;
 import dev.kettlemark.protocol.wire.ServerProcess;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.time.LocalDate;
 import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
@@ -41,9 +42,10 @@ public final class KettlemarkServer implements LanguageServer {
   private final DocumentService documents;
   private final LibraryService library;
 
-  private KettlemarkServer(String version, Supplier<LanguageClient> client) {
+  private KettlemarkServer(
+      String version, Supplier<LanguageClient> client, Supplier<LocalDate> today) {
     this.version = version;
-    this.state = new ServerState(workers, client);
+    this.state = new ServerState(workers, client, today);
     this.documents = new DocumentService(state);
     this.library = new LibraryService(state);
   }
@@ -55,13 +57,18 @@ public final class KettlemarkServer implements LanguageServer {
    * @param in what the client sends
    * @param out what the client reads; nothing else may be written to it
    * @param parentProcess the process to end with
+   * @param today tells the day
    * @return the exit code that the protocol asks for
    */
   public static int serve(
-      String version, InputStream in, OutputStream out, OptionalLong parentProcess) {
+      String version,
+      InputStream in,
+      OutputStream out,
+      OptionalLong parentProcess,
+      Supplier<LocalDate> today) {
     AtomicReference<@Nullable LanguageClient> client = new AtomicReference<>();
     KettlemarkServer server =
-        new KettlemarkServer(version, () -> Objects.requireNonNull(client.get()));
+        new KettlemarkServer(version, () -> Objects.requireNonNull(client.get()), today);
     return ServerProcess.run(server, LanguageClient.class, client::set, in, out, parentProcess);
   }
 

@@ -4,6 +4,7 @@ import dev.kettlemark.files.KettleFolder;
 import dev.kettlemark.files.TextFile;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.logging.Logger;
 
 /**
@@ -22,7 +24,13 @@ final class Libraries {
   private static final Logger LOG = Logger.getLogger(Libraries.class.getName());
 
   private final Map<Path, LiveLibrary> byFolder = new LinkedHashMap<>();
-  private final LiveLibrary untitled = new LiveLibrary();
+  private final Supplier<LocalDate> today;
+  private final LiveLibrary untitled;
+
+  Libraries(Supplier<LocalDate> today) {
+    this.today = today;
+    this.untitled = new LiveLibrary(today);
+  }
 
   /** Adds a workspace folder, read at once. */
   void addFolder(Path folder) {
@@ -65,7 +73,7 @@ final class Libraries {
         .map(Map.Entry::getValue);
   }
 
-  private static LiveLibrary read(List<Path> files) {
+  private LiveLibrary read(List<Path> files) {
     Map<String, String> texts = new HashMap<>();
     for (Path file : files) {
       try {
@@ -74,7 +82,7 @@ final class Libraries {
         passOver(file, unreadable);
       }
     }
-    LiveLibrary library = new LiveLibrary();
+    LiveLibrary library = new LiveLibrary(today);
     library.load(texts);
     return library;
   }

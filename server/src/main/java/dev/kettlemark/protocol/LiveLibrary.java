@@ -6,11 +6,13 @@ import dev.kettlemark.library.Pantry;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.syntax.ParsedText;
 import dev.kettlemark.text.TextEdit;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * One library while editors change it: open buffers win over the disk.
@@ -20,10 +22,17 @@ import java.util.function.Function;
 final class LiveLibrary {
 
   private final Map<String, Document> onDisk = new HashMap<>();
+  private final Supplier<LocalDate> today;
   private volatile Moment moment;
 
-  LiveLibrary() {
-    moment = new Moment(Snapshot.of(Library.of(Pantry.documents())), Map.of());
+  /**
+   * A library without texts of its own.
+   *
+   * @param today tells the day at each change
+   */
+  LiveLibrary(Supplier<LocalDate> today) {
+    this.today = today;
+    moment = new Moment(Snapshot.of(Library.of(Pantry.documents()), today.get()), Map.of());
   }
 
   Moment moment() {
@@ -94,6 +103,6 @@ final class LiveLibrary {
   }
 
   private void become(Library library, Map<String, Moment.OpenBuffer> open) {
-    moment = new Moment(moment.snapshot().with(library), open);
+    moment = new Moment(moment.snapshot().with(library, today.get()), open);
   }
 }

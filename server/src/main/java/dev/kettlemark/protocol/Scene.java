@@ -14,6 +14,7 @@ import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.ResourceOperation;
 import org.eclipse.lsp4j.SnippetTextEdit;
+import org.eclipse.lsp4j.StringValue;
 import org.eclipse.lsp4j.TextDocumentEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceEdit;
@@ -74,6 +75,31 @@ record Scene(Moment moment, Document document, ClientTraits traits) {
     return traits.readsDocumentChanges()
         ? new WorkspaceEdit(versioned)
         : new WorkspaceEdit(changes);
+  }
+
+  /**
+   * Edits of which one quoted word is left for the user to write.
+   *
+   * @param unfilled the word that stands for what is to be written
+   */
+  WorkspaceEdit snippetEdit(Map<String, List<TextEdit>> edits, String unfilled) {
+    List<Either<TextDocumentEdit, ResourceOperation>> versioned = new ArrayList<>();
+    edits.forEach((key, list) -> moment.document(key).ifPresent(target -> {
+      TextDocumentEdit edit = versionedEdit(key, List.of());
+      edit.setEdits(list.stream()
+          .map(one ->
+              Either.<org.eclipse.lsp4j.TextEdit, SnippetTextEdit>forRight(new SnippetTextEdit(
+                  positions().range(target.text().source(), one.span()),
+                  new StringValue("snippet", snippet(one.replacement(), unfilled)))))
+          .toList());
+      versioned.add(Either.forLeft(edit));
+    }));
+    return new WorkspaceEdit(versioned);
+  }
+
+  private static String snippet(String text, String unfilled) {
+    return text.replaceAll("([\\\\$}])", "\\\\$1")
+        .replace("\"" + unfilled + "\"", "\"${1:" + unfilled + "}\"");
   }
 
   private TextDocumentEdit versionedEdit(String key, List<org.eclipse.lsp4j.TextEdit> edits) {

@@ -4,6 +4,7 @@ import dev.kettlemark.files.KettleFolder;
 import dev.kettlemark.files.TextFile;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -32,13 +33,14 @@ import org.jspecify.annotations.Nullable;
 final class ServerState {
 
   private final ExecutorService workers;
-  private final Libraries libraries = new Libraries();
+  private final Libraries libraries;
   private volatile ClientTraits traits;
   private volatile Settings settings = Settings.USUAL;
   private volatile Publisher publisher;
   private final Supplier<LanguageClient> client;
 
-  ServerState(ExecutorService workers, Supplier<LanguageClient> client) {
+  ServerState(ExecutorService workers, Supplier<LanguageClient> client, Supplier<LocalDate> today) {
+    this.libraries = new Libraries(today);
     this.workers = workers;
     this.client = client;
     this.traits = ClientTraits.of(new InitializeParams());

@@ -39,7 +39,7 @@ public final class Display {
   public static String activity(Band<Ratio> band) {
     String low = fixed(band.low().fraction(), 2);
     String high = fixed(band.high().fraction(), 2);
-    return low.equals(high) ? low : low + "–" + high;
+    return between(low, high);
   }
 
   /** A weight in grams without its unit, three figures or one decimal, whichever is finer. */
@@ -76,6 +76,24 @@ public final class Display {
     return fixed(ratio.percent(), 1) + " %";
   }
 
+  /** A band of shares that a model gives: one figure where both ends look alike. */
+  public static String estimate(Band<Ratio> band) {
+    return between(fixed(band.low().percent(), 1), fixed(band.high().percent(), 1)) + " %";
+  }
+
+  /** A band of plain numbers: one figure where both ends look alike. */
+  public static String number(Band<Ratio> band, int decimals) {
+    return between(fixed(band.low().fraction(), decimals), fixed(band.high().fraction(), decimals));
+  }
+
+  /** A volume: litres from one litre up. */
+  public static String volume(Band<Volume> band) {
+    boolean large = band.low().litres() >= 1;
+    return large
+        ? between(fixed(band.low().litres(), 2), fixed(band.high().litres(), 2)) + " L"
+        : between(fixed(band.low().millilitres(), 0), fixed(band.high().millilitres(), 0)) + " mL";
+  }
+
   public static String celsius(Temperature temperature) {
     return trimmed(temperature.celsius(), 1) + " °C";
   }
@@ -88,7 +106,32 @@ public final class Display {
   public static String celsius(Band<Temperature> band) {
     String low = fixed(band.low().celsius(), 0);
     String high = fixed(band.high().celsius(), 0);
-    return low.equals(high) ? celsius(band.low()) : low + "–" + high + " °C";
+    return between(low, high) + " °C";
+  }
+
+  /** How far a room lies above a glass transition, from the margin of the glass: 12–22 °C above it. */
+  public static String aboveGlass(Band<TemperatureDifference> margin) {
+    double least = -margin.high().celsius();
+    double most = -margin.low().celsius();
+    if (most <= 0) {
+      return between(fixed(-most, 0), fixed(-least, 0)) + " °C below its glass transition";
+    }
+    return least >= 0
+        ? between(fixed(least, 0), fixed(most, 0)) + " °C above its glass transition"
+        : "from " + fixed(-least, 0) + " °C below to " + fixed(most, 0)
+            + " °C above its glass transition";
+  }
+
+  /** A density: two decimals, one figure where both ends look alike. */
+  public static String density(Band<Density> band) {
+    return between(
+            fixed(band.low().gramsPerMillilitre(), 2), fixed(band.high().gramsPerMillilitre(), 2))
+        + " g/mL";
+  }
+
+  /** A dash between negative figures would be read as one more sign. */
+  private static String between(String low, String high) {
+    return low.equals(high) ? low : low + (low.startsWith("-") ? " to " : "–") + high;
   }
 
   /** A figure with a fixed number of decimals, rounded half up; never minus zero. */

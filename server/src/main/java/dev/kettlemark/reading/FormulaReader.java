@@ -96,7 +96,7 @@ final class FormulaReader {
         new ChangeReader(body, amounts).read(statement).ifPresent(changes::add);
       } else if (body.known(
           statement, FactWord.FORMULA, isVariant ? "fact of a variant" : "fact of a formula")) {
-        facts.add(Body.statement(statement));
+        facts.add(AcceptanceReader.checked(body, Body.statement(statement)));
       }
     } else {
       body.reportMisplaced(line, "before the first stage; amounts and takes stand in a stage");

@@ -13,8 +13,11 @@ import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.quantity.Volume;
+import dev.kettlemark.text.Excerpt;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.hipparchus.fraction.BigFraction;
 
@@ -42,6 +45,7 @@ final class HouseReader {
             .toList(),
         facts.all("mould").flatMap(fact -> mould(fact).stream()).toList(),
         facts.all("frame").flatMap(fact -> frame(fact).stream()).toList(),
+        settings(facts),
         facts);
   }
 
@@ -140,6 +144,57 @@ final class HouseReader {
         sides.get(0).middle().doubleValue() * millimetres,
         sides.get(1).middle().doubleValue() * millimetres,
         sides.get(2).middle().doubleValue() * millimetres));
+  }
+
+  private List<House.Setting> settings(Facts facts) {
+    Set<String> words = new HashSet<>();
+    return facts
+        .all("threshold")
+        .flatMap(fact -> setting(fact).stream())
+        .filter(setting -> isFirst(setting, words))
+        .toList();
+  }
+
+  private boolean isFirst(House.Setting setting, Set<String> words) {
+    boolean isFirst = words.add(setting.word().value());
+    if (!isFirst) {
+      body.report(
+          setting.span(),
+          "the threshold " + Excerpt.of(setting.word().value())
+              + " is already set above, and the first line holds");
+    }
+    return isFirst;
+  }
+
+  /** {@code threshold total-tolerance 0.1 % "why" from "who says so" on 2026-11-25}. */
+  private Optional<House.Setting> setting(Statement fact) {
+    List<Located<Quantity>> figures = fact.objects().stream()
+        .flatMap(operand -> operand.value() instanceof Operand.Figure figure
+            ? Stream.of(new Located<>(figure.quantity(), operand.span()))
+            : Stream.empty())
+        .toList();
+    if (fact.objectNames().size() != 1 || figures.size() != 1) {
+      if (!body.hasMalformedFigure(fact.span())) {
+        body.report(fact.span(), "a threshold reads `threshold total-tolerance 0.05 % \"why\"`");
+      }
+      return Optional.empty();
+    }
+    return Optional.of(new House.Setting(
+        fact.objectNames().get(0),
+        figures.get(0),
+        text(fact.objects().stream()),
+        text(fact.clauses().stream()
+            .filter(clause -> clause.word() == Connective.FROM)
+            .flatMap(clause -> clause.operands().stream())),
+        fact.days(Connective.ON).stream().findFirst().map(Located::value),
+        fact.span()));
+  }
+
+  private static Optional<String> text(Stream<Located<Operand>> operands) {
+    return operands
+        .flatMap(operand ->
+            operand.value() instanceof Operand.Text text ? Stream.of(text.text()) : Stream.empty())
+        .findFirst();
   }
 
   private static boolean isNothing(Located<Operand> operand) {

@@ -40,7 +40,7 @@ final class ProductReader {
           part(statement).ifPresent(parts::add);
         }
         if (body.known(statement, FactWord.PRODUCT, "fact of a product")) {
-          facts.add(Body.statement(statement));
+          facts.add(AcceptanceReader.checked(body, Body.statement(statement)));
         }
       } else {
         body.reportMisplaced(line, "in a product");

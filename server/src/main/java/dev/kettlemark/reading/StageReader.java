@@ -80,7 +80,7 @@ final class StageReader {
             "the fact " + Excerpt.of(head) + " stands above the first stage");
       } else if (body.known(statement, HEADS, "step")) {
         boolean isFact = FactWord.STAGE.contains(statement.head().text());
-        (isFact ? facts : steps).add(Body.statement(statement));
+        (isFact ? facts : steps).add(AcceptanceReader.checked(body, Body.statement(statement)));
       }
     } else {
       body.reportMisplaced(line, "in a stage");

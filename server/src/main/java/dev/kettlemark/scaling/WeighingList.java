@@ -2,10 +2,13 @@ package dev.kettlemark.scaling;
 
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Kitchen;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Ingredient;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
+import dev.kettlemark.quantity.Ratio;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,12 +28,6 @@ import org.hipparchus.fraction.BigFraction;
  * @param lines one for each amount line, in order
  */
 public record WeighingList(List<WeighingLine> lines) {
-
-  /** What decides texture or taste by its dose may be off by this share; common practice, no source. */
-  public static final double CRITICAL_ERROR = 0.05;
-
-  /** Anything else may be off by this share; common practice, no source. */
-  public static final double USUAL_ERROR = 0.10;
 
   private static final Set<String> CRITICAL_ROLES = Set.of(
       "whipping",
@@ -87,11 +84,16 @@ public record WeighingList(List<WeighingLine> lines) {
         .or(() -> scales.stream().max(Comparator.comparing(House.Scale::capacity)));
   }
 
-  /** How much the dose of an ingredient may be off by weighing. */
-  public static double allowedError(Ingredient ingredient) {
-    return ingredient.roles().stream().anyMatch(CRITICAL_ROLES::contains)
-        ? CRITICAL_ERROR
-        : USUAL_ERROR;
+  /** Whether an ingredient decides texture or taste by its dose. */
+  public static boolean isCritical(Ingredient ingredient) {
+    return ingredient.roles().stream().anyMatch(CRITICAL_ROLES::contains);
+  }
+
+  /** What share of an amount its dose may be off by weighing. */
+  public static double allowedError(Kitchen kitchen, Ingredient ingredient) {
+    Threshold<Ratio> threshold =
+        isCritical(ingredient) ? Threshold.CRITICAL_WEIGHING_ERROR : Threshold.USUAL_WEIGHING_ERROR;
+    return kitchen.threshold(threshold).fraction();
   }
 
   /** Splits and premixes, in plain words. */
@@ -194,7 +196,7 @@ public record WeighingList(List<WeighingLine> lines) {
     if (scale.isEmpty() || ingredient.isEmpty() || grams.signum() <= 0) {
       return Optional.empty();
     }
-    double allowed = allowedError(ingredient.get());
+    double allowed = allowedError(formula.kitchen(), ingredient.get());
     if (ingredient.get().isLiquid() || stepShare(scale.get(), grams) <= allowed) {
       return Optional.empty();
     }

@@ -37,6 +37,13 @@ public final class GlassTransition {
       "Gordon and Taylor 1952 with constants of Roos 1993, from memory",
       Confidence.MODEL);
 
+  /** Names the dry blend in a derivation. */
+  public static final Equation DRY_EQUATION = new Equation(
+      "glass transition of the dry sugars",
+      "1/Tg1 = Σ s/Tg",
+      "Fox 1956 with constants of Roos 1993, from memory",
+      Confidence.MODEL);
+
   private static final double WATER_KELVIN = 138;
   private static final double ROOS_SLOPE = 0.0293;
   private static final double ROOS_INTERCEPT = 3.61;

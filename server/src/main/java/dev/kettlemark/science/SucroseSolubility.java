@@ -3,10 +3,13 @@ package dev.kettlemark.science;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Confidence;
+import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * Says how much sucrose dissolves, alone and beside other sugars, and how far a syrup lies beyond that.
@@ -97,6 +100,26 @@ public final class SucroseSolubility {
         otherSugarEffect(syrup, temperature),
         (saturated, effect) ->
             Ratio.ofFraction(perWater / (perWater(saturated) * effect.fraction())));
+  }
+
+  /**
+   * Returns what is left of a syrup once the sucrose beyond saturation has crystallised: the mother liquor.
+   *
+   * <p>A syrup that is not saturated stays as it is. Crystals hold no water.
+   *
+   * @param syrup with its water
+   * @param temperature 0–140 °C
+   */
+  public static Outcome<Composition> motherLiquor(Composition syrup, Temperature temperature) {
+    return supersaturation(syrup, temperature).map(beyond -> {
+      Map<Component, Mass> masses = new EnumMap<>(Component.class);
+      for (Component component : syrup.present()) {
+        masses.put(component, Mass.ofKilograms(syrup.fraction(component)));
+      }
+      masses.computeIfPresent(
+          Component.SUCROSE, (sucrose, mass) -> mass.times(1 / Math.max(1, beyond.fraction())));
+      return Composition.ofMasses(masses);
+    });
   }
 
   /**

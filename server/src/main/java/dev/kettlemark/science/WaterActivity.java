@@ -3,6 +3,7 @@ package dev.kettlemark.science;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
+import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Confidence;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
@@ -42,6 +43,9 @@ public final class WaterActivity {
   private static final double LEAST_ACTIVITY = 1e-9;
   private static final double MOST_ACTIVITY = 1 - 1e-9;
 
+  private static final double ERROR_ABOVE_HALF = 0.02;
+  private static final double ERROR_BELOW_HALF = 0.05;
+
   private WaterActivity() {}
 
   /** Returns the water activity of a composition in storage. */
@@ -71,6 +75,14 @@ public final class WaterActivity {
             ? Ratio.ONE
             : Ratio.ofFraction(
                 SucroseActivity.storageActivity((1 - equivalent) / equivalent, kelvin)));
+  }
+
+  /** Returns the band in which an activity of the model lies by its expected error. */
+  public static Band<Ratio> withError(Ratio activity) {
+    double error = activity.fraction() >= 0.5 ? ERROR_ABOVE_HALF : ERROR_BELOW_HALF;
+    return new Band<>(
+        Ratio.ofFraction(Math.max(0, activity.fraction() - error)),
+        Ratio.ofFraction(Math.min(1, activity.fraction() + error)));
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.kettlemark.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.kettlemark.SampleTexts;
@@ -9,8 +10,11 @@ import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
 import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Derivation;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -30,7 +34,11 @@ class MassBalanceTest {
       "sea-salt",
       "butter",
       "egg-white-powder",
-      "roasted-almond");
+      "roasted-almond",
+      "gelatine-200",
+      "agar",
+      "guar-gum",
+      "nobody-knows");
 
   private static final List<String> STEPS = List.of(
       "mix",
@@ -51,7 +59,13 @@ class MassBalanceTest {
       "stream s0 into s1 over 60 s",
       "whip honey",
       "fold s0",
-      "temper to 31 °C");
+      "temper to 31 °C",
+      "soak for 20 min",
+      "hold at 85 °C for 3 min",
+      "stand for 30 min",
+      "check density 0.50 g/mL",
+      "check density 9 g/mL",
+      "whip for 5 min until stiff-peak");
 
   @Test
   void closesForEverySample() {
@@ -76,9 +90,10 @@ class MassBalanceTest {
     Random random = new Random(20261124);
     int known = 0;
     int boiled = 0;
-    for (int i = 0; i < 1500; i++) {
+    for (int i = 0; i < 2500; i++) {
       String text = randomFormula(random);
       ComputedFormula formula = computed(text);
+      assertTellsEveryFigure(formula, text);
       if (assertCloses(formula, text)) {
         known++;
         boiled += formula.process().evaporated().grams() > 0 ? 1 : 0;
@@ -104,6 +119,25 @@ class MassBalanceTest {
         """);
     assertTrue(assertCloses(formula, "a hot meeting"));
     assertTrue(formula.process().stages().get(1).evaporated().grams() > 0);
+  }
+
+  /** Every figure of every mass is told, or unknown for a reason; none is no number, and no share lies off. */
+  private static void assertTellsEveryFigure(ComputedFormula formula, String what) {
+    for (StageResult stage : formula.process().stages()) {
+      MassFigures figures = MassFigures.of(stage.left(), formula.kitchen());
+      for (Figure figure : Figure.values()) {
+        String told =
+            FigureDerivations.of(figures, figure).fold(Derivation::value, Outcome.Unknown::because);
+        assertFalse(told.isBlank() || told.contains("NaN"), what + figure + told);
+      }
+      figures.moisture().ifKnown(band -> assertShares(band, what));
+      figures.waterActivity().ifKnown(band -> assertShares(band, what));
+      figures.overrun().ifKnown(band -> assertTrue(band.low().fraction() >= 0, what));
+    }
+  }
+
+  private static void assertShares(Band<Ratio> band, String what) {
+    assertTrue(band.low().isShare() && band.high().isShare(), what + band);
   }
 
   /** Returns whether all masses are known; what is unknown cannot be added up. */

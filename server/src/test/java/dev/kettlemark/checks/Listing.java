@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.Today;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Library;
@@ -24,7 +25,7 @@ final class Listing {
   static List<Shown> findings(List<Document> library) {
     List<Document> all = new ArrayList<>(Pantry.documents());
     all.addAll(library);
-    Snapshot snapshot = Snapshot.of(Library.of(all));
+    Snapshot snapshot = Snapshot.of(Library.of(all), Today.DAY);
     List<Shown> shown = new ArrayList<>();
     for (Document document : library) {
       for (Entry entry : document.entries()) {

@@ -8,6 +8,16 @@ class MissingScaleTest {
   private final RuleFixture missingScale = RuleFixture.of(new MissingScale());
 
   @Test
+  void looksAtWhatFillsUpTheRest() {
+    missingScale.check("""
+        formula syrup
+        stage pan
+          q.s. water at 20
+                        ^^ missing-scale: 20 of which scale: 20 °C is 68 °F, 20 °F is -7 °C
+        """);
+  }
+
+  @Test
   void marksATargetWithoutScaleAndTellsBothReadings() {
     missingScale.check("""
         formula syrup

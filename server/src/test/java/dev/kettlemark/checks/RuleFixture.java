@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import dev.kettlemark.Today;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Library;
@@ -119,7 +120,7 @@ final class RuleFixture {
   private static Snapshot snapshot(List<Document> documents) {
     List<Document> all = new ArrayList<>(Pantry.documents());
     all.addAll(documents);
-    return Snapshot.of(Library.of(all));
+    return Snapshot.of(Library.of(all), Today.DAY);
   }
 
   private static List<Document> documents(String drawn) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Today;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
@@ -65,17 +66,17 @@ class RulePagesTest {
   private static List<Finding> findings(Document document) {
     List<Document> all = new ArrayList<>(Pantry.documents());
     all.add(document);
-    Snapshot snapshot = Snapshot.of(Library.of(all));
+    Snapshot snapshot = Snapshot.of(Library.of(all), Today.DAY);
     return document.entries().stream()
         .flatMap(e -> Rules.of(snapshot, e).stream())
         .toList();
   }
 
-  private static Document block(Rule rule, String heading) {
+  static Document block(Rule rule, String heading) {
     String page = RulePages.page(rule.info().id()).orElseThrow();
     Matcher matcher = Pattern.compile("## " + heading + "\n.*?```kettle\n(.*?)```", Pattern.DOTALL)
         .matcher(page);
     assertTrue(matcher.find(), rule.info().id() + " has no block under " + heading);
-    return Document.of("page.kettle", matcher.group(1));
+    return Document.of(rule.info().id() + ".kettle", matcher.group(1));
   }
 }

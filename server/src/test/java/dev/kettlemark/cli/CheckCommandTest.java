@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import dev.kettlemark.Pinned;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -166,5 +168,91 @@ class CheckCommandTest {
     assertEquals(ExitCode.FOUND, check("--warnings-as-errors").code());
     assertEquals(
         ExitCode.DONE, check("--warnings-as-errors", "--severity", "error").code());
+  }
+
+  private static final String ACCEPTED = Bench.CLEAN
+      .replace("40.00 %", "39.00 %")
+      .replace(
+          "batch     1000 g", "batch     1000 g\n  accept    total-off \"as in the old book\"");
+
+  @Test
+  void countsWhatIsAcceptedAndShowsItNot() {
+    Bench.write(folder, "a.kettle", ACCEPTED);
+    Run run = check();
+    assertEquals(ExitCode.DONE, run.code(), run.out());
+    assertEquals("1 file, 1 formula: 0 errors, 0 warnings, 0 notes, 1 accepted\n", run.out());
+  }
+
+  @Test
+  void namesWhatIsAcceptedInJson() {
+    Bench.write(folder, "a.kettle", ACCEPTED.replace("book\"", "book\" until 2026-11-25"));
+    String json = check("--format", "json").out();
+    JsonObject report = JsonParser.parseString(json).getAsJsonObject();
+    assertEquals(0, report.getAsJsonArray("findings").size());
+    JsonObject accepted = report.getAsJsonArray("accepted").get(0).getAsJsonObject();
+    assertEquals("total-off", accepted.get("rule").getAsString());
+    assertEquals("error", accepted.get("severity").getAsString());
+    assertEquals("as in the old book", accepted.get("reason").getAsString());
+    assertEquals("2026-11-25", accepted.get("until").getAsString());
+    assertEquals(1, report.getAsJsonObject("summary").get("accepted").getAsInt());
+  }
+
+  @Test
+  void acceptsNothingWhenTheDayIsOver() {
+    Bench.write(folder, "a.kettle", ACCEPTED.replace("book\"", "book\" until 2026-11-24"));
+    Run run = check();
+    assertEquals(ExitCode.FOUND, run.code());
+    assertTrue(run.out().contains("lapsed-acceptance"), run.out());
+    assertTrue(run.out().contains("total-off"), run.out());
+  }
+
+  private static final String UNTIDY = Bench.CLEAN
+          .replace("60.00 % ", "59.50 % ")
+          .replace("batch     1000 g", "batch     1000 g\n  note      \"x\"")
+      + "  rest      for 3 minutes\n";
+
+  @Test
+  void mendsWhatIsBeyondDoubt() {
+    Path file = Bench.write(folder, "a.kettle", UNTIDY.replace("59.50 % ", ".50 %   "));
+    Run run = check("--fix");
+    String path = file.toString();
+    assertTrue(
+        run.out()
+            .startsWith(path + ":8:3  fixed  bare-point  Write `0.50`\n" + path
+                + ":11:19  fixed  missing-time-unit  Write `min`\n1 file changed.\n"),
+        run.out());
+    String mended = Bench.read(file);
+    assertTrue(mended.contains("0.50 %"), mended);
+    assertTrue(mended.endsWith("for 3 min\n"), mended);
+    assertTrue(run.out().contains("total-off"), run.out());
+    assertEquals(ExitCode.FOUND, run.code());
+    assertTrue(check("--fix").out().startsWith("Nothing to fix.\n"));
+  }
+
+  @Test
+  void showsWhatItWouldMend() {
+    Path file = Bench.write(folder, "a.kettle", UNTIDY);
+    Run run = check("--fix", "--dry-run");
+    assertEquals(ExitCode.FOUND, run.code());
+    assertEquals(UNTIDY, Bench.read(file));
+    assertTrue(
+        run.out().contains("-  rest      for 3 minutes\n+  rest      for 3 min\n"), run.out());
+    assertTrue(run.out().endsWith("1 file would change.\n"), run.out());
+  }
+
+  @Test
+  void keepsReportsForProgramsApartFromWhatItMends() {
+    Bench.write(folder, "a.kettle", UNTIDY);
+    Run run = check("--fix", "--format", "json");
+    assertTrue(JsonParser.parseString(run.out()).isJsonObject());
+    assertTrue(run.err().contains("1 file changed."), run.err());
+  }
+
+  @Test
+  void aDryRunNeedsSomethingToTry() {
+    Bench.write(folder, "a.kettle", Bench.CLEAN);
+    Run run = check("--dry-run");
+    assertEquals(ExitCode.NOT_RUN, run.code());
+    assertTrue(run.err().contains("--dry-run"), run.err());
   }
 }

@@ -4,11 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.kettlemark.Pinned;
+import dev.kettlemark.analysis.Figure;
 import dev.kettlemark.checks.Rules;
 import dev.kettlemark.text.Cells;
 import org.junit.jupiter.api.Test;
 
 class ExplainCommandTest {
+
+  @Test
+  void explainsAThreshold() {
+    Run run = Run.of("explain", "total-tolerance");
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().contains("Usual is 0.05 %"), run.out());
+    assertTrue(run.out().contains("common practice, no source"), run.out());
+  }
 
   @Test
   void showsThePageOfARule() {
@@ -51,6 +60,44 @@ class ExplainCommandTest {
   }
 
   @Test
+  void explainsOneFigureOfOneStage() {
+    Pinned.resource("cli/explain/texture-of-first-syrup.txt")
+        .check(
+            Run.of(
+                    "explain",
+                    "egg-honey-nougat",
+                    "texture",
+                    "--of",
+                    "first-syrup",
+                    "--in",
+                    Run.SAMPLES)
+                .out(),
+            ExplainCommandTest.class);
+  }
+
+  @Test
+  void explainsEveryFigureOfEveryFormula() {
+    for (Figure figure : Figure.values()) {
+      String text =
+          Run.of("explain", "white-fondant", figure.word(), "--in", Run.SAMPLES).out();
+      assertTrue(text.startsWith("the whole, " + figure.title() + "\n"), text);
+      assertTrue(text.lines().count() > 2, text);
+    }
+  }
+
+  @Test
+  void offersANearFigureOrStage() {
+    assertEquals(
+        "kettlemark: no figure is named `densty`; did you mean `density`?\n",
+        Run.of("explain", "orchard-bar", "densty", "--of", "dough", "--in", Run.SAMPLES)
+            .err());
+    assertEquals(
+        "kettlemark: `orchard-bar` has no stage `dogh`; did you mean `dough`?\n",
+        Run.of("explain", "orchard-bar", "density", "--of", "dogh", "--in", Run.SAMPLES)
+            .err());
+  }
+
+  @Test
   void saysWhereNothingWasComputed() {
     Run run = Run.of("explain", "orchard-bar", "slab", "--in", Run.SAMPLES);
     assertEquals(ExitCode.DONE, run.code());
@@ -66,6 +113,7 @@ class ExplainCommandTest {
     assertTrue(formula.err().contains("`orchard-bar`"), formula.err());
     Run stage = Run.of("explain", "orchard-bar", "dogh", "--in", Run.SAMPLES);
     assertEquals(
-        "kettlemark: `orchard-bar` has no stage `dogh`; did you mean `dough`?\n", stage.err());
+        "kettlemark: `orchard-bar` has no stage or figure `dogh`; did you mean `dough`?\n",
+        stage.err());
   }
 }

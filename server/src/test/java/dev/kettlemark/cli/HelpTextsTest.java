@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.Clock;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,8 @@ class HelpTextsTest {
         new PrintWriter(new StringWriter()),
         new PrintWriter(new StringWriter()),
         false,
-        Map.of());
+        Map.of(),
+        Clock.systemUTC());
     return KettlemarkCommand.commandLine(nowhere).getSubcommands().keySet().stream();
   }
 

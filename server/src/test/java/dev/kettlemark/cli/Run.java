@@ -1,11 +1,14 @@
 package dev.kettlemark.cli;
 
+import dev.kettlemark.Today;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.Map;
 
 /** What one run of the program printed and how it ended. */
@@ -29,7 +32,8 @@ record Run(int code, String out, String err) {
         new PrintWriter(out),
         new PrintWriter(err),
         interactive,
-        environment);
+        environment,
+        Clock.fixed(Today.DAY.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC));
     int code = KettlemarkCommand.run(terminal, arguments);
     return new Run(code, plain(out), plain(err));
   }

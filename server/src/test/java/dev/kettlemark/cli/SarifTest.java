@@ -69,6 +69,42 @@ class SarifTest {
     rules.forEach(rule -> assertTrue(rule.getAsJsonObject().has("help"), rule::toString));
   }
 
+  /** Suppressions: SARIF 2.1.0, sections 3.27.23 and 3.35. */
+  @Test
+  void suppressesWhatIsAcceptedButNotWhatIsAMatterOfSafety() {
+    Bench.write(folder, "a.kettle", """
+        formula black-caramel
+          percent of charge
+          caution hot-sugar
+          accept total-off "as in the old book"
+        stage pan
+          99 % white-sugar
+          cook to 200 °C
+          accept burning-syrup "smoked on purpose"
+        """);
+    Run run = Run.of("check", "-f", "sarif", folder.toString());
+    assertEquals(Set.of(), faults(run.out()));
+    int suppressed = 0;
+    boolean safety = false;
+    for (var one : onlyRun(run).getAsJsonArray("results")) {
+      JsonObject result = one.getAsJsonObject();
+      boolean isSafety = result.get("ruleId").getAsString().equals("burning-syrup");
+      if (isSafety) {
+        safety = true;
+        assertEquals("note", result.get("level").getAsString());
+        assertFalse(result.has("suppressions"));
+        assertTrue(result.toString().contains("accepted: smoked on purpose"));
+      } else if (result.has("suppressions")) {
+        suppressed++;
+        JsonObject suppression = result.getAsJsonArray("suppressions").get(0).getAsJsonObject();
+        assertEquals("inSource", suppression.get("kind").getAsString());
+        assertEquals("as in the old book", suppression.get("justification").getAsString());
+      }
+    }
+    assertTrue(safety);
+    assertEquals(1, suppressed);
+  }
+
   /** Columns count UTF-16 units from 1: SARIF 2.1.0, sections 3.14.17 and 3.30.6. */
   @Test
   void countsColumnsInUtf16() {

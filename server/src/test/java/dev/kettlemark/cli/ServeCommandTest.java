@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -28,7 +29,8 @@ class ServeCommandTest {
         new PrintWriter(new StringWriter()),
         new PrintWriter(new StringWriter()),
         false,
-        Map.of());
+        Map.of(),
+        Clock.systemUTC());
     return KettlemarkCommand.run(terminal, "serve", "--stdio");
   }
 

@@ -181,6 +181,26 @@ class CompletionTest {
   }
 
   @Test
+  void offersTheRulesThatFindSomethingFirst() {
+    completion.check("""
+        formula a
+          percent of charge
+          accept <|>
+        stage pan
+          50 % white-sugar
+          40 % water
+          mix
+        """, "total-off", "missing-unit");
+    List<String> labels = completion.labels("formula a\n  accept <|>");
+    assertFalse(labels.contains("unreadable-text"), labels::toString);
+  }
+
+  @Test
+  void offersTheThresholdsOfAHouse() {
+    completion.check("house a\n  threshold <|>", "total-tolerance", "small-powder-dose");
+  }
+
+  @Test
   void offersFactsNotWrittenYetFirst() {
     completion.check("formula a\n  accept 1\n  batch 1 g\n  <|>", "basis", "caution", "claim");
     completion.check("variant a of nougat\n  <|>", "accept", "add", "basis");

@@ -26,6 +26,46 @@ class HoverTest {
       """;
 
   @Test
+  void tellsWhatAnAcceptanceAccepts() {
+    String told = FeatureFixture.of("""
+        formula f
+          percent of charge
+          acc<|>ept total-off "as in the old book"
+        stage pot
+          50 % water
+          40 % sucrose
+        """ + LIBRARY).hover();
+    assertEquals("""
+        **total-off** — error: the lines do not add up to 100 %
+
+        Accepts:
+
+        - line 1: the lines add up to 90.00 %, 10.00 % too little""", told);
+  }
+
+  @Test
+  void tellsThatAnAcceptanceAcceptsNothing() {
+    String told = FeatureFixture.of("""
+        formula f
+        stage pot
+          q.s. water
+          accept missing-<|>unit "the scale says"
+        """).hover();
+    assertTrue(told.endsWith("Accepts nothing at present."), told);
+  }
+
+  @Test
+  void tellsTheUsualValueOfAThreshold() {
+    String told = FeatureFixture.of("""
+        house quay
+          threshold usual-<|>cook 100-170 °C "nobody here makes caramel"
+        """).hover();
+    assertTrue(told.startsWith("**usual-cook** — where a cook ends"), told);
+    assertTrue(told.contains("Usual is 100–180 °C: "), told);
+    assertTrue(told.contains("Source: common practice, no source; looked at on "), told);
+  }
+
+  @Test
   void tellsAnAmountOnEveryBasis() {
     // By hand: 10 % of 1000 g is 100 g; the liquid is 20 % of the charge; the gum 0.40 % of that.
     // Water: 20 % + 0.1 · 0.08 % = 20.008 %; 0.08 / 20.008 = 0.400 %.
@@ -188,7 +228,7 @@ class HoverTest {
 
         Contains water 90.0 %, sucrose 10.0 %.
 
-        Water activity at 20–25 °C about 0.99, if nothing grains.
+        - water activity: 0.97–1.00 at 20–25 °C, if nothing grains
 
         Temperature when it is done: 21 °C, dissolved, foam, soft-peak.
 

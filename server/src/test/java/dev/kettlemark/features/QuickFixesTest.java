@@ -42,6 +42,30 @@ class QuickFixesTest {
     assertEquals(List.of(), at(Span.at(3)));
   }
 
+  @Test
+  void offersToAcceptWhatIsFoundOncePerRule() {
+    List<Action> offers = QuickFixes.acceptances(
+        FIXTURE.snapshot(),
+        FIXTURE.document(),
+        new Span(0, FIXTURE.document().text().source().length()));
+    List<String> titles = offers.stream().map(Action::title).toList();
+    assertEquals(titles.stream().distinct().toList(), titles);
+    Action offer = offers.stream()
+        .filter(action -> action.finding().rule().id().equals("missing-unit"))
+        .findFirst()
+        .orElseThrow();
+    assertEquals("Accept `missing-unit` with a reason", offer.title());
+    assertEquals(false, offer.preferred());
+    assertEquals(
+        FIXTURE.document().text().source().text() + "  accept    missing-unit \"reason\"\n",
+        FIXTURE
+            .document()
+            .text()
+            .source()
+            .with(offer.edits().getOrDefault(FIXTURE.document().uri(), List.of()))
+            .text());
+  }
+
   private static List<Action> at(Span range) {
     return QuickFixes.at(FIXTURE.snapshot(), FIXTURE.document(), range).stream()
         .filter(action -> action.finding().rule().id().equals("missing-unit"))

@@ -1,5 +1,6 @@
 package dev.kettlemark.protocol;
 
+import dev.kettlemark.Today;
 import java.io.IOException;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
@@ -35,6 +36,8 @@ import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceEditCapabilities;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.launch.LSPLauncher;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -65,8 +68,8 @@ final class EditorFixture implements AutoCloseable {
     PipedInputStream toClient = new PipedInputStream(1 << 16);
     PipedOutputStream fromClient = new PipedOutputStream(toServer);
     PipedOutputStream fromServer = new PipedOutputStream(toClient);
-    serving = new Thread(() -> exitCode.complete(
-        KettlemarkServer.serve("test", toServer, fromServer, OptionalLong.empty())));
+    serving = new Thread(() -> exitCode.complete(KettlemarkServer.serve(
+        "test", toServer, fromServer, OptionalLong.empty(), () -> Today.DAY)));
     serving.setDaemon(true);
     serving.start();
     var launcher = LSPLauncher.createClientLauncher(client, toClient, fromClient);
@@ -83,6 +86,18 @@ final class EditorFixture implements AutoCloseable {
   static EditorFixture onFolder(Path folder) throws Exception {
     InitializeParams params = params();
     params.setWorkspaceFolders(List.of(new WorkspaceFolder(folder.toUri().toString(), "kitchen")));
+    return new EditorFixture(params);
+  }
+
+  /** An editor that fills in placeholders of edits. */
+  static EditorFixture readingSnippets() throws Exception {
+    InitializeParams params = params();
+    WorkspaceEditCapabilities edits = new WorkspaceEditCapabilities();
+    edits.setDocumentChanges(true);
+    edits.setSnippetEditSupport(true);
+    WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+    workspace.setWorkspaceEdit(edits);
+    params.getCapabilities().setWorkspace(workspace);
     return new EditorFixture(params);
   }
 

@@ -146,6 +146,79 @@ class FeaturesTest {
   }
 
   @Test
+  void acceptingComesLast() throws Exception {
+    editor.type(bar, "60.00 %", "60.00");
+    editor.diagnostics(bar);
+    List<CodeAction> actions = actions("60.00");
+    CodeAction last = actions.get(actions.size() - 1);
+    assertEquals("Accept missing-unit with a reason", last.getTitle());
+    String accepted = EditorFixture.applied(editor.text(bar), edits(last.getEdit(), bar));
+    assertTrue(accepted.contains("  mix\n  accept    missing-unit \"reason\"\n"), accepted);
+  }
+
+  /** {@code SnippetTextEdit}: Language Server Protocol 3.18, "Text Edit". */
+  @Test
+  void theReasonIsAPlaceholderWhereTheClientFillsItIn() throws Exception {
+    String uri = "untitled:syrup";
+    try (EditorFixture filling = EditorFixture.readingSnippets()) {
+      filling.open(uri, "formula syrup\nstage pan\n  50 water\n");
+      Position position = filling.positionOf(uri, "50");
+      var actions = filling.await(filling
+          .server()
+          .getTextDocumentService()
+          .codeAction(new CodeActionParams(
+              EditorFixture.id(uri),
+              new Range(position, position),
+              new CodeActionContext(List.of()))));
+      CodeAction last = actions.get(actions.size() - 1).getRight();
+      var edit = last.getEdit().getDocumentChanges().get(0).getLeft().getEdits().get(0);
+      assertEquals(
+          "\n  accept    missing-unit \"${1:reason}\"",
+          edit.getRight().getSnippet().getValue());
+      assertEquals("snippet", edit.getRight().getSnippet().getKind());
+    }
+  }
+
+  @Test
+  void whatIsAcceptedIsNotPublished() throws Exception {
+    editor.type(bar, "60.00 %", "59.00 %");
+    assertTrue(codes().contains("total-off"));
+    editor.type(
+        bar, "  batch     1200 g\n", "  batch     1200 g\n  accept    total-off \"a trial\"\n");
+    assertFalse(codes().contains("total-off"));
+  }
+
+  @Test
+  void fixesAllOnlyWhereAClientAsksForIt() throws Exception {
+    editor.type(bar, "0.25 %", ".25 %");
+    editor.diagnostics(bar);
+    assertFalse(
+        actions("60.00").stream().anyMatch(action -> action.getKind().startsWith("source.fixAll")));
+    CodeActionContext context = new CodeActionContext(List.of());
+    context.setOnly(List.of("source.fixAll"));
+    Range all = new Range(new Position(0, 0), new Position(99, 0));
+    List<CodeAction> actions = editor
+        .await(editor
+            .server()
+            .getTextDocumentService()
+            .codeAction(new CodeActionParams(EditorFixture.id(bar), all, context)))
+        .stream()
+        .map(either -> either.getRight())
+        .toList();
+    assertEquals(
+        List.of("source.fixAll.kettlemark"),
+        actions.stream().map(CodeAction::getKind).toList());
+    String fixed = EditorFixture.applied(editor.text(bar), edits(actions.get(0).getEdit(), bar));
+    assertTrue(fixed.contains("0.25 %"), fixed);
+  }
+
+  private List<String> codes() throws Exception {
+    return editor.diagnostics(bar).stream()
+        .map(diagnostic -> diagnostic.getCode().getLeft())
+        .toList();
+  }
+
+  @Test
   void scalingNeedsNoQuestionWhereAProductSaysWhatIsWanted() throws Exception {
     CodeAction scale = actions("60.00").stream()
         .filter(action -> action.getTitle().startsWith("Scale to what bar-42 needs"))

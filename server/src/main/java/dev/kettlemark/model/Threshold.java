@@ -1,0 +1,194 @@
+package dev.kettlemark.model;
+
+import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.quantity.TemperatureDifference;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hipparchus.fraction.BigFraction;
+
+/**
+ * A limit that checks measure against and that a house may set for itself.
+ *
+ * <p>Here stand its word, what kind of figure it is, and what it is a limit of. Its usual value stands
+ * with reason, source and date in the built-in file of thresholds.
+ *
+ * @param <T> the type of its value
+ */
+public final class Threshold<T> {
+
+  public static final Threshold<Ratio> TOTAL_TOLERANCE = share(
+      "total-tolerance",
+      "by how much the lines of a formula may miss 100 %, before it is a mistake");
+
+  public static final Threshold<Ratio> SMALL_POWDER_DOSE =
+      share("small-powder-dose", "the share of the charge below which a powder must be weighed");
+
+  public static final Threshold<Ratio> GUM_OVERDOSE =
+      share("gum-overdose", "what share of the highest usual dose of a gum cannot be meant");
+
+  public static final Threshold<Temperature> HOT_SYRUP =
+      temperature("hot-syrup", "above it a syrup cooks the foaming agent that it is poured into");
+
+  public static final Threshold<Band<Temperature>> USUAL_COOK = temperatures(
+      "usual-cook", "where a cook ends; a figure that lies there in the other scale is meant so");
+
+  public static final Threshold<TemperatureDifference> SUGAR_STAGE_SLACK = difference(
+      "sugar-stage-slack",
+      "how far a cook may end outside the sugar stage written beside it, before it is an error");
+
+  public static final Threshold<Ratio> BATCH_SHORTFALL =
+      share("batch-shortfall", "what share of the pieces' weight a batch may lack, as rounding");
+
+  public static final Threshold<Ratio> CRITICAL_WEIGHING_ERROR = share(
+      "critical-weighing-error",
+      "what share of an amount that acts by its dose one step of the scale may be");
+
+  public static final Threshold<Ratio> USUAL_WEIGHING_ERROR =
+      share("usual-weighing-error", "what share of any other amount one step of the scale may be");
+
+  private static final List<Threshold<?>> ALL = List.of(
+      TOTAL_TOLERANCE,
+      SMALL_POWDER_DOSE,
+      GUM_OVERDOSE,
+      HOT_SYRUP,
+      USUAL_COOK,
+      SUGAR_STAGE_SLACK,
+      BATCH_SHORTFALL,
+      CRITICAL_WEIGHING_ERROR,
+      USUAL_WEIGHING_ERROR);
+
+  /** What kind of figure a threshold is. */
+  public enum Form {
+    SHARE("a share, as in `5 %`", Unit.Dimension.SHARE, false),
+    TEMPERATURE("a temperature, as in `95 °C`", Unit.Dimension.TEMPERATURE, false),
+    DIFFERENCE("a difference of temperatures, as in `4 °C`", Unit.Dimension.TEMPERATURE, false),
+    TEMPERATURES("a range of temperatures, as in `100-180 °C`", Unit.Dimension.TEMPERATURE, true),
+    MASS("a weight, as in `10 g`", Unit.Dimension.MASS, false),
+    TIME("a time, as in `90 s`", Unit.Dimension.TIME, false);
+
+    private final String words;
+    private final Unit.Dimension dimension;
+    private final boolean range;
+
+    Form(String words, Unit.Dimension dimension, boolean range) {
+      this.words = words;
+      this.dimension = dimension;
+      this.range = range;
+    }
+
+    /** What it is and how it is written. */
+    public String words() {
+      return words;
+    }
+
+    /** Whether a figure is of this kind. */
+    public boolean fits(Quantity figure) {
+      return figure.measures(dimension)
+          && figure.tolerance().isEmpty()
+          && (range ? figure.low().compareTo(figure.high()) < 0 : !figure.isRange())
+          && isPossible(figure);
+    }
+
+    /** Only temperatures may lie below zero; one below all heat is no figure at all. */
+    private boolean isPossible(Quantity figure) {
+      return this == TEMPERATURE || this == TEMPERATURES || figure.low().signum() >= 0;
+    }
+  }
+
+  private final String word;
+  private final Form form;
+  private final String meaning;
+  private final Function<Quantity, T> reading;
+
+  private Threshold(String word, Form form, String meaning, Function<Quantity, T> reading) {
+    this.word = word;
+    this.form = form;
+    this.meaning = meaning;
+    this.reading = reading;
+  }
+
+  /** Every threshold, in the order of the documentation. */
+  public static List<Threshold<?>> all() {
+    return ALL;
+  }
+
+  public static List<String> words() {
+    return ALL.stream().<String>map(Threshold::word).toList();
+  }
+
+  public static Optional<Threshold<?>> named(String word) {
+    return ALL.stream().filter(threshold -> threshold.word.equals(word)).findFirst();
+  }
+
+  public String word() {
+    return word;
+  }
+
+  public Form form() {
+    return form;
+  }
+
+  /** What it is a limit of, one clause. */
+  public String meaning() {
+    return meaning;
+  }
+
+  /** The value of a figure of its form; empty for any other figure. */
+  public Optional<T> of(Quantity figure) {
+    return form.fits(figure) ? Optional.of(reading.apply(figure)) : Optional.empty();
+  }
+
+  static Threshold<Ratio> share(String word, String meaning) {
+    return new Threshold<>(
+        word, Form.SHARE, meaning, figure -> Ratio.ofFraction(base(figure).doubleValue()));
+  }
+
+  static Threshold<Temperature> temperature(String word, String meaning) {
+    return new Threshold<>(word, Form.TEMPERATURE, meaning, figure -> celsius(figure.lowInBase()));
+  }
+
+  static Threshold<TemperatureDifference> difference(String word, String meaning) {
+    return new Threshold<>(
+        word,
+        Form.DIFFERENCE,
+        meaning,
+        figure -> TemperatureDifference.ofCelsius(figure
+            .low()
+            .multiply(figure.unit().map(Unit::factor).orElse(BigFraction.ONE))
+            .doubleValue()));
+  }
+
+  static Threshold<Band<Temperature>> temperatures(String word, String meaning) {
+    return new Threshold<>(
+        word,
+        Form.TEMPERATURES,
+        meaning,
+        figure -> Band.spanning(celsius(figure.lowInBase()), celsius(figure.highInBase())));
+  }
+
+  static Threshold<Mass> mass(String word, String meaning) {
+    return new Threshold<>(
+        word, Form.MASS, meaning, figure -> Mass.ofGrams(base(figure).doubleValue()));
+  }
+
+  static Threshold<Duration> time(String word, String meaning) {
+    return new Threshold<>(
+        word,
+        Form.TIME,
+        meaning,
+        figure -> Duration.ofMillis(Math.round(base(figure).doubleValue() * 1000)));
+  }
+
+  private static BigFraction base(Quantity figure) {
+    return figure.lowInBase();
+  }
+
+  private static Temperature celsius(BigFraction degrees) {
+    return Temperature.ofCelsius(degrees.doubleValue());
+  }
+}
