@@ -22,18 +22,21 @@ public final class ComputedFormula {
   private final ProcessResult process;
   private final Map<String, Material> materials;
   private final Kitchen kitchen;
+  private final boolean tooDeep;
 
   ComputedFormula(
       ResolvedFormula resolved,
       Amounts amounts,
       ProcessResult process,
       Map<String, Material> materials,
-      Kitchen kitchen) {
+      Kitchen kitchen,
+      boolean tooDeep) {
     this.resolved = resolved;
     this.amounts = amounts;
     this.process = process;
     this.materials = Map.copyOf(materials);
     this.kitchen = kitchen;
+    this.tooDeep = tooDeep;
   }
 
   /** The formula, for a variant with its parent's lines. */
@@ -67,6 +70,11 @@ public final class ComputedFormula {
   /** What each name of an amount line means. */
   public Optional<Material> material(String name) {
     return Optional.ofNullable(materials.get(name));
+  }
+
+  /** Whether formulas go on inside it for so long, or in a circle, that they were not followed. */
+  public boolean isTooDeep() {
+    return tooDeep;
   }
 
   public Kitchen kitchen() {

@@ -67,7 +67,7 @@ final class FormulaComputation {
       amounts = solve(finishedPerCharge(kitchen, process));
       process = run(amounts, kitchen);
     }
-    return new ComputedFormula(resolved, amounts, process, materials, kitchen);
+    return new ComputedFormula(resolved, amounts, process, materials, kitchen, tooDeep);
   }
 
   private Optional<House> house() {
