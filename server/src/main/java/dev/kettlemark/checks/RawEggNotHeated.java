@@ -27,8 +27,9 @@ public final class RawEggNotHeated implements Rule {
 
   static final String CAUTION = "raw-egg";
 
-  private static final RuleInfo INFO =
-      RuleInfo.error("raw-egg-not-heated", "raw egg is never heated enough to be safe").forSafety();
+  private static final RuleInfo INFO = RuleInfo.error(
+          "raw-egg-not-heated", "raw egg is never heated enough to be safe")
+      .forSafety();
 
   private static final String PASTEURISED = "egg-white-pasteurised";
 
@@ -57,7 +58,8 @@ public final class RawEggNotHeated implements Rule {
           .isPresent();
       if (isRawEgg && seen.size() < MOST_NAMES && seen.add(name.value())) {
         Optional<Band<Temperature>> reached = HighestTemperature.of(formula, name.value());
-        EggSafety.Verdict verdict = reached.map(EggSafety::ofWhite).orElse(EggSafety.Verdict.NOT_PASTEURISED);
+        EggSafety.Verdict verdict =
+            reached.map(EggSafety::ofWhite).orElse(EggSafety.Verdict.NOT_PASTEURISED);
         if (verdict != EggSafety.Verdict.SAFE_AT_ONCE) {
           findings.add(finding(subject, formula, name, reached, verdict));
         }
