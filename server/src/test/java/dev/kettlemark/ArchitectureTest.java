@@ -55,10 +55,10 @@ class ArchitectureTest {
   private static final Map<String, String> READERS = Map.of(
       "dev.kettlemark.library.Pantry",
       "the pantry is written in the language and shipped as text inside the program",
-      "dev.kettlemark.labelling.LawTable",
-      "what the law says is a table with its source and date, so that it can be read and renewed as one",
       "dev.kettlemark.library.Thresholds",
       "so are the usual thresholds",
+      "dev.kettlemark.labelling.LawTable",
+      "what the law says is a table with its source and date, so that it can be read and renewed as one",
       "dev.kettlemark.checks.RulePages",
       "the page of a rule is Markdown, so that the editor, the terminal and the web read one text");
 
@@ -97,6 +97,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".scaling..")
         .layer("labelling")
         .definedBy(ROOT + ".labelling..")
+        .layer("answers")
+        .definedBy(ROOT + ".answers..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -129,6 +131,8 @@ class ArchitectureTest {
         .whereLayer("labelling")
         .mayOnlyAccessLayers(
             "scaling", "analysis", "library", "model", "science", "quantity", "text")
+        .whereLayer("answers")
+        .mayOnlyAccessLayers("analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
@@ -147,6 +151,7 @@ class ArchitectureTest {
         .mayOnlyAccessLayers(
             "labelling",
             "checks",
+            "answers",
             "scaling",
             "analysis",
             "library",
@@ -211,6 +216,7 @@ class ArchitectureTest {
         "reading",
         "scaling",
         "labelling",
+        "answers",
         "checks",
         "features",
         // Both turn what a user asks for into an exact figure of a scaling.

@@ -22,21 +22,18 @@ public final class ComputedFormula {
   private final ProcessResult process;
   private final Map<String, Material> materials;
   private final Kitchen kitchen;
-  private final boolean tooDeep;
 
   ComputedFormula(
       ResolvedFormula resolved,
       Amounts amounts,
       ProcessResult process,
       Map<String, Material> materials,
-      Kitchen kitchen,
-      boolean tooDeep) {
+      Kitchen kitchen) {
     this.resolved = resolved;
     this.amounts = amounts;
     this.process = process;
     this.materials = Map.copyOf(materials);
     this.kitchen = kitchen;
-    this.tooDeep = tooDeep;
   }
 
   /** The formula, for a variant with its parent's lines. */
@@ -62,6 +59,11 @@ public final class ComputedFormula {
     return KitchenRun.of(formula(), amounts, materials, kitchen, charge);
   }
 
+  /** The formula with something changed, to see what would become of it. */
+  public Experiment experiment() {
+    return new Experiment(resolved, materials, kitchen);
+  }
+
   /** Whether the masses are those of a nominal charge, since the formula gives no weight. */
   public boolean isNominal() {
     return amounts.charge().isEmpty();
@@ -70,11 +72,6 @@ public final class ComputedFormula {
   /** What each name of an amount line means. */
   public Optional<Material> material(String name) {
     return Optional.ofNullable(materials.get(name));
-  }
-
-  /** Whether formulas go on inside it for so long, or in a circle, that they were not followed. */
-  public boolean isTooDeep() {
-    return tooDeep;
   }
 
   public Kitchen kitchen() {

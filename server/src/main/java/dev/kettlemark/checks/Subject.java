@@ -80,11 +80,6 @@ public final class Subject {
         .isEmpty();
   }
 
-  /** What the label of the formula or product must and may say; empty for all other sections. */
-  public Optional<Label> label() {
-    return scope.ask(Labels.label(entry));
-  }
-
   /** What the rules find here; for those about acceptances. */
   List<Finding> found() {
     return scope.ask(Rules.told(entry));
@@ -103,6 +98,11 @@ public final class Subject {
   /** The day at which the library is looked at. */
   public LocalDate today() {
     return scope.ask(Lookup.today());
+  }
+
+  /** What the label of the formula or product must and may say; empty for all other sections. */
+  public Optional<Label> label() {
+    return scope.ask(Labels.label(entry));
   }
 
   public <T> T ask(Question<T> question) {

@@ -75,10 +75,12 @@ final class FormulaMakeup {
 
   private void add(Located<String> name, Outcome<Ratio> share) {
     Way.Step step = new Way.Step(name.value(), entry.origin(name.span()));
-    Optional<Ingredient> ingredient = computed.material(name.value()).flatMap(Material::ingredient);
-    Optional<Makeup> inside = ingredient.isPresent() || computed.isTooDeep()
-        ? Optional.empty()
-        : scope.ask(Labels.makeup(name.value()));
+    Optional<Material> material = computed.material(name.value());
+    Optional<Ingredient> ingredient = material.flatMap(Material::ingredient);
+    // What the formula itself did not follow, for a circle or for depth, is not followed here either.
+    Optional<Makeup> inside = material.flatMap(Material::made).isPresent()
+        ? scope.ask(Labels.makeup(name.value()))
+        : Optional.empty();
     if (inside.isPresent()) {
       uses.add(inside.get(), share, step);
     } else {

@@ -142,7 +142,8 @@ public final class Vocabulary {
       new Term("draft", "written, not made yet"),
       new Term("bench", "made at the bench, still changing"),
       new Term("released", "may leave the kitchen; changes need a new version"),
-      new Term("withdrawn", "not to be made any more"));
+      new Term("withdrawn", "not to be made any more"),
+      new Term("discontinued", "an ingredient that is no longer sold"));
 
   private static final List<Term> CLAIM = List.of(
       new Term("vegan", "nothing of animals"),

@@ -60,7 +60,7 @@ class HoverTest {
         house quay
           threshold usual-<|>cook 100-170 °C "nobody here makes caramel"
         """).hover();
-    assertTrue(told.startsWith("**usual-cook** — where a cook ends"), told);
+    assertTrue(told.startsWith("**usual-cook** — the range in which a cook ends"), told);
     assertTrue(told.contains("Usual is 100–180 °C: "), told);
     assertTrue(told.contains("Source: common practice, no source; looked at on "), told);
   }
