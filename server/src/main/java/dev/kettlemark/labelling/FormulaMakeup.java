@@ -77,7 +77,8 @@ final class FormulaMakeup {
     Way.Step step = new Way.Step(name.value(), entry.origin(name.span()));
     Optional<Material> material = computed.material(name.value());
     Optional<Ingredient> ingredient = material.flatMap(Material::ingredient);
-    // What the formula itself did not follow, for a circle or for depth, is not followed here either.
+    // What the formula itself did not follow, for a circle or for depth, is not followed here
+    // either.
     Optional<Makeup> inside = material.flatMap(Material::made).isPresent()
         ? scope.ask(Labels.makeup(name.value()))
         : Optional.empty();
