@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 public final class TypedAllergens implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.warning("typed-allergens", "allergens are typed by hand");
+      RuleInfo.warning("typed-allergens", "allergens are typed by hand").forSafety();
 
   /** A text that starts so and names an allergen is a statement; any other is a remark. */
   private static final Pattern STATEMENT =
