@@ -50,6 +50,58 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
       "usual-weighing-error", "what share of any other amount one step of the scale may be");
 
+  public static final Threshold<Ratio> FOAM_FAT = share(
+      "foam-fat", "the share of foreign fat above which a protein foam whips badly");
+
+  public static final Threshold<Ratio> FOAM_FAT_FATAL = share(
+      "foam-fat-fatal", "the share of foreign fat above which a protein foam does not whip at all");
+
+  public static final Threshold<Ratio> HEATED_GUM_CARRIER = share(
+      "heated-gum-carrier",
+      "what share of its usual dry carrier a gum that is boiled later needs at least");
+
+  public static final Threshold<Ratio> HINDERED_HYDRATION = share(
+      "hindered-hydration", "the sugar in the water above which a gelling agent takes up water badly");
+
+  public static final Threshold<Ratio> BLOCKED_HYDRATION = share(
+      "blocked-hydration", "the sugar in the water above which no gelling agent takes up water");
+
+  public static final Threshold<Duration> FOAM_STANDING =
+      time("foam-standing", "how long a foam may stand still before it is deposited");
+
+  public static final Threshold<TemperatureDifference> SETTING_MARGIN = difference(
+      "setting-margin", "by how much a gelling mass should be deposited above where it sets");
+
+  public static final Threshold<Band<Temperature>> FOAM_REHEAT = temperatures(
+      "foam-reheat", "where a set foam begins to lose its air, and where it has surely lost it");
+
+  public static final Threshold<Band<Temperature>> CENTRE_FOR_COAT = temperatures(
+      "centre-for-coat", "how warm a centre should be when it is coated");
+
+  public static final Threshold<Duration> SETTING_TIME =
+      time("setting-time", "how long a foam or a slow gel should set before it is cut");
+
+  public static final Threshold<Duration> OVER_WHIPPING =
+      time("over-whipping", "how long egg white may be whipped fast before it turns grainy");
+
+  public static final Threshold<Duration> SYRUP_WAIT =
+      time("syrup-wait", "how long a cooked syrup may wait for the mass that it goes into");
+
+  public static final Threshold<Mass> FASTEST_STREAM =
+      mass("fastest-stream", "how much hot syrup can be streamed into a foam in one second");
+
+  public static final Threshold<Mass> SLOWEST_STREAM =
+      mass("slowest-stream", "how much hot syrup should at least be streamed in one second");
+
+  public static final Threshold<TemperatureDifference> INCLUSION_CHILL = difference(
+      "inclusion-chill", "by how much cold pieces may cool the mass that they are folded into");
+
+  public static final Threshold<Ratio> GRAIN_PRONE = share(
+      "grain-prone", "the share of sucrose in its solids above which a syrup grains from the wall");
+
+  public static final Threshold<Ratio> HEAVY_FOLD = share(
+      "heavy-fold", "what share of a foam may be folded in fast before it loses much air");
+
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
       SMALL_POWDER_DOSE,
@@ -59,7 +111,24 @@ public final class Threshold<T> {
       SUGAR_STAGE_SLACK,
       BATCH_SHORTFALL,
       CRITICAL_WEIGHING_ERROR,
-      USUAL_WEIGHING_ERROR);
+      USUAL_WEIGHING_ERROR,
+      FOAM_FAT,
+      FOAM_FAT_FATAL,
+      HEATED_GUM_CARRIER,
+      HINDERED_HYDRATION,
+      BLOCKED_HYDRATION,
+      FOAM_STANDING,
+      SETTING_MARGIN,
+      FOAM_REHEAT,
+      CENTRE_FOR_COAT,
+      SETTING_TIME,
+      OVER_WHIPPING,
+      SYRUP_WAIT,
+      FASTEST_STREAM,
+      SLOWEST_STREAM,
+      INCLUSION_CHILL,
+      GRAIN_PRONE,
+      HEAVY_FOLD);
 
   /** What kind of figure a threshold is. */
   public enum Form {
