@@ -28,18 +28,26 @@ import java.util.stream.Stream;
  */
 record DoneStep(ComputedFormula formula, int stageIndex, int index) {
 
-  /** A step that looks further back than this looks at a text that nobody cooks from. */
-  private static final int LONGEST_PAST = 500;
+  /** Nobody cooks from a text with more steps or amounts; each may look at every other one. */
+  private static final int MOST_STEPS = 300;
 
-  /** Every step of a formula, in the order written. */
+  private static final int MOST_AMOUNTS = 1000;
+
+  /** Every step of a formula, in the order written; none for a text that nobody could cook from. */
   static Stream<DoneStep> of(ComputedFormula formula) {
     List<StageResult> stages = formula.process().stages();
-    return IntStream.range(0, stages.size()).boxed().flatMap(stage -> of(formula, stage));
+    return formula.amounts().lines().size() > MOST_AMOUNTS
+        ? Stream.empty()
+        : IntStream.range(0, Math.min(stages.size(), MOST_STEPS))
+            .boxed()
+            .flatMap(stage -> of(formula, stage))
+            .limit(MOST_STEPS);
   }
 
   /** Every step of one stage. */
   static Stream<DoneStep> of(ComputedFormula formula, int stage) {
-    return IntStream.range(0, formula.process().stages().get(stage).steps().size())
+    int steps = formula.process().stages().get(stage).steps().size();
+    return IntStream.range(0, Math.min(steps, MOST_STEPS))
         .mapToObj(step -> new DoneStep(formula, stage, step));
   }
 
@@ -99,7 +107,7 @@ record DoneStep(ComputedFormula formula, int stageIndex, int index) {
 
   private void collect(
       int stage, int end, Set<String> names, Set<Integer> seen, List<DoneStep> past) {
-    if (!seen.add(stage) || past.size() > LONGEST_PAST) {
+    if (!seen.add(stage) || past.size() > MOST_STEPS) {
       return;
     }
     for (TakeLine take : formula.process().stages().get(stage).stage().takes()) {

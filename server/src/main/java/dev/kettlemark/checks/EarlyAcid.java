@@ -1,6 +1,7 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.AgentTraits;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Component;
@@ -50,7 +51,7 @@ public final class EarlyAcid implements Rule {
     Set<AmountLine> told = new HashSet<>();
     List<Finding> findings = new ArrayList<>();
     for (DoneStep step : DoneStep.of(formula).toList()) {
-      for (var parcel : step.after()) {
+      for (StageParcel parcel : step.after()) {
         List<WeighedIn.Held> held = weighed.in(step.stageIndex(), parcel);
         Optional<WeighedIn.Held> dry = held.stream()
             .filter(one -> isHotGelling(formula, one.line()) && !done.contains(one.line()))
@@ -60,9 +61,8 @@ public final class EarlyAcid implements Rule {
             .filter(one -> one.hasRole("acidulant") && acid(one) > grams * LEAST_ACID)
             .filter(one -> told.add(one.line()))
             .forEach(acid -> findings.add(finding(subject, formula, acid, gel, held))));
-        boolean isHydrated = parcel.temperature().high().compareTo(HOT) >= 0;
         held.stream()
-            .filter(one -> isHydrated && isMet(one, parcel.temperature().high()))
+            .filter(one -> isMet(one, parcel.temperature().high()))
             .forEach(one -> done.add(one.line()));
       }
     }

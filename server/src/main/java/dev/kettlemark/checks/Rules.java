@@ -44,6 +44,7 @@ public final class Rules {
       new StageBeforeMade(),
       new TakenTwice(),
       new UnusedStage(),
+      new UntakenStage(),
       new SyrupIntoUnwhippedFoam(),
       new FatInFoam(),
       new LumpingGum(),
