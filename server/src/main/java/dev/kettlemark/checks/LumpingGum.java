@@ -100,8 +100,7 @@ public final class LumpingGum implements Rule {
   /** Parts of all else in the parcel for one part of the gum; empty where its weight is unknown. */
   private static Optional<Double> carried(
       ComputedFormula formula, StageParcel parcel, String name) {
-    double gum = formula.amounts().shareOf(name).doubleValue()
-        * formula.process().charge().mass().grams();
+    double gum = formula.amounts().shareOf(name).doubleValue() * WeighedIn.grams(formula);
     return parcel.mass().toOptional().filter(mass -> gum > 0).map(Mass::grams).map(all ->
         Math.max(0, all - gum) / gum);
   }

@@ -117,6 +117,15 @@ final class WeighedIn {
   private double grams(int line) {
     double share =
         formula.amounts().lines().get(line).share().map(s -> s.doubleValue()).orElse(0.0);
-    return Math.max(0, share) * formula.process().charge().mass().grams();
+    return Math.max(0, share) * grams(formula);
+  }
+
+  /** What all shares are of, in grams, as the formula is followed through its stages. */
+  static double grams(ComputedFormula formula) {
+    return formula
+        .amounts()
+        .charge()
+        .map(charge -> charge.doubleValue())
+        .orElse(ComputedFormula.NOMINAL_CHARGE.grams());
   }
 }
