@@ -3,6 +3,7 @@ package dev.kettlemark.checks;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Connective;
+import dev.kettlemark.model.State;
 import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Temperature;
 import java.util.List;
@@ -32,10 +33,19 @@ public final class BoiledFoam implements Rule {
   public List<Finding> check(Subject subject) {
     return subject.formula().stream()
         .flatMap(DoneStep::of)
-        .filter(step -> step.before().stream().anyMatch(StageParcel::isAerated))
         .filter(BoiledFoam::boils)
+        .filter(step -> step.before().stream().anyMatch(parcel -> isFoam(step, parcel)))
         .map(step -> finding(subject, step))
         .toList();
+  }
+
+  /** Yolks that are beaten with sugar are no foam that anybody wants to keep: custard is boiled. */
+  private static boolean isFoam(DoneStep step, StageParcel parcel) {
+    return parcel.isAerated()
+        && !parcel.has(State.RIBBON)
+        && (parcel.states().stream().anyMatch(state -> state.reaches(State.SOFT_PEAK))
+            || WeighedIn.of(step.formula()).in(step.stageIndex(), parcel).stream()
+                .anyMatch(held -> held.hasRole("whipping")));
   }
 
   private static boolean boils(DoneStep step) {

@@ -6,6 +6,7 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
+import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
@@ -62,7 +63,15 @@ public final class CentreOffTemperature implements Rule {
         .filter(parcel -> parcel.temperature().isWhollyBelow(usual.low())
             || parcel.temperature().isWhollyAbove(usual.high()))
         .filter(parcel -> !isRoom(step, parcel.temperature()))
+        .filter(parcel -> parcel.temperature().isWhollyBelow(usual.low()) || !hasUntoldWait(step))
         .map(parcel -> predicted(subject, step, parcel, usual));
+  }
+
+  /** Whether it may have cooled for longer than anybody says. */
+  private static boolean hasUntoldWait(DoneStep step) {
+    return step.past().stream()
+        .anyMatch(past -> past.effect() == Verb.Effect.WAIT
+            && past.seconds(Connective.FOR).isEmpty());
   }
 
   private static boolean isRoom(DoneStep step, Band<Temperature> band) {

@@ -21,7 +21,8 @@ import java.util.Set;
  * Reports a mass that is deposited at a temperature at which its gel already sets.
  *
  * <p>The temperature as written counts: the lowest that the step allows. Below the setting point it is
- * an error, and within the usual margin above it a warning. Where the step says none, a mass that the
+ * an error, and within the usual margin above it a warning; gelatine, which sets slowly, gets a warning
+ * below it and nothing above. Where the step says none, a mass that the
  * model sees gelled gets a warning.
  */
 public final class DepositBelowSetting implements Rule {
@@ -30,6 +31,9 @@ public final class DepositBelowSetting implements Rule {
       RuleInfo.error("deposit-below-setting", "a mass is deposited when its gel already sets");
 
   private static final Set<String> DEPOSITING = Set.of("deposit", "pipe", "spread");
+
+  /** A gel that melts in the mouth sets slowly; pantry figures of gelatine. */
+  private static final Temperature SLOW_GEL = Temperature.ofCelsius(40);
 
   @Override
   public RuleInfo info() {
@@ -76,7 +80,7 @@ public final class DepositBelowSetting implements Rule {
     TemperatureDifference margin = subject.threshold(Threshold.SETTING_MARGIN);
     Temperature lowest =
         Temperature.ofCelsius(figure.value().lowInBase().doubleValue());
-    if (lowest.compareTo(sets.plus(margin)) >= 0) {
+    if (lowest.compareTo(isSlow(agent) ? sets : sets.plus(margin)) >= 0) {
       return Optional.empty();
     }
     // Five degrees of margin for the rule, and as much again for the way into the mould.
@@ -88,7 +92,8 @@ public final class DepositBelowSetting implements Rule {
             Display.celsius(sets),
             Display.celsius(lowest))
         .because("gel that is moved once it sets tears, and comes grainy and weak out of the mould");
-    return Optional.of((lowest.compareTo(sets) < 0 ? finding : finding.as(Severity.WARNING))
+    boolean isSure = lowest.compareTo(sets) < 0 && !isSlow(agent);
+    return Optional.of((isSure ? finding : finding.as(Severity.WARNING))
         .withFixes(
             subject.isWrittenHere(figure.span())
                 ? List.of(Fix.replace("Write `" + enough + "`", figure.span(), enough))
@@ -100,9 +105,14 @@ public final class DepositBelowSetting implements Rule {
     return step.before().stream()
         .filter(parcel -> parcel.agents().contains(agent))
         .map(parcel -> parcel.temperature())
-        .filter(band -> band.isWhollyBelow(sets) && wasHot(agent, sets))
+        .filter(band -> band.isWhollyBelow(sets) && wasHot(agent, sets) && !isSlow(agent))
         .map(band -> predicted(step, agent, band))
         .findFirst();
+  }
+
+  /** Gelatine and its like take hours to set, and are moved while they cool. */
+  private static boolean isSlow(Agent agent) {
+    return agent.traits().melts().filter(melts -> melts.compareTo(SLOW_GEL) <= 0).isPresent();
   }
 
   private static boolean wasHot(Agent agent, Temperature sets) {

@@ -17,8 +17,9 @@ import java.util.Set;
 /**
  * Reports an acid that lies in the mass before its gelling agent has taken up water.
  *
- * <p>Only agents that take up water hot are meant: gelatine is soaked in juice every day. A trace of
- * acid does no harm, and a buffer makes it doubtful.
+ * <p>Only agents that take up water hot are meant: gelatine is soaked in juice every day, and starch is
+ * cooked with acid on purpose. The acid of fruit and a trace of any other do no harm, and a buffer makes
+ * it doubtful.
  */
 public final class EarlyAcid implements Rule {
 
@@ -58,7 +59,7 @@ public final class EarlyAcid implements Rule {
             .findFirst();
         double grams = parcel.mass().map(Mass::grams).orElse(Double.POSITIVE_INFINITY);
         dry.ifPresent(gel -> held.stream()
-            .filter(one -> one.hasRole("acidulant") && acid(one) > grams * LEAST_ACID)
+            .filter(one -> isAdded(one) && acid(one) > grams * LEAST_ACID)
             .filter(one -> told.add(one.line()))
             .forEach(acid -> findings.add(finding(subject, formula, acid, gel, held))));
         held.stream()
@@ -79,7 +80,9 @@ public final class EarlyAcid implements Rule {
   private static boolean isHotGelling(ComputedFormula formula, AmountLine line) {
     Optional<Ingredient> ingredient =
         formula.material(line.ingredient().value()).flatMap(material -> material.ingredient());
-    return ingredient.filter(known -> known.hasRole("gelling")).isPresent()
+    return ingredient
+            .filter(known -> known.hasRole("gelling") && !known.hasRole("starch"))
+            .isPresent()
         && hydration(ingredient)
             .filter(condition -> condition.above() && condition.limit().compareTo(HOT) >= 0)
             .isPresent();
@@ -87,6 +90,11 @@ public final class EarlyAcid implements Rule {
 
   private static Optional<AgentTraits.Condition> hydration(Optional<Ingredient> ingredient) {
     return ingredient.flatMap(known -> known.agent().hydrates());
+  }
+
+  /** Whether it is there for its acid; a sour fruit is what the jelly is made of. */
+  private static boolean isAdded(WeighedIn.Held held) {
+    return held.hasRole("acidulant") && !held.hasRole("fruit");
   }
 
   private static double acid(WeighedIn.Held held) {

@@ -30,6 +30,9 @@ public final class FatInFoam implements Rule {
 
   private static final String WHIPPING = "whipping";
 
+  /** Chickpea water, the thinnest of them, holds twice as much; pantry figures. */
+  private static final double LEAST_PROTEIN = 0.005;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -70,7 +73,7 @@ public final class FatInFoam implements Rule {
     StageParcel foam = whip.after().get(0);
     List<WeighedIn.Held> held = weighed.in(whip.stageIndex(), foam);
     double grams = foam.mass().map(Mass::grams).orElse(0.0);
-    if (grams <= 0 || held.stream().noneMatch(one -> one.hasRole(WHIPPING))) {
+    if (grams <= 0 || held.stream().noneMatch(FatInFoam::isFoamingProtein)) {
       return Optional.empty();
     }
     double fat = held.stream().mapToDouble(FatInFoam::foreignFat).sum();
@@ -79,6 +82,15 @@ public final class FatInFoam implements Rule {
         .flatMap(severity -> held.stream()
             .max((one, other) -> Double.compare(foreignFat(one), foreignFat(other)))
             .map(culprit -> new Fatty(culprit, share, severity)));
+  }
+
+  /** A gum that whips, such as a cellulose, stands fat. */
+  private static boolean isFoamingProtein(WeighedIn.Held held) {
+    return held.hasRole(WHIPPING)
+        && held.material()
+            .flatMap(material -> material.composition().toOptional())
+            .filter(composition -> composition.fraction(Component.PROTEIN) > LEAST_PROTEIN)
+            .isPresent();
   }
 
   private static Optional<Severity> severity(Subject subject, DoneStep whip, Ratio share) {

@@ -6,7 +6,6 @@ import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Statement;
-import dev.kettlemark.model.StatementClause;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
@@ -91,10 +90,9 @@ public final class LumpingGum implements Rule {
   }
 
   private static boolean isBeatenIn(Statement step) {
-    return step.clauses().stream()
-            .map(StatementClause::word)
-            .anyMatch(word -> word == Connective.ON || word == Connective.WHILE)
-        && step.names(Connective.ON).stream().anyMatch(speed -> speed.value().equals("high"));
+    return step.has(Connective.ON, "high")
+        || step.has(Connective.WHILE, "blending")
+        || step.has(Connective.WHILE, "shearing");
   }
 
   /** Parts of all else in the parcel for one part of the gum; empty where its weight is unknown. */

@@ -91,4 +91,18 @@ class BoiledFoamTest {
           boil    for 2 min
         """);
   }
+
+  @Test
+  void leavesACustardAlone() {
+    boiledFoam.check("""
+        formula custard
+        stage pan
+          20 %    egg-yolk
+          20 %    caster-sugar
+          60 %    milk
+          whip    egg-yolk, caster-sugar until ribbon
+          pour    milk into egg-yolk
+          boil    for 1 min
+        """);
+  }
 }

@@ -166,4 +166,20 @@ class CentreOffTemperatureTest {
           enrobe  centre with couverture-dark-62 at 20-24 °C
         """);
   }
+
+  @Test
+  void saysNothingOfAWaitWithoutATime() {
+    centreOffTemperature.check("""
+        formula sticks
+        stage centre
+          60 %    glucose-syrup-42
+          cook    to 110 °C
+          set     at 18 °C
+        stage sticks
+          30 %    couverture-dark-62
+          all of  centre
+          temper  couverture-dark-62 to 31.5 °C
+          enrobe  centre with couverture-dark-62
+        """);
+  }
 }

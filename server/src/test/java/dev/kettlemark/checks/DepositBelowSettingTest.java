@@ -169,4 +169,50 @@ class DepositBelowSettingTest {
           deposit pot above 50 °C
         """);
   }
+
+  @Test
+  void leavesGelatineJustAboveItsPointAlone() {
+    depositBelowSetting.check("""
+        formula drops
+        stage pot
+          2 %     gelatine-200
+          90 %    water
+          soak    gelatine-200, water for 10 min
+          warm    to 60 °C for 5 min
+        stage drops
+          all of  pot
+          deposit pot above 31 °C
+        """);
+  }
+
+  @Test
+  void doubtsGelatineBelowIt() {
+    depositBelowSetting.checkSeverity(Severity.WARNING, """
+        formula drops
+        stage pot
+          2 %     gelatine-200
+          90 %    water
+          soak    gelatine-200, water for 10 min
+          warm    to 60 °C for 5 min
+        stage drops
+          all of  pot
+          deposit pot above 25 °C
+        """);
+  }
+
+  @Test
+  void leavesGelatineThatHasCooledAlone() {
+    depositBelowSetting.check("""
+        formula drops
+        stage pot
+          2 %     gelatine-200
+          90 %    water
+          soak    gelatine-200, water for 10 min
+          warm    to 60 °C for 5 min
+        stage drops
+          all of  pot
+          cool    to 25 °C
+          deposit pot
+        """);
+  }
 }

@@ -139,4 +139,35 @@ class EarlyAcidTest {
           set    for 20 h
         """);
   }
+
+  @Test
+  void leavesASourFruitAlone() {
+    earlyAcid.check("""
+        formula jelly
+        stage pot
+          1 %    pectin-hm-slow
+          6 %    caster-sugar
+          30 %   lemon-juice
+          90 %   water
+          blend  pectin-hm-slow, caster-sugar
+          sprinkle pectin-hm-slow into water
+          boil   for 2 min
+        stage slab
+          all of pot
+          set    for 20 h
+        """);
+  }
+
+  @Test
+  void leavesStarchCookedWithAcidAlone() {
+    earlyAcid.check("""
+        formula lokum
+        stage pot
+          10 %   thin-boiling-starch
+          0.5 %  citric-acid
+          80 %   water
+          mix    all
+          boil   for 10 min
+        """);
+  }
 }

@@ -175,4 +175,16 @@ class FatInFoamTest {
           deposit foam
         """);
   }
+
+  @Test
+  void leavesACelluloseThatWhipsAlone() {
+    fatInFoam.check("""
+        formula topping
+        stage foam
+          1 %     hpmc
+          20 %    coconut-oil
+          60 %    water
+          whip    until soft-peak
+        """);
+  }
 }

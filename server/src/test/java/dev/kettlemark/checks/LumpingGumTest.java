@@ -140,4 +140,15 @@ class LumpingGumTest {
           sprinkle xanthan-gum into water
         """);
   }
+
+  @Test
+  void trustsABlender() {
+    lumpingGum.check("""
+        formula syrup
+        stage pot
+          0.2 %  xanthan-gum
+          90 %   water
+          disperse xanthan-gum in water while blending
+        """);
+  }
 }
