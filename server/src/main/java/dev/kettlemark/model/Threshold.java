@@ -21,34 +21,36 @@ import org.hipparchus.fraction.BigFraction;
  */
 public final class Threshold<T> {
 
-  public static final Threshold<Ratio> TOTAL_TOLERANCE = share(
-      "total-tolerance", "by how much the lines of a formula may miss 100 %, before it is a mistake");
+  public static final Threshold<Ratio> TOTAL_TOLERANCE =
+      share("total-tolerance", "the most by which the lines of a formula may miss 100 %");
 
-  public static final Threshold<Ratio> SMALL_POWDER_DOSE = share(
-      "small-powder-dose", "the share of the charge below which a powder must be weighed");
+  public static final Threshold<Ratio> SMALL_POWDER_DOSE =
+      share("small-powder-dose", "the share of the charge below which a powder must be weighed");
 
   public static final Threshold<Ratio> GUM_OVERDOSE = share(
-      "gum-overdose", "what share of the highest usual dose of a gum cannot be meant");
+      "gum-overdose",
+      "the share of the highest usual dose of a gum above which it cannot be meant");
 
   public static final Threshold<Temperature> HOT_SYRUP = temperature(
-      "hot-syrup", "above it a syrup cooks the foaming agent that it is poured into");
+      "hot-syrup", "the heat above which a syrup cooks the foaming agent that it is poured into");
 
   public static final Threshold<Band<Temperature>> USUAL_COOK = temperatures(
-      "usual-cook", "where a cook ends; a figure that lies there in the other scale is meant so");
+      "usual-cook",
+      "the range in which a cook ends; a figure that lies there in the other scale is meant so");
 
   public static final Threshold<TemperatureDifference> SUGAR_STAGE_SLACK = difference(
       "sugar-stage-slack",
-      "how far a cook may end outside the sugar stage written beside it, before it is an error");
+      "the farthest that a cook may end outside the sugar stage beside it, before it is an error");
 
   public static final Threshold<Ratio> BATCH_SHORTFALL = share(
-      "batch-shortfall", "what share of the pieces' weight a batch may lack, as rounding");
+      "batch-shortfall", "the share of the pieces' weight that a batch may lack, as rounding");
 
   public static final Threshold<Ratio> CRITICAL_WEIGHING_ERROR = share(
       "critical-weighing-error",
-      "what share of an amount that acts by its dose one step of the scale may be");
+      "the most that one step of the scale may be of an amount that acts by its dose");
 
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
-      "usual-weighing-error", "what share of any other amount one step of the scale may be");
+      "usual-weighing-error", "the most that one step of the scale may be of any other amount");
 
   public static final Threshold<Ratio> FOAM_FAT = share(
       "foam-fat", "the share of foreign fat above which a protein foam whips badly");
@@ -58,7 +60,7 @@ public final class Threshold<T> {
 
   public static final Threshold<Ratio> HEATED_GUM_CARRIER = share(
       "heated-gum-carrier",
-      "what share of its usual dry carrier a gum that is boiled later needs at least");
+      "the least share of its usual dry carrier that a gum needs if it is boiled later");
 
   public static final Threshold<Ratio> HINDERED_HYDRATION = share(
       "hindered-hydration", "the sugar in the water above which a gelling agent takes up water badly");
@@ -67,40 +69,40 @@ public final class Threshold<T> {
       "blocked-hydration", "the sugar in the water above which no gelling agent takes up water");
 
   public static final Threshold<Duration> FOAM_STANDING =
-      time("foam-standing", "how long a foam may stand still before it is deposited");
+      time("foam-standing", "the longest that a foam may stand still before it is deposited");
 
   public static final Threshold<TemperatureDifference> SETTING_MARGIN = difference(
-      "setting-margin", "by how much a gelling mass should be deposited above where it sets");
+      "setting-margin", "the margin above its setting point at which a gelling mass is deposited at the least");
 
   public static final Threshold<Band<Temperature>> FOAM_REHEAT = temperatures(
-      "foam-reheat", "where a set foam begins to lose its air, and where it has surely lost it");
+      "foam-reheat", "the range in which a set foam loses its air as it is warmed");
 
   public static final Threshold<Band<Temperature>> CENTRE_FOR_COAT = temperatures(
-      "centre-for-coat", "how warm a centre should be when it is coated");
+      "centre-for-coat", "the range in which a centre is coated");
 
   public static final Threshold<Duration> SETTING_TIME =
-      time("setting-time", "how long a foam or a slow gel should set before it is cut");
+      time("setting-time", "the least time that a foam or a slow gel sets before it is cut");
 
   public static final Threshold<Duration> OVER_WHIPPING =
-      time("over-whipping", "how long egg white may be whipped fast before it turns grainy");
+      time("over-whipping", "the longest that egg white may be whipped fast before it turns grainy");
 
   public static final Threshold<Duration> SYRUP_WAIT =
-      time("syrup-wait", "how long a cooked syrup may wait for the mass that it goes into");
+      time("syrup-wait", "the longest that a cooked syrup may wait for the mass that it goes into");
 
   public static final Threshold<Mass> FASTEST_STREAM =
-      mass("fastest-stream", "how much hot syrup can be streamed into a foam in one second");
+      mass("fastest-stream", "the most hot syrup that can be streamed into a foam in one second");
 
   public static final Threshold<Mass> SLOWEST_STREAM =
-      mass("slowest-stream", "how much hot syrup should at least be streamed in one second");
+      mass("slowest-stream", "the least hot syrup that is streamed into a foam in one second");
 
   public static final Threshold<TemperatureDifference> INCLUSION_CHILL = difference(
-      "inclusion-chill", "by how much cold pieces may cool the mass that they are folded into");
+      "inclusion-chill", "the most by which cold pieces may cool the mass that they are folded into");
 
   public static final Threshold<Ratio> GRAIN_PRONE = share(
       "grain-prone", "the share of sucrose in its solids above which a syrup grains from the wall");
 
   public static final Threshold<Ratio> HEAVY_FOLD = share(
-      "heavy-fold", "what share of a foam may be folded in fast before it loses much air");
+      "heavy-fold", "the most of a mass that may be folded into a foam fast before it loses much air");
 
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
@@ -217,8 +219,7 @@ public final class Threshold<T> {
   }
 
   static Threshold<Temperature> temperature(String word, String meaning) {
-    return new Threshold<>(
-        word, Form.TEMPERATURE, meaning, figure -> celsius(figure.lowInBase()));
+    return new Threshold<>(word, Form.TEMPERATURE, meaning, figure -> celsius(figure.lowInBase()));
   }
 
   static Threshold<TemperatureDifference> difference(String word, String meaning) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.concurrent.ExecutionException;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.CompletionItem;
@@ -60,6 +61,17 @@ class FeaturesTest {
         centre    42 g                cold-bar
         make      37 pieces
         loss      4 % of centre
+      """;
+
+  private static final String GEL = """
+      formula gel "Gel"
+        percent   of charge
+        batch     1000 g
+
+      stage soak
+         1.50 %             gelatine-250
+         q.s.               water
+        soak      gelatine-250, water for 20 min until bloomed
       """;
 
   private static final String PANTRY = """
@@ -173,7 +185,8 @@ class FeaturesTest {
       CodeAction last = actions.get(actions.size() - 1).getRight();
       var edit = last.getEdit().getDocumentChanges().get(0).getLeft().getEdits().get(0);
       assertEquals(
-          "\n  accept    missing-unit \"${1:reason}\"", edit.getRight().getSnippet().getValue());
+          "\n  accept    missing-unit \"${1:reason}\"",
+          edit.getRight().getSnippet().getValue());
       assertEquals("snippet", edit.getRight().getSnippet().getKind());
     }
   }
@@ -182,7 +195,8 @@ class FeaturesTest {
   void whatIsAcceptedIsNotPublished() throws Exception {
     editor.type(bar, "60.00 %", "59.00 %");
     assertTrue(codes().contains("total-off"));
-    editor.type(bar, "  batch     1200 g\n", "  batch     1200 g\n  accept    total-off \"a trial\"\n");
+    editor.type(
+        bar, "  batch     1200 g\n", "  batch     1200 g\n  accept    total-off \"a trial\"\n");
     assertFalse(codes().contains("total-off"));
   }
 
@@ -190,8 +204,8 @@ class FeaturesTest {
   void fixesAllOnlyWhereAClientAsksForIt() throws Exception {
     editor.type(bar, "0.25 %", ".25 %");
     editor.diagnostics(bar);
-    assertFalse(actions("60.00").stream()
-        .anyMatch(action -> action.getKind().startsWith("source.fixAll")));
+    assertFalse(
+        actions("60.00").stream().anyMatch(action -> action.getKind().startsWith("source.fixAll")));
     CodeActionContext context = new CodeActionContext(List.of());
     context.setOnly(List.of("source.fixAll"));
     Range all = new Range(new Position(0, 0), new Position(99, 0));
@@ -204,9 +218,9 @@ class FeaturesTest {
         .map(either -> either.getRight())
         .toList();
     assertEquals(
-        List.of("source.fixAll.kettlemark"), actions.stream().map(CodeAction::getKind).toList());
-    String fixed =
-        EditorFixture.applied(editor.text(bar), edits(actions.get(0).getEdit(), bar));
+        List.of("source.fixAll.kettlemark"),
+        actions.stream().map(CodeAction::getKind).toList());
+    String fixed = EditorFixture.applied(editor.text(bar), edits(actions.get(0).getEdit(), bar));
     assertTrue(fixed.contains("0.25 %"), fixed);
   }
 
@@ -225,6 +239,25 @@ class FeaturesTest {
     String scaled = EditorFixture.applied(editor.text(bar), edits(scale.getEdit(), bar));
     // 37 × 42 g / 0.96, by hand.
     assertEquals(BAR.replace("1200 g", "1618.75 g"), scaled);
+  }
+
+  @Test
+  void anAnswerIsARewritingThatOneUndoTakesBack() throws Exception {
+    String gel = folder.resolve("gel.kettle").toUri().toString();
+    editor.open(gel, GEL);
+    Position position = editor.positionOf(gel, "1.50");
+    CodeActionParams params = new CodeActionParams(
+        EditorFixture.id(gel), new Range(position, position), new CodeActionContext(List.of()));
+    CodeAction answer =
+        editor.await(editor.server().getTextDocumentService().codeAction(params)).stream()
+            .map(either -> either.getRight())
+            .filter(action -> action.getTitle().startsWith("Use gelatine-200: 1.68 %"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(CodeActionKind.RefactorRewrite, answer.getKind());
+    assertEquals(
+        GEL.replace("gelatine-250", "gelatine-200").replace("1.50 %", "1.68 %"),
+        EditorFixture.applied(editor.text(gel), edits(answer.getEdit(), gel)));
   }
 
   @Test
