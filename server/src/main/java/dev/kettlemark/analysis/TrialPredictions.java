@@ -134,9 +134,7 @@ final class TrialPredictions {
 
   private Outcome<Prediction> density(StageResult stage, Optional<Temperature> at) {
     return stage.left().isAerated()
-        ? figures(stage)
-            .density()
-            .map(band -> Prediction.of(band.map(Density::gramsPerMillilitre)))
+        ? figures(stage).density().map(band -> Prediction.of(band.map(Density::gramsPerMillilitre)))
         : AirReading.withoutAir(stage, at)
             .map(density -> Prediction.within(
                 density.gramsPerMillilitre(), density.gramsPerMillilitre() * DENSITY_ERROR));

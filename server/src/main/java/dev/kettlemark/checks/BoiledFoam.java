@@ -52,8 +52,8 @@ public final class BoiledFoam implements Rule {
     return BOILING.contains(step.effect())
         || (step.effect() == Verb.Effect.HEAT
             && step.after().stream()
-                .anyMatch(parcel -> parcel.isAerated()
-                    && parcel.temperature().low().compareTo(BOIL) >= 0));
+                .anyMatch(parcel ->
+                    parcel.isAerated() && parcel.temperature().low().compareTo(BOIL) >= 0));
   }
 
   private static Finding finding(Subject subject, DoneStep step) {
@@ -71,12 +71,13 @@ public final class BoiledFoam implements Rule {
     String names = step.stage().stage().amounts().stream()
         .map(AmountLine::ingredient)
         .map(name -> name.value())
-        .filter(name -> step.before().stream()
-            .anyMatch(parcel -> parcel.holds(name) && !parcel.isAerated()))
+        .filter(name ->
+            step.before().stream().anyMatch(parcel -> parcel.holds(name) && !parcel.isAerated()))
         .collect(Collectors.joining(", "));
     boolean isBare = step.step().objects().isEmpty() && !step.step().has(Connective.INTO);
     return Optional.of(step.step().word().span())
-        .filter(word -> isBare && !names.isEmpty() && subject.isWrittenHere(step.step().span()))
+        .filter(word ->
+            isBare && !names.isEmpty() && subject.isWrittenHere(step.step().span()))
         .map(word -> Fix.insert("Boil only " + names, word.end(), " " + names));
   }
 }

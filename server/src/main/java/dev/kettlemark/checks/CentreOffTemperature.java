@@ -50,10 +50,9 @@ public final class CentreOffTemperature implements Rule {
   private static Optional<Finding> check(Subject subject, DoneStep step, Band<Temperature> usual) {
     Optional<Located<Quantity>> written =
         step.step().figure(Connective.AT, Unit.Dimension.TEMPERATURE);
-    Optional<Temperature> highest = written.map(figure ->
-        Temperature.ofCelsius(figure.value().highInBase().doubleValue()));
-    boolean isOfCentre =
-        highest.filter(t -> t.compareTo(usual.high()) <= 0).isPresent();
+    Optional<Temperature> highest =
+        written.map(figure -> Temperature.ofCelsius(figure.value().highInBase().doubleValue()));
+    boolean isOfCentre = highest.filter(t -> t.compareTo(usual.high()) <= 0).isPresent();
     if (isOfCentre) {
       return written
           .filter(figure -> highest.orElseThrow().compareTo(usual.low()) < 0)
@@ -70,8 +69,8 @@ public final class CentreOffTemperature implements Rule {
   /** Whether it may have cooled for longer than anybody says. */
   private static boolean hasUntoldWait(DoneStep step) {
     return step.past().stream()
-        .anyMatch(past -> past.effect() == Verb.Effect.WAIT
-            && past.seconds(Connective.FOR).isEmpty());
+        .anyMatch(past ->
+            past.effect() == Verb.Effect.WAIT && past.seconds(Connective.FOR).isEmpty());
   }
 
   private static boolean isRoom(DoneStep step, Band<Temperature> band) {
@@ -84,13 +83,11 @@ public final class CentreOffTemperature implements Rule {
   private static Optional<StageParcel> centre(DoneStep step) {
     return step.step().objectNames().stream()
         .findFirst()
-        .flatMap(name -> step.before().stream()
-            .filter(parcel -> parcel.holds(name.value()))
-            .findFirst());
+        .flatMap(name ->
+            step.before().stream().filter(parcel -> parcel.holds(name.value())).findFirst());
   }
 
-  private static Finding cold(
-      Subject subject, Located<Quantity> figure, Band<Temperature> usual) {
+  private static Finding cold(Subject subject, Located<Quantity> figure, Band<Temperature> usual) {
     Temperature low = Temperature.ofCelsius(figure.value().lowInBase().doubleValue());
     Finding finding = INFO.at(
             figure.span(),
@@ -99,8 +96,7 @@ public final class CentreOffTemperature implements Rule {
             Display.celsius(usual))
         .because("damp settles on a cold centre, and its coat cracks when it warms");
     return subject.isWrittenHere(figure.span())
-        ? finding.withFix(
-            Fix.replace("Coat it at 20-24 °C", figure.span(), "20-24 °C"))
+        ? finding.withFix(Fix.replace("Coat it at 20-24 °C", figure.span(), "20-24 °C"))
         : finding;
   }
 

@@ -23,8 +23,8 @@ import java.util.Set;
  */
 public final class ColdInclusions implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.information("cold-inclusions", "cold pieces chill the hot mass they are folded into");
+  private static final RuleInfo INFO = RuleInfo.information(
+      "cold-inclusions", "cold pieces chill the hot mass they are folded into");
 
   private static final Set<String> FOLDING = Set.of("fold", "mix");
   private static final Set<String> PIECES = Set.of("solid", "pieces");
@@ -56,11 +56,12 @@ public final class ColdInclusions implements Rule {
         .filter(parcel -> parcel.temperature().isWhollyAbove(HOT))
         .max(Comparator.comparing(parcel -> parcel.mass().orElse(Mass.ZERO)));
     List<AmountLine> cold = cold(step);
-    return mass.filter(hot -> !cold.isEmpty()).flatMap(hot -> step.result()
-        .merged()
-        .filter(merged -> drop(hot.temperature(), merged)
-            > subject.threshold(Threshold.INCLUSION_CHILL).celsius())
-        .map(merged -> finding(subject, cold, hot.temperature(), merged)));
+    return mass.filter(hot -> !cold.isEmpty())
+        .flatMap(hot -> step.result()
+            .merged()
+            .filter(merged -> drop(hot.temperature(), merged)
+                > subject.threshold(Threshold.INCLUSION_CHILL).celsius())
+            .map(merged -> finding(subject, cold, hot.temperature(), merged)));
   }
 
   /** By how many degrees the mass cools at the least. */
@@ -100,9 +101,8 @@ public final class ColdInclusions implements Rule {
         .because("a chilled mass may stiffen before it is deposited; weigh the pieces in warm");
     boolean isWritten = cold.stream().allMatch(line -> subject.isWrittenHere(line.span()));
     return isWritten
-        ? finding.withFix(new Fix(
-            "Warm to " + WARM,
-            cold.stream().map(ColdInclusions::warmed).toList()))
+        ? finding.withFix(
+            new Fix("Warm to " + WARM, cold.stream().map(ColdInclusions::warmed).toList()))
         : finding;
   }
 

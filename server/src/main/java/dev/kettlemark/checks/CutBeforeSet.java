@@ -50,11 +50,11 @@ public final class CutBeforeSet implements Rule {
 
   private static boolean setsSlowly(StageParcel parcel) {
     List<Agent> gels = parcel.agents().stream()
-        .filter(agent -> agent.traits().sets().isPresent()
-            && agent.ingredient().hasRole("gelling"))
+        .filter(agent -> agent.traits().sets().isPresent() && agent.ingredient().hasRole("gelling"))
         .toList();
     boolean isQuick = gels.stream()
-        .anyMatch(agent -> agent.traits().melts().filter(t -> t.compareTo(QUICK_GEL) > 0).isPresent());
+        .anyMatch(agent ->
+            agent.traits().melts().filter(t -> t.compareTo(QUICK_GEL) > 0).isPresent());
     return !isQuick && (parcel.isAerated() || !gels.isEmpty());
   }
 
@@ -62,10 +62,12 @@ public final class CutBeforeSet implements Rule {
     List<DoneStep> waits = cut.since(SHAPING).stream()
         .filter(step -> step.effect() == Verb.Effect.WAIT || step.effect() == Verb.Effect.HEAT)
         .toList();
-    boolean isUntold = waits.stream().anyMatch(step -> step.seconds(Connective.FOR).isEmpty());
+    boolean isUntold =
+        waits.stream().anyMatch(step -> step.seconds(Connective.FOR).isEmpty());
     boolean isShaped = cut.past().stream().anyMatch(step -> step.is(SHAPING));
-    double waited =
-        waits.stream().mapToDouble(step -> step.seconds(Connective.FOR).orElse(0.0)).sum();
+    double waited = waits.stream()
+        .mapToDouble(step -> step.seconds(Connective.FOR).orElse(0.0))
+        .sum();
     Duration usual = subject.threshold(Threshold.SETTING_TIME);
     return isUntold || !isShaped || waited >= usual.toSeconds()
         ? Optional.empty()
@@ -83,7 +85,9 @@ public final class CutBeforeSet implements Rule {
                 Display.duration(usual)))
         .because("before it has set it drags at the knife and sticks to it");
     Severity severity = waited < usual / 2 ? Severity.WARNING : Severity.INFORMATION;
-    return finding.as(severity).withFixes(fix(subject, cut, waits, usual).stream().toList());
+    return finding
+        .as(severity)
+        .withFixes(fix(subject, cut, waits, usual).stream().toList());
   }
 
   private static Optional<Fix> fix(
@@ -95,8 +99,8 @@ public final class CutBeforeSet implements Rule {
         .reduce((one, later) -> later);
     return Stream.of(cut.step().span())
         .filter(subject::isWrittenHere)
-        .map(line -> time.map(figure -> Fix.replace(
-                "Let it set for " + enough, figure.span(), enough))
+        .map(line -> time.map(
+                figure -> Fix.replace("Let it set for " + enough, figure.span(), enough))
             .orElseGet(() -> new Fix(
                 "Let it set for " + enough,
                 List.of(WrittenLines.of(subject)

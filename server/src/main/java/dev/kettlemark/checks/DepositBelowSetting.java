@@ -70,7 +70,8 @@ public final class DepositBelowSetting implements Rule {
   }
 
   private static Optional<Located<Quantity>> written(DoneStep step) {
-    return step.step().figure(Connective.ABOVE, Unit.Dimension.TEMPERATURE)
+    return step.step()
+        .figure(Connective.ABOVE, Unit.Dimension.TEMPERATURE)
         .or(() -> step.step().figure(Connective.AT, Unit.Dimension.TEMPERATURE));
   }
 
@@ -78,8 +79,7 @@ public final class DepositBelowSetting implements Rule {
       Subject subject, DoneStep step, Agent agent, Located<Quantity> figure) {
     Temperature sets = agent.traits().sets().orElseThrow();
     TemperatureDifference margin = subject.threshold(Threshold.SETTING_MARGIN);
-    Temperature lowest =
-        Temperature.ofCelsius(figure.value().lowInBase().doubleValue());
+    Temperature lowest = Temperature.ofCelsius(figure.value().lowInBase().doubleValue());
     if (lowest.compareTo(isSlow(agent) ? sets : sets.plus(margin)) >= 0) {
       return Optional.empty();
     }
@@ -91,7 +91,8 @@ public final class DepositBelowSetting implements Rule {
             agent.name(),
             Display.celsius(sets),
             Display.celsius(lowest))
-        .because("gel that is moved once it sets tears, and comes grainy and weak out of the mould");
+        .because(
+            "gel that is moved once it sets tears, and comes grainy and weak out of the mould");
     boolean isSure = lowest.compareTo(sets) < 0 && !isSlow(agent);
     return Optional.of((isSure ? finding : finding.as(Severity.WARNING))
         .withFixes(
@@ -112,7 +113,11 @@ public final class DepositBelowSetting implements Rule {
 
   /** Gelatine and its like take hours to set, and are moved while they cool. */
   private static boolean isSlow(Agent agent) {
-    return agent.traits().melts().filter(melts -> melts.compareTo(SLOW_GEL) <= 0).isPresent();
+    return agent
+        .traits()
+        .melts()
+        .filter(melts -> melts.compareTo(SLOW_GEL) <= 0)
+        .isPresent();
   }
 
   private static boolean wasHot(Agent agent, Temperature sets) {

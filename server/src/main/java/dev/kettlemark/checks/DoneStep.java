@@ -81,7 +81,8 @@ record DoneStep(ComputedFormula formula, int stageIndex, int index) {
 
   /** How many seconds a clause names, the least that it says. */
   Optional<Double> seconds(Connective connective) {
-    return step().figure(connective, Unit.Dimension.TIME)
+    return step()
+        .figure(connective, Unit.Dimension.TIME)
         .map(time -> Math.max(0, time.value().lowInBase().doubleValue()));
   }
 

@@ -39,9 +39,10 @@ public final class EarlyAcid implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula()
-        .filter(formula -> formula.formula().amounts().stream()
-            .anyMatch(line -> isHotGelling(formula, line)))
+    return subject
+        .formula()
+        .filter(formula ->
+            formula.formula().amounts().stream().anyMatch(line -> isHotGelling(formula, line)))
         .map(formula -> check(subject, formula))
         .orElse(List.of());
   }

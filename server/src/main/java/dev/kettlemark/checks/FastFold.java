@@ -53,8 +53,8 @@ public final class FastFold implements Rule {
     List<StageParcel> others =
         step.before().stream().filter(parcel -> !parcel.isAerated()).toList();
     boolean isSyrup = others.stream()
-        .anyMatch(parcel ->
-            parcel.temperature().isWhollyAbove(subject.threshold(Threshold.HOT_SYRUP)));
+        .anyMatch(
+            parcel -> parcel.temperature().isWhollyAbove(subject.threshold(Threshold.HOT_SYRUP)));
     double all = grams(step.before());
     return others.size() == step.before().size() || isSyrup || all <= 0
         ? Optional.empty()

@@ -99,9 +99,7 @@ public final class FatInFoam implements Rule {
       return kills ? Optional.of(Severity.WARNING) : Optional.empty();
     }
     boolean harms = share.compareTo(subject.threshold(Threshold.FOAM_FAT)) > 0;
-    return harms
-        ? Optional.of(kills ? Severity.ERROR : Severity.WARNING)
-        : Optional.empty();
+    return harms ? Optional.of(kills ? Severity.ERROR : Severity.WARNING) : Optional.empty();
   }
 
   private static boolean isYolkFoam(DoneStep whip) {

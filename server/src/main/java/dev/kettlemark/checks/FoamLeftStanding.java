@@ -20,8 +20,8 @@ import java.util.stream.Stream;
  */
 public final class FoamLeftStanding implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "foam-left-standing", "a whipped mass stands still before it is deposited");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("foam-left-standing", "a whipped mass stands still before it is deposited");
 
   private static final Set<String> DEPOSITING = Set.of("deposit", "pipe", "spread");
   private static final Set<String> STANDING = Set.of("stand", "rest", "hold");

@@ -2,7 +2,6 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Agent;
 import dev.kettlemark.analysis.AgentReport;
-
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.model.AgentTraits;
@@ -62,9 +61,9 @@ public final class HydrationInSyrup implements Rule {
 
   private static Optional<Finding> finding(
       Subject subject, ComputedFormula formula, AgentReport report) {
-    return report.best().flatMap(met -> met.solubleSolids()
-        .toOptional()
-        .map(solids -> {
+    return report
+        .best()
+        .flatMap(met -> met.solubleSolids().toOptional().map(solids -> {
           String name = report.agent().name();
           String most = report
               .agent()
@@ -82,8 +81,7 @@ public final class HydrationInSyrup implements Rule {
               .as(severity(subject, solids))
               .because("sugar takes the water first, and the agent stays a powder: hydrate it"
                   + " before the sugar goes in")
-              .withRelated(
-                  subject.entry().origin(report.agent().line().span()), "weighed in here")
+              .withRelated(subject.entry().origin(report.agent().line().span()), "weighed in here")
               .withFixes(fix(subject, formula, report.agent(), met).stream().toList());
         }));
   }
@@ -118,7 +116,10 @@ public final class HydrationInSyrup implements Rule {
         .findFirst());
     return first.flatMap(step -> water.map(liquid -> {
       WrittenLines lines = WrittenLines.of(subject);
-      String time = agent.traits().hydrates().flatMap(AgentTraits.Condition::seconds)
+      String time = agent
+          .traits()
+          .hydrates()
+          .flatMap(AgentTraits.Condition::seconds)
           .map(seconds -> "for " + Display.duration(seconds) + " ")
           .orElse("");
       TextEdit edit = lines.above(

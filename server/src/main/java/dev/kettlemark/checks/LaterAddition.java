@@ -62,8 +62,7 @@ final class LaterAddition {
       if (takes(stage, mass)) {
         if (!boils(stage)) {
           edits.addAll(into(stage, mass, amount, verb, name));
-          return Optional.of(
-              new Fix("Add it in `" + stage.name().value() + "` instead", edits));
+          return Optional.of(new Fix("Add it in `" + stage.name().value() + "` instead", edits));
         }
         mass = stage;
       }
@@ -72,8 +71,7 @@ final class LaterAddition {
     return isLast ? Optional.of(atTheEnd(mass, amount, verb, name, edits)) : Optional.empty();
   }
 
-  private Fix atTheEnd(
-      Stage last, String amount, String verb, String name, List<TextEdit> edits) {
+  private Fix atTheEnd(Stage last, String amount, String verb, String name, List<TextEdit> edits) {
     String made = last.name().value();
     String stage = "finish";
     while (formula.stage(stage).isPresent()) {
@@ -86,8 +84,7 @@ final class LaterAddition {
   }
 
   /** Weighs it in above what the stage takes, and works it in before the mass is shaped. */
-  private List<TextEdit> into(
-      Stage stage, Stage mass, String amount, String verb, String name) {
+  private List<TextEdit> into(Stage stage, Stage mass, String amount, String verb, String name) {
     List<TextEdit> edits = new ArrayList<>();
     String step = WrittenLines.step(verb, name + " into " + mass.name().value());
     edits.add(lines.above(stage.takes().get(0).span(), amount));
@@ -123,9 +120,10 @@ final class LaterAddition {
     String name = line.ingredient().value();
     List<TextEdit> edits = new ArrayList<>();
     for (Statement step : stage.steps()) {
-      boolean isPlace = step.names(Connective.INTO).stream().anyMatch(n -> n.value().equals(name))
-          || step.names(Connective.IN).stream().anyMatch(n -> n.value().equals(name))
-          || step.names(Connective.WITH).stream().anyMatch(n -> n.value().equals(name));
+      boolean isPlace =
+          step.names(Connective.INTO).stream().anyMatch(n -> n.value().equals(name))
+              || step.names(Connective.IN).stream().anyMatch(n -> n.value().equals(name))
+              || step.names(Connective.WITH).stream().anyMatch(n -> n.value().equals(name));
       List<Located<String>> objects = step.objectNames();
       int index = objects.stream().map(Located::value).toList().indexOf(name);
       if (isPlace) {
@@ -133,7 +131,9 @@ final class LaterAddition {
       }
       if (index >= 0) {
         edits.add(
-            objects.size() == 1 ? lines.without(step.span()) : TextEdit.delete(cut(objects, index)));
+            objects.size() == 1
+                ? lines.without(step.span())
+                : TextEdit.delete(cut(objects, index)));
       }
     }
     return Optional.of(edits);

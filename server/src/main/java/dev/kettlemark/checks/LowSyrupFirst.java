@@ -70,9 +70,13 @@ public final class LowSyrupFirst implements Rule {
   private static Optional<Finding> check(Subject subject, Poured first, Poured second) {
     boolean isHotter =
         first.syrup.temperature().isWhollyBelow(second.syrup.temperature().low());
-    return first.step.result().merged().filter(merged -> isHotter).flatMap(merged -> uncooked(
-            first.step, merged)
-        .map(limit -> finding(subject, first, second, merged, limit)));
+    return first
+        .step
+        .result()
+        .merged()
+        .filter(merged -> isHotter)
+        .flatMap(merged -> uncooked(first.step, merged)
+            .map(limit -> finding(subject, first, second, merged, limit)));
   }
 
   /** The temperature at which the foam's protein sets, if the merged mass stays wholly below it. */
@@ -87,11 +91,7 @@ public final class LowSyrupFirst implements Rule {
   }
 
   private static Finding finding(
-      Subject subject,
-      Poured first,
-      Poured second,
-      Band<Temperature> merged,
-      Temperature limit) {
+      Subject subject, Poured first, Poured second, Band<Temperature> merged, Temperature limit) {
     Finding finding = INFO.at(
             first.name.span(),
             "`%s` brings the foam to about %s, below the %s at which it sets; `%s` is hotter",
@@ -99,7 +99,8 @@ public final class LowSyrupFirst implements Rule {
             Display.celsius(merged),
             Display.celsius(limit),
             second.name.value())
-        .because("a syrup that does not cook the foam wets it, and it stays weak: the hotter first");
+        .because(
+            "a syrup that does not cook the foam wets it, and it stays weak: the hotter first");
     boolean isWritten = subject.isWrittenHere(first.name.span());
     return isWritten
         ? finding.withFix(new Fix(

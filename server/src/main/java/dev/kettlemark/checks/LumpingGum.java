@@ -55,10 +55,12 @@ public final class LumpingGum implements Rule {
         .material(line.ingredient().value())
         .flatMap(material -> material.ingredient())
         .filter(gum -> gum.hasRole("gelling") || gum.hasRole("thickening"))
-        .flatMap(gum -> gum.agent().dispersal().flatMap(d -> d.carrier()).map(parts -> gum.hasTrait(
-                "cold-swelling")
-            ? parts
-            : parts * subject.threshold(Threshold.HEATED_GUM_CARRIER).fraction()));
+        .flatMap(gum -> gum.agent()
+            .dispersal()
+            .flatMap(d -> d.carrier())
+            .map(parts -> gum.hasTrait("cold-swelling")
+                ? parts
+                : parts * subject.threshold(Threshold.HEATED_GUM_CARRIER).fraction()));
   }
 
   private static Optional<Finding> check(
@@ -99,8 +101,12 @@ public final class LumpingGum implements Rule {
   private static Optional<Double> carried(
       ComputedFormula formula, StageParcel parcel, String name) {
     double gum = formula.amounts().shareOf(name).doubleValue() * WeighedIn.grams(formula);
-    return parcel.mass().toOptional().filter(mass -> gum > 0).map(Mass::grams).map(all ->
-        Math.max(0, all - gum) / gum);
+    return parcel
+        .mass()
+        .toOptional()
+        .filter(mass -> gum > 0)
+        .map(Mass::grams)
+        .map(all -> Math.max(0, all - gum) / gum);
   }
 
   private static Finding finding(

@@ -20,8 +20,8 @@ import java.util.Set;
  */
 public final class OffSpeedStream implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "off-speed-stream", "hot syrup goes into a foam in a gush or in a trickle");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("off-speed-stream", "hot syrup goes into a foam in a gush or in a trickle");
 
   private static final Set<String> POURING = Set.of("stream", "pour");
 
@@ -53,13 +53,12 @@ public final class OffSpeedStream implements Rule {
   }
 
   private static Optional<Finding> check(Subject subject, DoneStep step) {
-    Optional<Located<Quantity>> over =
-        step.step().figure(Connective.OVER, Unit.Dimension.TIME);
+    Optional<Located<Quantity>> over = step.step().figure(Connective.OVER, Unit.Dimension.TIME);
     double seconds = over.map(time -> time.value().middleInBase().doubleValue()).orElse(0.0);
     double grams = step.before().stream()
         .filter(parcel -> !parcel.isAerated())
-        .filter(parcel ->
-            parcel.temperature().isWhollyAbove(subject.threshold(Threshold.HOT_SYRUP)))
+        .filter(
+            parcel -> parcel.temperature().isWhollyAbove(subject.threshold(Threshold.HOT_SYRUP)))
         .mapToDouble(parcel -> parcel.mass().map(Mass::grams).orElse(0.0))
         .sum();
     if (seconds <= 0 || grams <= 0) {

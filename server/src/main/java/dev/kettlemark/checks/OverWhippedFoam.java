@@ -47,8 +47,10 @@ public final class OverWhippedFoam implements Rule {
   /** What in the foam does not stand long whipping; empty where all does. */
   private static Optional<String> delicate(DoneStep step) {
     return step.after().stream()
-        .filter(parcel ->
-            parcel.composition().map(foam -> foam.sweetSolids().fraction() < PROTECTED).orElse(false))
+        .filter(parcel -> parcel
+            .composition()
+            .map(foam -> foam.sweetSolids().fraction() < PROTECTED)
+            .orElse(false))
         .flatMap(parcel -> delicate(step, parcel).stream())
         .findFirst();
   }
@@ -83,8 +85,8 @@ public final class OverWhippedFoam implements Rule {
     named(step, Connective.UNTIL, State.STIFF_PEAK.word())
         .ifPresent(peak -> fixes.add(
             Fix.replace("Whip it until soft-peak only", peak.span(), State.SOFT_PEAK.word())));
-    speed.ifPresent(high -> fixes.add(new Fix(
-        "Whip it on medium", List.of(new TextEdit(high.span(), "medium")))));
+    speed.ifPresent(high ->
+        fixes.add(new Fix("Whip it on medium", List.of(new TextEdit(high.span(), "medium")))));
     return fixes;
   }
 

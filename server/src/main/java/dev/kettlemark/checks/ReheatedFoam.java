@@ -22,9 +22,9 @@ public final class ReheatedFoam implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.error("reheated-foam", "a foam is warmed again after it has set");
 
-  private static final String NEVER =
-      WrittenLines.step("never", "reheat \"A set foam loses its air and does not come back.\"")
-          .strip();
+  private static final String NEVER = WrittenLines.step(
+          "never", "reheat \"A set foam loses its air and does not come back.\"")
+      .strip();
 
   @Override
   public RuleInfo info() {
@@ -70,9 +70,7 @@ public final class ReheatedFoam implements Rule {
   private static Finding finding(
       Subject subject, DoneStep step, Band<Temperature> warm, Temperature lost) {
     Finding finding = INFO.at(
-            step.step().word().span(),
-            "a foam that has set is warmed to %s",
-            Display.celsius(warm))
+            step.step().word().span(), "a foam that has set is warmed to %s", Display.celsius(warm))
         .because("its air goes, and it does not come back");
     List<Fix> fixes = Stream.of(step.step().span())
         .filter(subject::isWrittenHere)

@@ -95,7 +95,8 @@ public final class UndissolvedCook implements Rule {
             cook.word().span(),
             "%s of the solids are sucrose, and no step clears the wall of the pan",
             Display.estimate(sucrose))
-        .because("one crystal on the wall can grain the whole pan; steam under a lid washes it down")
+        .because(
+            "one crystal on the wall can grain the whole pan; steam under a lid washes it down")
         .withFixes(fixes);
   }
 }

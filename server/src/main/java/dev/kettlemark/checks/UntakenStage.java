@@ -54,17 +54,14 @@ public final class UntakenStage implements Rule {
   private static Stream<Located<String>> spokenOf(Statement step) {
     return step.is("check") || step.is("never") || step.is("keep")
         ? Stream.empty()
-        : Stream.of(
-                step.objectNames(), step.names(Connective.INTO), step.names(Connective.WITH))
+        : Stream.of(step.objectNames(), step.names(Connective.INTO), step.names(Connective.WITH))
             .flatMap(List::stream);
   }
 
   /** Everything that a stage holds by name: amounts, itself, its tool, and stages however far back. */
   private static Set<String> there(List<Stage> earlier, Stage stage) {
     Set<String> there = new HashSet<>();
-    stage.amounts().stream()
-        .map(AmountLine::ingredient)
-        .forEach(name -> there.add(name.value()));
+    stage.amounts().stream().map(AmountLine::ingredient).forEach(name -> there.add(name.value()));
     stage.vessel().ifPresent(vessel -> there.add(vessel.value()));
     there.add(stage.name().value());
     Set<String> taken = new HashSet<>(taken(stage));
@@ -103,8 +100,8 @@ public final class UntakenStage implements Rule {
         .allMatch(share -> share.equals(BigFraction.ZERO));
     return Optional.of(stage)
         .filter(here -> isWhole && subject.isWrittenHere(here.span()))
-        .flatMap(here -> WrittenLines.of(subject)
-            .behindAmounts(here, WrittenLines.amount("all of", name)))
+        .flatMap(here ->
+            WrittenLines.of(subject).behindAmounts(here, WrittenLines.amount("all of", name)))
         .map(edit -> new Fix("Take `all of " + name + "`", List.of(edit)));
   }
 }

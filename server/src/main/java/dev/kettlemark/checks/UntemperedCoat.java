@@ -42,9 +42,10 @@ public final class UntemperedCoat implements Rule {
 
   private static List<Finding> check(Subject subject, List<DoneStep> coatings, WeighedIn weighed) {
     return coatings.stream()
-        .flatMap(step -> untempered(step, weighed)
-            .map(coat -> finding(subject, step, coat.parcel, coat.ingredient))
-            .stream())
+        .flatMap(
+            step -> untempered(step, weighed)
+                .map(coat -> finding(subject, step, coat.parcel, coat.ingredient))
+                .stream())
         .toList();
   }
 
@@ -77,7 +78,8 @@ public final class UntemperedCoat implements Rule {
       Subject subject, DoneStep step, StageParcel parcel, Ingredient ingredient) {
     String name = ingredient.name().value();
     return INFO.at(step.step().word().span(), "`%s` is used as a coat and was never tempered", name)
-        .because("cocoa butter that is not tempered stays soft, sticks to the mould, and blooms grey")
+        .because(
+            "cocoa butter that is not tempered stays soft, sticks to the mould, and blooms grey")
         .withFixes(fix(subject, step, parcel, ingredient).stream().toList());
   }
 

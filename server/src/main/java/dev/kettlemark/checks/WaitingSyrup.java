@@ -42,8 +42,9 @@ public final class WaitingSyrup implements Rule {
       Stage syrup = stages.get(i);
       if (isLeftHot(subject, formula, i)) {
         int index = i;
-        taker(stages, i).ifPresent(taker -> check(subject, formula, syrup, index, taker)
-            .ifPresent(findings::add));
+        taker(stages, i)
+            .ifPresent(
+                taker -> check(subject, formula, syrup, index, taker).ifPresent(findings::add));
       }
     }
     return findings;

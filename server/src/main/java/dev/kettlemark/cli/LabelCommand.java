@@ -74,8 +74,7 @@ final class LabelCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    NamedEntry entry =
-        NamedEntry.formulaOrProduct(NamedEntry.library(library, terminal), name);
+    NamedEntry entry = NamedEntry.formulaOrProduct(NamedEntry.library(library, terminal), name);
     Label label = Labels.label(entry.folder().snapshot(), entry.entry())
         .orElseThrow(() -> new UsageMistake(
             "`" + Visible.of(name) + "` cannot be worked out; run check to see why"));

@@ -58,8 +58,9 @@ final class StageHover implements HoverAnswer {
             ? List.of("after", "temperature", "water", "state")
             : List.of("after", "weight", "temperature", "water", "state"),
         stage.steps().stream().map(step -> row(step, formula)).toList());
-    markdown.paragraph(
-        String.join("\n", new CorrectedStage(stage, formula.kitchen(), corrections, !formula.isNominal()).lines()));
+    markdown.paragraph(String.join(
+        "\n",
+        new CorrectedStage(stage, formula.kitchen(), corrections, !formula.isNominal()).lines()));
     return markdown;
   }
 
