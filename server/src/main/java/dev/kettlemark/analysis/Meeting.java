@@ -146,8 +146,8 @@ record Meeting(
   }
 
   /**
-   * A foam stays a foam when something goes in, and a set mass stays set under a little dust; other
-   * states belong to what was alone.
+   * A foam stays a foam when something goes in, a set mass stays set under a little dust, and coats
+   * that are all tempered are so together; other states belong to what was alone.
    */
   private static Set<State> states(List<StageParcel> parcels) {
     Mass whole = Mass.ZERO;
@@ -159,6 +159,8 @@ record Meeting(
         .flatMap(parcel -> parcel.states().stream()
             .filter(state -> state.line() == State.Line.FOAM
                 || state == State.HYDRATED
+                || (state.line() == State.Line.COAT
+                    && parcels.stream().allMatch(other -> other.has(state)))
                 || (state.line() == State.Line.SETTING
                     && parcel.mass().orElse(Mass.ZERO).grams() > most)))
         .collect(Collectors.toUnmodifiableSet());
