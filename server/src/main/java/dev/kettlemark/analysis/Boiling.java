@@ -39,13 +39,17 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
   /** Where the model ends nearly all water is gone; this share is still counted. */
   private static final Ratio LAST_WATER = Ratio.ofPercent(0.5);
 
+  /** Behind {@code at} it says that a cook temperature holds for sea level, wherever it is cooked. */
+  public static final String FOR_SEA_LEVEL = "sea-level";
+
   static Boiling of(Statement step, StageParcel charge, Kitchen kitchen) {
     Optional<Band<Temperature>> target = target(step);
     if (target.isEmpty()) {
       return untouched(charge, Reason.MISSING_FIGURE, "the step gives no temperature to cook to");
     }
     Temperature middle = middle(target.get());
-    StageParcel hot = charge.at(target.get());
+    Kitchen meant = meant(step, kitchen);
+    StageParcel hot = charge.at(target.get().map(t -> local(charge, t, meant, kitchen)));
     Outcome<Portion> portion = charge.portion();
     if (portion instanceof Outcome.Unknown<Portion> unknown) {
       return untouched(hot, unknown.reason(), unknown.because());
@@ -55,7 +59,7 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
     }
     return portion
         .flatMap(p ->
-            cook(p, middle, kitchen.pressure()).map(off -> cooked(hot, p, off, middle, kitchen)))
+            cook(p, middle, meant.pressure()).map(off -> cooked(hot, p, off, middle, meant)))
         .fold(boiling -> boiling, unknown -> untouched(hot, unknown.reason(), unknown.because()));
   }
 
@@ -68,6 +72,23 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
             .flatMap(name -> SugarStage.ofWord(name.value()).stream())
             .map(SugarStage::range)
             .findFirst());
+  }
+
+  /** The kitchen for which a cook temperature is written: this one, or any at sea level. */
+  public static Kitchen meant(Statement step, Kitchen kitchen) {
+    return step.has(Connective.AT, FOR_SEA_LEVEL) ? Kitchen.of(Optional.empty()) : kitchen;
+  }
+
+  /** What leaves the same solids in one kitchen as a temperature does in another. */
+  private static Temperature local(
+      StageParcel charge, Temperature written, Kitchen meant, Kitchen kitchen) {
+    return meant.pressure().equals(kitchen.pressure())
+        ? written
+        : charge
+            .composition()
+            .flatMap(composition -> SyrupBoiling.sameSolids(
+                composition, written, meant.pressure(), kitchen.pressure()))
+            .orElse(written);
   }
 
   /** The band of a temperature as written: its range, or its tolerance. */

@@ -50,6 +50,84 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
       "usual-weighing-error", "what share of any other amount one step of the scale may be");
 
+  public static final Threshold<Ratio> SOLIDS_GAP = share(
+      "solids-gap", "by how many percent points checked solids may differ from what the cook leaves");
+
+  public static final Threshold<TemperatureDifference> ALTITUDE_OFFSET = difference(
+      "altitude-offset", "how far a cook may lie off for the altitude of the house, before somebody must say for where it holds");
+
+  public static final Threshold<Ratio> FRUCTOSE_SHARE = share(
+      "fructose-share", "from which share of fructose among its solids on a syrup browns like honey");
+
+  public static final Threshold<Temperature> FRUCTOSE_HEAT = temperature(
+      "fructose-heat", "above it a syrup rich in fructose turns dark and bitter");
+
+  public static final Threshold<Temperature> MILK_HEAT = temperature(
+      "milk-heat", "above it milk or other protein in a syrup scorches");
+
+  public static final Threshold<Temperature> CHEWY_SYRUP = temperature(
+      "chewy-syrup", "above it no syrup of a foam is left that keeps it chewy");
+
+  public static final Threshold<Ratio> WORTHWHILE_COOK_OFF = share(
+      "worthwhile-cook-off", "what share of a pan may boil away, before its water is too much");
+
+  public static final Threshold<Temperature> TEMPER_LOST = temperature(
+      "temper-lost", "above it cocoa butter loses its temper");
+
+  public static final Threshold<Temperature> HOT_HOLD = temperature(
+      "hot-hold", "from which temperature on a waiting syrup goes on boiling down and browning");
+
+  public static final Threshold<Duration> LONG_HOT_HOLD = time(
+      "long-hot-hold", "how long a hot syrup may wait, before it is a mistake");
+
+  public static final Threshold<Band<Temperature>> SETTING_ROOM = temperatures(
+      "setting-room", "what a room or a cold store can be");
+
+  public static final Threshold<Temperature> WATER_BATH = temperature(
+      "water-bath", "how hot a mass gets in a water bath");
+
+  public static final Threshold<Ratio> LEAST_DOCTOR = share(
+      "least-doctor", "the least share of other saccharides than sucrose in a mass that must not grain");
+
+  public static final Threshold<Ratio> LEAST_DOCTOR_IN_CHEW = share(
+      "least-doctor-in-chew", "the least share of other saccharides than sucrose in anything chewy, however wet");
+
+  public static final Threshold<Ratio> MOST_DOCTOR_IN_GLASS = share(
+      "most-doctor-in-glass", "the most share of other saccharides than sucrose in a boiled sugar that snaps");
+
+  public static final Threshold<Ratio> MOST_DOCTOR_IN_CHEW = share(
+      "most-doctor-in-chew", "the most share of other saccharides than sucrose in a chew");
+
+  public static final Threshold<Ratio> MOST_DOCTOR_IN_GRAIN = share(
+      "most-doctor-in-grain", "the most share of other saccharides than sucrose in a mass that is to grain");
+
+  public static final Threshold<Band<Ratio>> CHEWY_MOISTURE = shares(
+      "chewy-moisture", "the usual water of a chew without air");
+
+  public static final Threshold<Band<Ratio>> CHEWY_FOAM_MOISTURE = shares(
+      "chewy-foam-moisture", "the usual water of a chew with air, such as nougat");
+
+  public static final Threshold<Ratio> SHELF_ACTIVITY = activity(
+      "shelf-activity", "the water activity, above which moulds and yeasts grow on the shelf");
+
+  public static final Threshold<Duration> SHORT_SHELF = time(
+      "short-shelf", "how long a piece may stand in the room, whatever its water activity below that of safe food");
+
+  public static final Threshold<Ratio> LAYER_GAP = activity(
+      "layer-gap", "by how much the water activities of touching layers may differ");
+
+  public static final Threshold<Ratio> STORE_GAP = activity(
+      "store-gap", "by how much a store may be damper than a piece");
+
+  public static final Threshold<Band<Ratio>> FOAM_PROTEIN = shares(
+      "foam-protein", "the share of protein in the liquid that is whipped");
+
+  public static final Threshold<Ratio> FAT_JUMP = share(
+      "fat-jump", "by how many percent points a replacement may change the fat of the finished mass");
+
+  public static final Threshold<Ratio> SWEETNESS_LOSS = share(
+      "sweetness-loss", "what share of its sweetness a variant may lose and still be called as sweet");
+
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
       SMALL_POWDER_DOSE,
@@ -59,11 +137,39 @@ public final class Threshold<T> {
       SUGAR_STAGE_SLACK,
       BATCH_SHORTFALL,
       CRITICAL_WEIGHING_ERROR,
-      USUAL_WEIGHING_ERROR);
+      USUAL_WEIGHING_ERROR,
+      SOLIDS_GAP,
+      ALTITUDE_OFFSET,
+      FRUCTOSE_SHARE,
+      FRUCTOSE_HEAT,
+      MILK_HEAT,
+      CHEWY_SYRUP,
+      WORTHWHILE_COOK_OFF,
+      TEMPER_LOST,
+      HOT_HOLD,
+      LONG_HOT_HOLD,
+      SETTING_ROOM,
+      WATER_BATH,
+      LEAST_DOCTOR,
+      LEAST_DOCTOR_IN_CHEW,
+      MOST_DOCTOR_IN_GLASS,
+      MOST_DOCTOR_IN_CHEW,
+      MOST_DOCTOR_IN_GRAIN,
+      CHEWY_MOISTURE,
+      CHEWY_FOAM_MOISTURE,
+      SHELF_ACTIVITY,
+      SHORT_SHELF,
+      LAYER_GAP,
+      STORE_GAP,
+      FOAM_PROTEIN,
+      FAT_JUMP,
+      SWEETNESS_LOSS);
 
   /** What kind of figure a threshold is. */
   public enum Form {
     SHARE("a share, as in `5 %`", Unit.Dimension.SHARE, false),
+    ACTIVITY("a water activity, as in `0.65 aw`", Unit.Dimension.ACTIVITY, false),
+    SHARES("a range of shares, as in `5-15 %`", Unit.Dimension.SHARE, true),
     TEMPERATURE("a temperature, as in `95 °C`", Unit.Dimension.TEMPERATURE, false),
     DIFFERENCE("a difference of temperatures, as in `4 °C`", Unit.Dimension.TEMPERATURE, false),
     TEMPERATURES("a range of temperatures, as in `100-180 °C`", Unit.Dimension.TEMPERATURE, true),
@@ -145,6 +251,21 @@ public final class Threshold<T> {
   static Threshold<Ratio> share(String word, String meaning) {
     return new Threshold<>(
         word, Form.SHARE, meaning, figure -> Ratio.ofFraction(base(figure).doubleValue()));
+  }
+
+  static Threshold<Ratio> activity(String word, String meaning) {
+    return new Threshold<>(
+        word, Form.ACTIVITY, meaning, figure -> Ratio.ofFraction(base(figure).doubleValue()));
+  }
+
+  static Threshold<Band<Ratio>> shares(String word, String meaning) {
+    return new Threshold<>(
+        word,
+        Form.SHARES,
+        meaning,
+        figure -> Band.spanning(
+            Ratio.ofFraction(figure.lowInBase().doubleValue()),
+            Ratio.ofFraction(figure.highInBase().doubleValue())));
   }
 
   static Threshold<Temperature> temperature(String word, String meaning) {

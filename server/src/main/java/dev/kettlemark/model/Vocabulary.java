@@ -151,7 +151,8 @@ public final class Vocabulary {
       new Term("egg-free", "no egg"),
       new Term("milk-free", "no milk and no lactose"),
       new Term("no-added-sugar", "nothing added that counts as sugar"),
-      new Term("less-sugar", "at least 30 % less sugar than the like"));
+      new Term("less-sugar", "at least 30 % less sugar than the like"),
+      new Term("as-sweet", "as sweet as the formula it comes from, or the one behind of"));
 
   private static final List<Term> MARKET = List.of(
       new Term("EU", "the rules of the European Union"),
