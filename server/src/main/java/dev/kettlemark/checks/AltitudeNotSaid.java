@@ -20,6 +20,9 @@ public final class AltitudeNotSaid implements Rule {
   private static final RuleInfo INFO = RuleInfo.warning(
       "altitude-not-said", "nothing says for which altitude a cook temperature holds");
 
+  /** So many kelvin lie between one sugar stage and the next; see {@code SugarStage}. */
+  private static final double ANOTHER_TEXTURE = 3;
+
   /** Behind {@code at} it says that a temperature holds for the kitchen it is cooked in. */
   private static final String FOR_HERE = "altitude";
 
@@ -60,7 +63,11 @@ public final class AltitudeNotSaid implements Rule {
             Display.celsius(cook.middle()),
             Display.celsius(local),
             Display.fixed(kitchen.altitudeMetres(), 0))
-        .because("the figure holds for one of the two, and the other mass is harder or softer");
+        .because("the figure holds for one of the two, and the other mass is harder or softer")
+        .as(
+            cook.middle().minus(local).kelvin() > ANOTHER_TEXTURE
+                ? Severity.WARNING
+                : Severity.INFORMATION);
     if (!subject.isWrittenHere(cook.target().span())) {
       return finding;
     }

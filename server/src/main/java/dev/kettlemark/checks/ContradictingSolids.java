@@ -71,7 +71,7 @@ public final class ContradictingSolids implements Rule {
             "the steps before leave %s %s, not %s",
             Display.estimate(predicted),
             what,
-            Columns.shown(Display.range(written.low(), written.high())))
+            Display.estimate(written))
         .because("a boiling temperature says how much water is left, so one of the two is wrong");
     if (!subject.isWrittenHere(figure.get().span())) {
       return Optional.of(finding);

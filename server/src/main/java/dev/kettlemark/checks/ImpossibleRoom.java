@@ -78,8 +78,7 @@ public final class ImpossibleRoom implements Rule {
     if (!isOtherScale && !isHot) {
       return Optional.empty();
     }
-    Finding finding = INFO.at(
-            figure.span(), "a room at %s, which is %s", shown(subject, figure), both(band))
+    Finding finding = INFO.at(figure.span(), "a room at %s", both(figure))
         .because(
             isOtherScale
                 ? "in the other scale the digits are those of a usual room"
@@ -90,13 +89,13 @@ public final class ImpossibleRoom implements Rule {
             : isOtherScale ? finding : finding.as(Severity.WARNING));
   }
 
-  private static String shown(Subject subject, Located<Quantity> figure) {
-    return subject.isWrittenHere(figure.span())
-        ? Columns.shown(figure.span().of(subject.text()))
-        : Display.celsius(Boiling.band(figure.value()));
-  }
-
-  private static String both(Band<Temperature> band) {
-    return Display.celsius(band) + " or " + Display.fahrenheit(band.low());
+  /** The figure in both scales, as written first. */
+  private static String both(Located<Quantity> figure) {
+    Band<Temperature> band = Boiling.band(figure.value());
+    boolean isFahrenheit =
+        figure.value().unit().filter(unit -> unit == Unit.FAHRENHEIT).isPresent();
+    String fahrenheit = Display.fahrenheit(band.low());
+    String celsius = Display.celsius(band);
+    return isFahrenheit ? fahrenheit + ", which is " + celsius : celsius + ", which is " + fahrenheit;
   }
 }

@@ -34,13 +34,17 @@ public final class NoGrain implements Rule {
         .flatMap(mass -> why(subject, mass).map(why -> INFO.at(mass.place(), "%s", why)
             .because("without crystals it pulls and sticks; less doctor, less water, or a seed of"
                 + " icing sugar make it grain")
-            .withFixes(DoctorSwap.to(subject, mass.formula(), DoctorSugars.Usual.GRAINED
-                .sucroseShare()
-                .high()
-                .complement()))
+            .withFixes(lessDoctor(subject, mass))
             .withFixes(mass.textureFix(subject, "chewy"))))
         .stream()
         .toList();
+  }
+
+  /** Only where there is too much of it. */
+  private static List<Fix> lessDoctor(Subject subject, FinishedMass mass) {
+    Ratio usual = DoctorSugars.Usual.GRAINED.sucroseShare().high().complement();
+    boolean isMuch = mass.figures().doctorShare().orElse(Ratio.ZERO).compareTo(usual) > 0;
+    return isMuch ? DoctorSwap.to(subject, mass.formula(), usual) : List.of();
   }
 
   private static Optional<String> why(Subject subject, FinishedMass mass) {

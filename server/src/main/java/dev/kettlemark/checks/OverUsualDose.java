@@ -62,7 +62,8 @@ public final class OverUsualDose implements Rule {
   }
 
   private static boolean isStrong(Ingredient ingredient) {
-    boolean isFood = ingredient.roles().stream().anyMatch(FOOD::contains);
+    boolean isFood = ingredient.roles().stream().anyMatch(FOOD::contains)
+        || (ingredient.hasRole("colour") && ingredient.hasRole("flavour"));
     return !isFood
         && (STRONG.stream().anyMatch(ingredient::hasRole) || ingredient.hasTrait("volatile"));
   }

@@ -77,6 +77,19 @@ public final class SpoilingOnShelf implements Rule {
         .map(activity -> finding(subject, time, shelf, name, activity));
   }
 
+  /** Jellies and creams of 0.65 to 0.80 are sold everywhere; they just do not keep for long. */
+  private static Severity severity(
+      Subject subject, Located<Quantity> time, Band<Ratio> activity) {
+    if (activity.isWhollyAbove(GrowthLimit.SHELF_STABLE)) {
+      return Severity.ERROR;
+    }
+    boolean isLong = time.value().highInBase().doubleValue()
+        > subject.threshold(Threshold.LONG_SHELF).toSeconds();
+    return isLong || activity.isWhollyAbove(GrowthLimit.MOST_MOULDS.leastActivity())
+        ? Severity.WARNING
+        : Severity.INFORMATION;
+  }
+
   private static Finding finding(
       Subject subject,
       Located<Quantity> time,
@@ -95,7 +108,7 @@ public final class SpoilingOnShelf implements Rule {
                 : "moulds and yeasts that tolerate sugar grow from 0.60 to 0.65 on")
             + "; less water, or more glucose, fructose or glycerol in place of sucrose lower it")
         .withRelated(subject.entry().origin(name.span()), "what is so wet")
-        .as(isUnsafe ? Severity.ERROR : Severity.WARNING);
+        .as(severity(subject, time, activity));
     if (!isUnsafe) {
       finding = finding.withFix(
           Fix.replace("Shorten the shelf life to 2 weeks", time.span(), "2 weeks"));

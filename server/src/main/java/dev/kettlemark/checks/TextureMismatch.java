@@ -23,6 +23,9 @@ public final class TextureMismatch implements Rule {
   /** With less of sugars something else makes the bite; common practice, no source. */
   private static final double MOSTLY_SUGAR = 0.45;
 
+  /** From here on something hard is a boiled sweet; common practice, no source. */
+  private static final double NEARLY_ALL_SUGAR = 0.7;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -42,7 +45,8 @@ public final class TextureMismatch implements Rule {
   }
 
   private static Optional<Finding> check(Subject subject, FinishedMass mass, Band<Texture> texture) {
-    if (mass.isMeantToBe("brittle", "hard") && texture.isWhollyAbove(Texture.BORDERLINE)) {
+    boolean isMeantAsGlass = mass.isMeantToBe("brittle") || isBoiledSweet(mass);
+    if (isMeantAsGlass && texture.isWhollyAbove(Texture.BORDERLINE)) {
       return Optional.of(finding(subject, mass, texture, "a glass that bends is chewed, not snapped")
           .withFixes(mass.cookTo(subject, glassWater(mass)))
           .withFixes(mass.textureFix(
@@ -54,6 +58,13 @@ public final class TextureMismatch implements Rule {
               .withFixes(mass.textureFix(subject, "hard")));
     }
     return Optional.empty();
+  }
+
+  /** A hard nougat or a pressed bar may be bitten through without being a glass. */
+  private static boolean isBoiledSweet(FinishedMass mass) {
+    return mass.isMeantToBe("hard")
+        && !mass.figures().parcel().isAerated()
+        && mass.composition().sweetSolids().fraction() > NEARLY_ALL_SUGAR;
   }
 
   private static Finding finding(

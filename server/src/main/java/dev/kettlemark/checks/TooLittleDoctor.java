@@ -25,6 +25,9 @@ public final class TooLittleDoctor implements Rule {
   /** With less sucrose there is nothing much to grain; common practice, no source. */
   private static final double LITTLE_SUCROSE = 0.15;
 
+  /** So much butter keeps the crystals of a toffee fine, and it is eaten so; common practice, no source. */
+  private static final double MUCH_FAT = 0.2;
+
   /** What a mass gets that has too little; common practice, no source. */
   private static final Ratio ENOUGH = Ratio.ofPercent(30);
 
@@ -42,10 +45,17 @@ public final class TooLittleDoctor implements Rule {
         .filter(mass -> mass.isMeantToBe("chewy", "brittle", "hard"))
         .filter(mass -> mass.isBoiled() && !mass.isCookedAbove(CARAMEL))
         .filter(mass -> mass.composition().fraction(Component.SUCROSE) > LITTLE_SUCROSE)
+        .filter(mass -> CookStep.of(mass.formula()).noneMatch(TooLittleDoctor::isToffee))
         .filter(mass -> !isSplitByAcid(mass.formula()))
         .flatMap(mass -> check(subject, mass))
         .stream()
         .toList();
+  }
+
+  private static boolean isToffee(CookStep cook) {
+    return cook.charge()
+        .filter(charge -> charge.composition().fraction(Component.FAT) >= MUCH_FAT)
+        .isPresent();
   }
 
   private static boolean isSplitByAcid(ComputedFormula formula) {

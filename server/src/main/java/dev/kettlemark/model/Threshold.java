@@ -113,6 +113,9 @@ public final class Threshold<T> {
   public static final Threshold<Duration> SHORT_SHELF = time(
       "short-shelf", "how long a piece may stand in the room, whatever its water activity below that of safe food");
 
+  public static final Threshold<Duration> LONG_SHELF = time(
+      "long-shelf", "how long a piece above that water activity may stand, before it is a mistake");
+
   public static final Threshold<Ratio> LAYER_GAP = activity(
       "layer-gap", "by how much the water activities of touching layers may differ");
 
@@ -159,6 +162,7 @@ public final class Threshold<T> {
       CHEWY_FOAM_MOISTURE,
       SHELF_ACTIVITY,
       SHORT_SHELF,
+      LONG_SHELF,
       LAYER_GAP,
       STORE_GAP,
       FOAM_PROTEIN,
