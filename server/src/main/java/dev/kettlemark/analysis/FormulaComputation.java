@@ -3,6 +3,7 @@ package dev.kettlemark.analysis;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
+import dev.kettlemark.library.Question;
 import dev.kettlemark.library.Scope;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Basis;
@@ -41,13 +42,21 @@ final class FormulaComputation {
   private final ResolvedFormula resolved;
   private final Formula formula;
   private final Scope scope;
+  private final Question<Optional<Entry>> house;
   private final Map<String, Material> materials = new HashMap<>();
 
-  FormulaComputation(Entry entry, ResolvedFormula resolved, Scope scope) {
+  /**
+   * Prepares a computation.
+   *
+   * @param house where it is made
+   */
+  FormulaComputation(
+      Entry entry, ResolvedFormula resolved, Scope scope, Question<Optional<Entry>> house) {
     this.entry = entry;
     this.resolved = resolved;
     this.formula = resolved.formula();
     this.scope = scope;
+    this.house = house;
   }
 
   ComputedFormula compute() {
@@ -72,7 +81,7 @@ final class FormulaComputation {
 
   private Optional<House> house() {
     return scope
-        .ask(Lookup.houseFor(entry.uri()))
+        .ask(house)
         .flatMap(Entry::declaration)
         .flatMap(d -> d instanceof House house ? Optional.of(house) : Optional.empty());
   }

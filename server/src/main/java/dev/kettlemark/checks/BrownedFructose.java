@@ -6,7 +6,6 @@ import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
-import dev.kettlemark.science.SugarStage;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

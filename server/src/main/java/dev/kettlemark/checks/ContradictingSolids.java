@@ -110,7 +110,8 @@ public final class ContradictingSolids implements Rule {
         .filter(cook -> water.isShare())
         .flatMap(cook -> cook.charge()
             .flatMap(charge -> SyrupBoiling.boilingPoint(
-                    charge.composition().withWaterFraction(water), formula.kitchen().pressure())
+                    charge.composition().withWaterFraction(water),
+                    formula.kitchen().pressure())
                 .toOptional())
             .map(temperature -> cook.cookToHere(subject, temperature)))
         .orElse(List.of());

@@ -59,9 +59,8 @@ record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
   Fix cookTo(Temperature other) {
     boolean isFahrenheit =
         target.value().unit().filter(unit -> unit == Unit.FAHRENHEIT).isPresent();
-    String figure = isFahrenheit
-        ? Display.fahrenheit(other)
-        : Display.fixed(other.celsius(), 0) + " °C";
+    String figure =
+        isFahrenheit ? Display.fahrenheit(other) : Display.fixed(other.celsius(), 0) + " °C";
     return Fix.replace("Cook to " + figure, target.span(), figure);
   }
 

@@ -31,16 +31,15 @@ public final class DampStorage implements Rule {
     return subject.declaration().stream()
         .flatMap(d -> d instanceof Product product ? Stream.of(product) : Stream.empty())
         .filter(product -> product.facts().first("pack").isEmpty())
-        .filter(product -> product.parts().stream().noneMatch(part -> part.role().equals("coat")))
+        .filter(
+            product -> product.parts().stream().noneMatch(part -> part.role().equals("coat")))
         .flatMap(product -> check(subject, product).stream())
         .toList();
   }
 
   private static Optional<Finding> check(Subject subject, Product product) {
-    Optional<Located<Quantity>> damp = product
-        .facts()
-        .first("shelf")
-        .flatMap(shelf -> shelf.figure(Unit.Dimension.HUMIDITY));
+    Optional<Located<Quantity>> damp =
+        product.facts().first("shelf").flatMap(shelf -> shelf.figure(Unit.Dimension.HUMIDITY));
     Optional<Located<String>> centre = product.centre().flatMap(Product.Part::material);
     if (damp.isEmpty() || centre.isEmpty()) {
       return Optional.empty();
@@ -53,10 +52,7 @@ public final class DampStorage implements Rule {
   }
 
   private static Finding finding(
-      Subject subject,
-      Located<Quantity> damp,
-      Located<String> centre,
-      Band<Ratio> activity) {
+      Subject subject, Located<Quantity> damp, Located<String> centre, Band<Ratio> activity) {
     double percent = Math.floor(activity.high().fraction() * 20) * 5;
     String drier = Display.fixed(percent, 0) + " %RH";
     Columns columns = new Columns(subject.section());

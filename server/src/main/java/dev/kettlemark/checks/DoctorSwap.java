@@ -79,7 +79,8 @@ final class DoctorSwap {
             && formula
                 .material(InThePan.name(line))
                 .flatMap(Material::ingredient)
-                .filter(i -> i.hasRole("doctor") && i.form().filter("syrup"::equals).isPresent())
+                .filter(
+                    i -> i.hasRole("doctor") && i.form().filter("syrup"::equals).isPresent())
                 .isPresent())
         .flatMap(line ->
             composition(line).map(c -> new Syrup(InThePan.name(line), c, Optional.of(line))));
@@ -130,11 +131,10 @@ final class DoctorSwap {
   private Optional<Amounts.LineAmount> water(int stage) {
     return formula.amounts().lines().stream()
         .filter(line -> line.stage() == stage)
-        .filter(line -> lines.contains(line)
-            || line.line().measure().value() instanceof Measure.Sufficient)
-        .filter(line -> composition(line)
-            .filter(c -> c.water().fraction() > NEARLY_ALL)
-            .isPresent())
+        .filter(line ->
+            lines.contains(line) || line.line().measure().value() instanceof Measure.Sufficient)
+        .filter(line ->
+            composition(line).filter(c -> c.water().fraction() > NEARLY_ALL).isPresent())
         .findFirst();
   }
 

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 /** Reports a replacement in a variant that brings far more fat than what it replaces. */
 public final class FatJump implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "fat-jump", "a replacement brings far more fat than what it replaces");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("fat-jump", "a replacement brings far more fat than what it replaces");
 
   @Override
   public RuleInfo info() {
@@ -34,9 +34,8 @@ public final class FatJump implements Rule {
       return List.of();
     }
     return variant.get().changes().stream()
-        .flatMap(change -> change instanceof VariantChange.Replace replace
-            ? Stream.of(replace)
-            : Stream.empty())
+        .flatMap(change ->
+            change instanceof VariantChange.Replace replace ? Stream.of(replace) : Stream.empty())
         .flatMap(replace -> check(subject, before.get(), after.get(), replace).stream())
         .toList();
   }
@@ -72,12 +71,8 @@ public final class FatJump implements Rule {
         .material(name)
         .flatMap(material -> material.composition().toOptional())
         .map(composition -> composition.fraction(Component.FAT));
-    Optional<Double> left = formula
-        .process()
-        .yieldShare()
-        .toOptional()
-        .map(Ratio::fraction)
-        .filter(yield -> yield > 0);
+    Optional<Double> left =
+        formula.process().yieldShare().toOptional().map(Ratio::fraction).filter(yield -> yield > 0);
     return fat.flatMap(in -> left.map(yield -> share * in / yield));
   }
 }

@@ -81,8 +81,7 @@ record FinishedMass(
   List<Fix> textureFix(Subject subject, String word) {
     return texture
         .filter(written -> subject.isWrittenHere(written.span()))
-        .map(written -> List.of(
-            Fix.replace("Write `texture " + word + "`", written.span(), word)))
+        .map(written -> List.of(Fix.replace("Write `texture " + word + "`", written.span(), word)))
         .orElse(List.of());
   }
 
@@ -113,8 +112,8 @@ record FinishedMass(
         .flatMap(portion -> SyrupBoiling.boilingPoint(
                 portion
                     .composition()
-                    .withWaterFraction(Ratio.ofFraction(
-                        (portion.massOf(Component.WATER).grams() - surplus)
+                    .withWaterFraction(
+                        Ratio.ofFraction((portion.massOf(Component.WATER).grams() - surplus)
                             / (portion.mass().grams() - surplus))),
                 Boiling.meant(cook.step(), formula.kitchen()).pressure())
             .toOptional());

@@ -23,7 +23,8 @@ import java.util.Optional;
 public final class FoamLiquidOff implements Rule {
 
   private static final RuleInfo INFO = RuleInfo.warning(
-      "foam-liquid-off", "what is to be whipped holds too much or too little protein for its water");
+      "foam-liquid-off",
+      "what is to be whipped holds too much or too little protein for its water");
 
   /** As fresh egg white has it, from which most foams are made; USDA SR26, food 01124. */
   private static final Ratio USUAL = Ratio.ofPercent(11);
@@ -56,8 +57,8 @@ public final class FoamLiquidOff implements Rule {
     double charge = formula.process().charge().mass().grams();
     double protein = InThePan.share(formula, whipping, Component.PROTEIN) * charge;
     double water = step.before().stream()
-        .mapToDouble(p -> p.portion().map(portion -> portion.massOf(Component.WATER).grams())
-            .orElse(Double.NaN))
+        .mapToDouble(p ->
+            p.portion().map(portion -> portion.massOf(Component.WATER).grams()).orElse(Double.NaN))
         .sum();
     if (!(protein > 0 && water >= 0)) {
       return Optional.empty();
@@ -65,9 +66,10 @@ public final class FoamLiquidOff implements Rule {
     Ratio strength = Ratio.ofFraction(protein / (protein + water));
     Band<Ratio> usual = subject.threshold(Threshold.FOAM_PROTEIN);
     boolean isThin = strength.compareTo(usual.low()) < 0
-        && whipping.stream().allMatch(line -> ingredient(formula, line)
-            .filter(i -> i.form().filter("powder"::equals).isPresent())
-            .isPresent());
+        && whipping.stream()
+            .allMatch(line -> ingredient(formula, line)
+                .filter(i -> i.form().filter("powder"::equals).isPresent())
+                .isPresent());
     boolean isPaste = strength.compareTo(usual.high()) > 0;
     return isThin || isPaste
         ? Optional.of(finding(subject, formula, stage, step, whipping, strength, usual))
@@ -78,8 +80,7 @@ public final class FoamLiquidOff implements Rule {
     return ingredient.hasRole("whipping") && !ingredient.hasRole("gelling");
   }
 
-  private static Optional<Ingredient> ingredient(
-      ComputedFormula formula, Amounts.LineAmount line) {
+  private static Optional<Ingredient> ingredient(ComputedFormula formula, Amounts.LineAmount line) {
     return formula.material(InThePan.name(line)).flatMap(Material::ingredient);
   }
 
@@ -98,22 +99,18 @@ public final class FoamLiquidOff implements Rule {
             "protein is %s of the protein and water that are whipped, usual is %s",
             Display.estimate(strength),
             Display.range(usual.low(), usual.high()))
-        .because(isPaste
-            ? "no whisk brings air into such a paste; take water from a syrup into the foam"
-            : "so thin a liquid holds no air; take water from the foam into a syrup")
+        .because(
+            isPaste
+                ? "no whisk brings air into such a paste; take water from a syrup into the foam"
+                : "so thin a liquid holds no air; take water from the foam into a syrup")
         .withRelated(subject.entry().origin(step.step().span()), "whipped here");
-    return finding.withFixes(
-        water(subject, formula, stage, InThePan.share(formula, whipping, Component.PROTEIN),
-            strength));
+    return finding.withFixes(water(
+        subject, formula, stage, InThePan.share(formula, whipping, Component.PROTEIN), strength));
   }
 
   /** Moves water between the foam and the pan that has most of it. */
   private static List<Fix> water(
-      Subject subject,
-      ComputedFormula formula,
-      StageResult stage,
-      double protein,
-      Ratio strength) {
+      Subject subject, ComputedFormula formula, StageResult stage, double protein, Ratio strength) {
     double now = protein / strength.fraction() - protein;
     double wanted = protein / USUAL.fraction() - protein;
     return WaterMove.fix(subject, formula, stage.stage(), OtherShare.share(wanted - now)).stream()

@@ -79,11 +79,9 @@ public final class HotSecondSyrup implements Rule {
             mildest.target().span(),
             "every syrup of this foam is cooked to %s or more",
             Display.celsius(mildest.middle()))
-        .because("the second syrup keeps the foam chewy, and above "
-            + Display.celsius(limit) + " it turns hard and brittle")
+        .because("the second syrup keeps the foam chewy, and above " + Display.celsius(limit)
+            + " it turns hard and brittle")
         .withFixes(mildest.cookToHere(subject, USUAL));
-    return mildest.band().isWhollyAbove(CERTAINLY_HARD)
-        ? finding.as(Severity.ERROR)
-        : finding;
+    return mildest.band().isWhollyAbove(CERTAINLY_HARD) ? finding.as(Severity.ERROR) : finding;
   }
 }

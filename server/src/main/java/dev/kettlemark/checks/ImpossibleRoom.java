@@ -41,8 +41,7 @@ public final class ImpossibleRoom implements Rule {
   public List<Finding> check(Subject subject) {
     Band<Temperature> possible = subject.threshold(Threshold.SETTING_ROOM);
     return Stream.concat(steps(subject), facts(subject))
-        .flatMap(statement ->
-            statement.figure(Connective.AT, Unit.Dimension.TEMPERATURE).stream())
+        .flatMap(statement -> statement.figure(Connective.AT, Unit.Dimension.TEMPERATURE).stream())
         .flatMap(figure -> check(subject, figure, possible).stream())
         .toList();
   }
@@ -96,6 +95,8 @@ public final class ImpossibleRoom implements Rule {
         figure.value().unit().filter(unit -> unit == Unit.FAHRENHEIT).isPresent();
     String fahrenheit = Display.fahrenheit(band.low());
     String celsius = Display.celsius(band);
-    return isFahrenheit ? fahrenheit + ", which is " + celsius : celsius + ", which is " + fahrenheit;
+    return isFahrenheit
+        ? fahrenheit + ", which is " + celsius
+        : celsius + ", which is " + fahrenheit;
   }
 }

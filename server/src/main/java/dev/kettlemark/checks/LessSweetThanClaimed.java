@@ -41,9 +41,8 @@ public final class LessSweetThanClaimed implements Rule {
 
   private static Optional<Finding> check(
       Subject subject, ComputedFormula formula, Statement claim) {
-    Optional<Located<String>> word = claim.objectNames().stream()
-        .filter(name -> name.value().equals(CLAIM))
-        .findFirst();
+    Optional<Located<String>> word =
+        claim.objectNames().stream().filter(name -> name.value().equals(CLAIM)).findFirst();
     Optional<Located<String>> reference = claim.names(Connective.OF).stream()
         .findFirst()
         .or(() -> Rules.sound(subject).flatMap(Variant::parent))
@@ -79,8 +78,8 @@ public final class LessSweetThanClaimed implements Rule {
         .because("tasters notice a tenth, and the claim is not true");
     boolean standsAlone = claim.objectNames().size() == 1;
     return standsAlone && subject.isWrittenHere(claim.span())
-        ? finding.withFix(new Fix(
-            "Withdraw the claim", List.of(WrittenLines.of(subject).without(claim.span()))))
+        ? finding.withFix(
+            new Fix("Withdraw the claim", List.of(WrittenLines.of(subject).without(claim.span()))))
         : finding;
   }
 

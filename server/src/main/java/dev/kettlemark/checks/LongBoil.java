@@ -49,12 +49,9 @@ public final class LongBoil implements Rule {
     return fixes.isEmpty()
         ? Optional.empty()
         : Optional.of(INFO.at(
-                cook.step().word().span(),
-                "%s of the pan boils away",
-                Display.estimate(gone))
+                cook.step().word().span(), "%s of the pan boils away", Display.estimate(gone))
             .because("a long boil browns and splits sugar, and 30 % water dissolves it as well")
-            .withRelated(
-                subject.entry().origin(water.line().line().measure().span()), "its water")
+            .withRelated(subject.entry().origin(water.line().line().measure().span()), "its water")
             .withFixes(fixes));
   }
 }

@@ -24,8 +24,7 @@ public final class LongHotHold implements Rule {
   private static final RuleInfo INFO = RuleInfo.information(
       "long-hot-hold", "a hot syrup waits, and goes on boiling down and browning");
 
-  private static final Set<Verb> WAITING =
-      EnumSet.of(Verb.HOLD, Verb.STAND, Verb.REST, Verb.KEEP);
+  private static final Set<Verb> WAITING = EnumSet.of(Verb.HOLD, Verb.STAND, Verb.REST, Verb.KEEP);
 
   /** Nobody minds so many seconds; common practice, no source. */
   private static final double A_MOMENT = 60;
@@ -47,10 +46,11 @@ public final class LongHotHold implements Rule {
     return subject.formula().stream()
         .flatMap(formula -> formula.process().stages().stream())
         .flatMap(stage -> stage.steps().stream())
-        .filter(
-            step -> Verb.of(step.step().word().value()).filter(WAITING::contains).isPresent())
+        .filter(step ->
+            Verb.of(step.step().word().value()).filter(WAITING::contains).isPresent())
         .filter(step -> step.before().stream().anyMatch(LongHotHold::isSyrup))
-        .filter(step -> heat(step).filter(band -> band.low().compareTo(hot) >= 0).isPresent())
+        .filter(
+            step -> heat(step).filter(band -> band.low().compareTo(hot) >= 0).isPresent())
         .flatMap(step -> check(subject, step).stream())
         .toList();
   }
@@ -75,8 +75,7 @@ public final class LongHotHold implements Rule {
   }
 
   private static Optional<Finding> check(Subject subject, StepResult step) {
-    Optional<Located<Quantity>> time =
-        step.step().figure(Connective.FOR, Unit.Dimension.TIME);
+    Optional<Located<Quantity>> time = step.step().figure(Connective.FOR, Unit.Dimension.TIME);
     double seconds = time.map(t -> t.value().highInBase().doubleValue()).orElse(0.0);
     if (time.isEmpty() || seconds < A_MOMENT) {
       return Optional.empty();
@@ -95,9 +94,8 @@ public final class LongHotHold implements Rule {
   }
 
   private static Fix shock(StepResult step) {
-    String objects = step.step().objectNames().stream()
-        .map(Located::value)
-        .collect(Collectors.joining(", "));
+    String objects =
+        step.step().objectNames().stream().map(Located::value).collect(Collectors.joining(", "));
     String rest = (objects.isEmpty() ? "" : objects + " ") + "to " + SHOCKED;
     return Fix.replace(
         "Cool it to " + SHOCKED + " instead",

@@ -23,8 +23,8 @@ public final class LostTemper implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.error("lost-temper", "a tempered coat gets so warm that its temper is lost");
 
-  private static final Set<Verb> COATING = EnumSet.of(
-      Verb.ENROBE, Verb.DIP, Verb.BOTTOM, Verb.SPREAD, Verb.DEPOSIT, Verb.PIPE);
+  private static final Set<Verb> COATING =
+      EnumSet.of(Verb.ENROBE, Verb.DIP, Verb.BOTTOM, Verb.SPREAD, Verb.DEPOSIT, Verb.PIPE);
 
   private static final String USUAL = "31–32 °C";
 

@@ -23,18 +23,16 @@ public final class MoistureOff implements Rule {
   public List<Finding> check(Subject subject) {
     return FinishedMass.of(subject)
         .filter(mass -> mass.isMeantToBe("chewy") && mass.isCooked())
-        .flatMap(mass -> mass.figures()
-            .moisture()
-            .toOptional()
-            .flatMap(water -> check(subject, mass, water)))
+        .flatMap(mass ->
+            mass.figures().moisture().toOptional().flatMap(water -> check(subject, mass, water)))
         .stream()
         .toList();
   }
 
   private static Optional<Finding> check(Subject subject, FinishedMass mass, Band<Ratio> water) {
     boolean isFoam = mass.figures().parcel().isAerated();
-    Band<Ratio> usual = subject.threshold(
-        isFoam ? Threshold.CHEWY_FOAM_MOISTURE : Threshold.CHEWY_MOISTURE);
+    Band<Ratio> usual =
+        subject.threshold(isFoam ? Threshold.CHEWY_FOAM_MOISTURE : Threshold.CHEWY_MOISTURE);
     if (water.overlaps(usual)) {
       return Optional.empty();
     }

@@ -31,11 +31,13 @@ public final class NoGrain implements Rule {
     return FinishedMass.of(subject)
         .filter(mass -> mass.isMeantToBe("short"))
         .filter(mass -> mass.composition().sweetSolids().fraction() > MOSTLY_SUGAR)
-        .flatMap(mass -> why(subject, mass).map(why -> INFO.at(mass.place(), "%s", why)
-            .because("without crystals it pulls and sticks; less doctor, less water, or a seed of"
-                + " icing sugar make it grain")
-            .withFixes(lessDoctor(subject, mass))
-            .withFixes(mass.textureFix(subject, "chewy"))))
+        .flatMap(mass -> why(subject, mass)
+            .map(why -> INFO.at(mass.place(), "%s", why)
+                .because(
+                    "without crystals it pulls and sticks; less doctor, less water, or a seed of"
+                        + " icing sugar make it grain")
+                .withFixes(lessDoctor(subject, mass))
+                .withFixes(mass.textureFix(subject, "chewy"))))
         .stream()
         .toList();
   }
@@ -52,8 +54,8 @@ public final class NoGrain implements Rule {
         .supersaturation()
         .toOptional()
         .filter(band -> band.isWhollyBelow(Ratio.ONE))
-        .map(band -> "all its sucrose stays dissolved, " + Display.number(band, 2)
-            + " times saturated");
+        .map(band ->
+            "all its sucrose stays dissolved, " + Display.number(band, 2) + " times saturated");
     Ratio most = subject.threshold(Threshold.MOST_DOCTOR_IN_GRAIN);
     return dissolved.or(() -> mass.figures()
         .doctorShare()

@@ -27,8 +27,10 @@ final class OtherShare {
         .filter(line -> line.line().measure().value() instanceof Measure.Sufficient)
         .toList();
     BigFraction old = changed.share().orElse(BigFraction.ONE);
-    boolean isWritten = charge.all().size() + rest.size() == computed.amounts().lines().size()
-        && rest.stream().noneMatch(line -> computed.formula().inherits(line.line().span()));
+    boolean isWritten =
+        charge.all().size() + rest.size() == computed.amounts().lines().size()
+            && rest.stream()
+                .noneMatch(line -> computed.formula().inherits(line.line().span()));
     if (!isWritten || subject.variant().isPresent() || old.compareTo(BigFraction.ONE) >= 0) {
       return Optional.empty();
     }
@@ -36,9 +38,8 @@ final class OtherShare {
     BigFraction left = BigFraction.ONE;
     List<BigFraction> shares = new ArrayList<>();
     for (Amounts.LineAmount line : charge.all()) {
-      BigFraction exact = line.equals(changed)
-          ? share
-          : line.share().orElse(BigFraction.ZERO).multiply(factor);
+      BigFraction exact =
+          line.equals(changed) ? share : line.share().orElse(BigFraction.ZERO).multiply(factor);
       BigFraction rounded = ChargeLines.rounded(line.line(), exact);
       shares.add(rounded);
       left = left.subtract(rounded);

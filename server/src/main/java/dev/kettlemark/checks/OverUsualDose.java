@@ -28,8 +28,21 @@ public final class OverUsualDose implements Rule {
       List.of("salt", "acidulant", "mineral", "leavening", "colour");
 
   private static final Set<String> FOOD = Set.of(
-      "sweetening", "fat", "dairy", "nut", "seed", "fruit", "inclusion", "protein", "coating",
-      "doctor", "bulking", "starch", "gelling", "thickening", "whipping");
+      "sweetening",
+      "fat",
+      "dairy",
+      "nut",
+      "seed",
+      "fruit",
+      "inclusion",
+      "protein",
+      "coating",
+      "doctor",
+      "bulking",
+      "starch",
+      "gelling",
+      "thickening",
+      "whipping");
 
   /** From so many times the usual on it is an error. */
   private static final double CANNOT_BE_MEANT = 5;
@@ -78,11 +91,7 @@ public final class OverUsualDose implements Rule {
   }
 
   private static Finding finding(
-      Subject subject,
-      ComputedFormula formula,
-      Amounts.LineAmount line,
-      UseRange use,
-      Ratio dose) {
+      Subject subject, ComputedFormula formula, Amounts.LineAmount line, UseRange use, Ratio dose) {
     Finding finding = INFO.at(
             line.line().measure().span(),
             "%s of `%s` is %s of %s, usual is %s",
@@ -94,17 +103,19 @@ public final class OverUsualDose implements Rule {
         .because("nobody likes so much of it; the usual dose is "
             + use.source().orElse("of the pantry"));
     double most = use.basis() instanceof Basis.Finished
-        ? use.high().fraction() * formula.process().yieldShare().orElse(Ratio.ONE).fraction()
+        ? use.high().fraction()
+            * formula.process().yieldShare().orElse(Ratio.ONE).fraction()
         : use.high().fraction();
     Optional<Fix> fix = OtherShare.edits(subject, formula, line, lower(most))
         .filter(edits -> formula.amounts().lines().stream()
                 .filter(other -> InThePan.name(other).equals(InThePan.name(line)))
                 .count()
             == 1)
-        .map(edits -> new Fix(
-            "Lower it to " + Display.percent(lower(most)) + " and scale the rest", edits));
+        .map(edits ->
+            new Fix("Lower it to " + Display.percent(lower(most)) + " and scale the rest", edits));
     boolean isError = dose.fraction() > CANNOT_BE_MEANT * use.high().fraction();
-    return (isError ? finding.as(Severity.ERROR) : finding).withFixes(fix.stream().toList());
+    return (isError ? finding.as(Severity.ERROR) : finding)
+        .withFixes(fix.stream().toList());
   }
 
   private static BigFraction lower(double most) {

@@ -75,6 +75,7 @@ public final class Rules {
       new FatJump(),
       new LessSweetThanClaimed(),
       new OverUsualDose(),
+      new ExpectationOff(),
       new ChargeTakenForFinished(),
       new TooFewGrams(),
       new BelowScale(),
@@ -83,6 +84,38 @@ public final class Rules {
       new ChangeWithoutTarget(),
       new DuplicateCode(),
       new DuplicateName(),
+      new UnusedIngredient(),
+      new SimilarIngredients(),
+      new VariantChangedSinceTrial(),
+      new OverdueReview(),
+      new DiscontinuedIngredient(),
+      new UseWithoutSource(),
+      new ConflictingDensity(),
+      new ImplausibleDensity(),
+      new WeightOffPrediction(),
+      new ImpossibleWeight(),
+      new CookOutOfTolerance(),
+      new ThermometerAgainstWeight(),
+      new WaterActivityOff(),
+      new DensityAgainstOverrun(),
+      new TrialOfOlderVersion(),
+      new ReleasedWithoutTrial(),
+      new MissingLot(),
+      new TwoChanges(),
+      new ScoreWithoutScale(),
+      new MissingCaution(),
+      new RawEggNotHeated(),
+      new RawNutInCoolMass(),
+      new PasteurisedSaidOfRaw(),
+      new ClaimNotTrue(),
+      new FreeFromBesideMayContain(),
+      new ClaimNotKnown(),
+      new ClaimInSharedKitchen(),
+      new SharedBowl(),
+      new LessSugarWithoutReference(),
+      new AnimalNameOnVegan(),
+      new TypedAllergens(),
+      new AdditiveNotPermitted(),
       new UnknownThreshold(),
       new MismatchedThreshold(),
       new UnknownRule(),
@@ -93,11 +126,9 @@ public final class Rules {
   private static final Task<List<Finding>> FOUND =
       (entry, scope) -> found(new Subject(entry, scope));
 
-  private static final Task<List<Finding>> TOLD =
-      (entry, scope) -> told(new Subject(entry, scope));
+  private static final Task<List<Finding>> TOLD = (entry, scope) -> told(new Subject(entry, scope));
 
-  private static final Task<Verdict> JUDGED =
-      (entry, scope) -> judged(new Subject(entry, scope));
+  private static final Task<Verdict> JUDGED = (entry, scope) -> judged(new Subject(entry, scope));
 
   private static final Comparator<Finding> BY_PLACE = Comparator.<Finding>comparingInt(
           finding -> finding.span().start())

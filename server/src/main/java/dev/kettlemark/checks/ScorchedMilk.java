@@ -59,18 +59,17 @@ public final class ScorchedMilk implements Rule {
       return Optional.empty();
     }
     Amounts.LineAmount most = proteins.stream()
-        .max(Comparator.comparing(
-            line -> InThePan.share(formula, List.of(line), Component.PROTEIN)))
+        .max(
+            Comparator.comparing(line -> InThePan.share(formula, List.of(line), Component.PROTEIN)))
         .orElseThrow();
     return Optional.of(INFO.at(
             cook.target().span(),
             "`%s` scorches at %s",
             InThePan.name(most),
             Display.celsius(cook.band()))
-        .because("protein and reducing sugars brown fast above "
-            + Display.celsius(limit) + " and burn on to the pan; stir all the time")
-        .withRelated(
-            subject.entry().origin(most.line().ingredient().span()), "brings the protein")
+        .because("protein and reducing sugars brown fast above " + Display.celsius(limit)
+            + " and burn on to the pan; stir all the time")
+        .withRelated(subject.entry().origin(most.line().ingredient().span()), "brings the protein")
         .withFixes(cook.cookToHere(subject, limit.minus(SAFELY))));
   }
 

@@ -60,9 +60,8 @@ public final class SpoilingOnShelf implements Rule {
         .filter(t -> !isCold)
         .flatMap(t -> product.parts().stream()
             .filter(part -> HOLDING.contains(part.role()))
-            .flatMap(part -> part.material()
-                .flatMap(name -> check(subject, t, shelf, name))
-                .stream()));
+            .flatMap(
+                part -> part.material().flatMap(name -> check(subject, t, shelf, name)).stream()));
   }
 
   private static Optional<Finding> check(
@@ -78,8 +77,7 @@ public final class SpoilingOnShelf implements Rule {
   }
 
   /** Jellies and creams of 0.65 to 0.80 are sold everywhere; they just do not keep for long. */
-  private static Severity severity(
-      Subject subject, Located<Quantity> time, Band<Ratio> activity) {
+  private static Severity severity(Subject subject, Located<Quantity> time, Band<Ratio> activity) {
     if (activity.isWhollyAbove(GrowthLimit.SHELF_STABLE)) {
       return Severity.ERROR;
     }
@@ -110,13 +108,12 @@ public final class SpoilingOnShelf implements Rule {
         .withRelated(subject.entry().origin(name.span()), "what is so wet")
         .as(severity(subject, time, activity));
     if (!isUnsafe) {
-      finding = finding.withFix(
-          Fix.replace("Shorten the shelf life to 2 weeks", time.span(), "2 weeks"));
+      finding =
+          finding.withFix(Fix.replace("Shorten the shelf life to 2 weeks", time.span(), "2 weeks"));
     }
     return finding.withFix(shelf
         .figure(Connective.AT, Unit.Dimension.TEMPERATURE)
         .map(store -> Fix.replace("Keep it cold, at 2–5 °C", store.span(), "2-5 °C"))
-        .orElseGet(() ->
-            Fix.insert("Keep it cold, at 2–5 °C", time.span().end(), " at 2-5 °C")));
+        .orElseGet(() -> Fix.insert("Keep it cold, at 2–5 °C", time.span().end(), " at 2-5 °C")));
   }
 }

@@ -33,8 +33,7 @@ record TemperRange(String name, Band<Temperature> range) {
         .facts()
         .first("tempers")
         .flatMap(fact -> fact.figure(Connective.AT, Unit.Dimension.TEMPERATURE))
-        .map(figure ->
-            new TemperRange(ingredient.name().value(), Boiling.band(figure.value())));
+        .map(figure -> new TemperRange(ingredient.name().value(), Boiling.band(figure.value())));
   }
 
   /** As a step writes it. */

@@ -17,8 +17,8 @@ import java.util.Optional;
  */
 public final class TextureMismatch implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "texture-mismatch", "the sugars do not eat as the formula says");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("texture-mismatch", "the sugars do not eat as the formula says");
 
   /** With less of sugars something else makes the bite; common practice, no source. */
   private static final double MOSTLY_SUGAR = 0.45;
@@ -34,28 +34,26 @@ public final class TextureMismatch implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return FinishedMass.of(subject)
-        .filter(mass -> mass.isBoiled()
-            && mass.composition().sweetSolids().fraction() > MOSTLY_SUGAR)
-        .flatMap(mass -> mass.figures()
-            .texture()
-            .toOptional()
-            .flatMap(texture -> check(subject, mass, texture)))
+        .filter(
+            mass -> mass.isBoiled() && mass.composition().sweetSolids().fraction() > MOSTLY_SUGAR)
+        .flatMap(mass ->
+            mass.figures().texture().toOptional().flatMap(texture -> check(subject, mass, texture)))
         .stream()
         .toList();
   }
 
-  private static Optional<Finding> check(Subject subject, FinishedMass mass, Band<Texture> texture) {
+  private static Optional<Finding> check(
+      Subject subject, FinishedMass mass, Band<Texture> texture) {
     boolean isMeantAsGlass = mass.isMeantToBe("brittle") || isBoiledSweet(mass);
     if (isMeantAsGlass && texture.isWhollyAbove(Texture.BORDERLINE)) {
-      return Optional.of(finding(subject, mass, texture, "a glass that bends is chewed, not snapped")
+      return Optional.of(finding(
+              subject, mass, texture, "a glass that bends is chewed, not snapped")
           .withFixes(mass.cookTo(subject, glassWater(mass)))
-          .withFixes(mass.textureFix(
-              subject, texture.low() == Texture.SOFT ? "soft" : "chewy")));
+          .withFixes(mass.textureFix(subject, texture.low() == Texture.SOFT ? "soft" : "chewy")));
     }
     if (mass.isMeantToBe("chewy") && texture.isWhollyBelow(Texture.BORDERLINE)) {
-      return Optional.of(
-          finding(subject, mass, texture, "a chew that is a glass breaks teeth")
-              .withFixes(mass.textureFix(subject, "hard")));
+      return Optional.of(finding(subject, mass, texture, "a chew that is a glass breaks teeth")
+          .withFixes(mass.textureFix(subject, "hard")));
     }
     return Optional.empty();
   }

@@ -68,8 +68,8 @@ public final class TooLittleDoctor implements Rule {
     Ratio doctor = mass.figures().doctorShare().orElse(Ratio.ONE);
     // So little water that the solubility is not known means far beyond saturation.
     Optional<Band<Ratio>> beyond = mass.figures().supersaturation().toOptional();
-    boolean grainsByItself = beyond.isEmpty()
-        || GrainingRisk.of(beyond.get().low()) == GrainingRisk.LABILE;
+    boolean grainsByItself =
+        beyond.isEmpty() || GrainingRisk.of(beyond.get().low()) == GrainingRisk.LABILE;
     Ratio least = grainsByItself
         ? subject.threshold(Threshold.LEAST_DOCTOR)
         : mass.isMeantToBe("chewy")

@@ -33,11 +33,12 @@ public final class TooMuchDoctor implements Rule {
     return FinishedMass.of(subject)
         .filter(FinishedMass::isBoiled)
         .filter(mass -> mass.composition().sweetSolids().fraction() > MOSTLY_SUGAR)
-        .flatMap(mass -> most(subject, mass).flatMap(most -> mass.figures()
-            .doctorShare()
-            .toOptional()
-            .filter(doctor -> doctor.compareTo(most) > 0)
-            .map(doctor -> finding(subject, mass, doctor, most))))
+        .flatMap(mass -> most(subject, mass)
+            .flatMap(most -> mass.figures()
+                .doctorShare()
+                .toOptional()
+                .filter(doctor -> doctor.compareTo(most) > 0)
+                .map(doctor -> finding(subject, mass, doctor, most))))
         .stream()
         .toList();
   }

@@ -7,7 +7,6 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.SucroseSolubility;
-import dev.kettlemark.science.SugarStage;
 import dev.kettlemark.science.SyrupBoiling;
 import java.util.List;
 import java.util.Optional;
@@ -48,15 +47,15 @@ public final class UndissolvedSugar implements Rule {
     return cook.charge()
         .map(Portion::composition)
         .filter(composition -> isDry)
-        .flatMap(composition -> SyrupBoiling.boilingPoint(composition, formula.kitchen().pressure())
+        .flatMap(composition -> SyrupBoiling.boilingPoint(
+                composition, formula.kitchen().pressure())
             .toOptional()
             // What boils above its target only is told by another rule.
             .filter(boils -> boils.compareTo(cook.band().high()) < 0)
             .flatMap(boils -> SucroseSolubility.supersaturation(composition, boils)
                 .toOptional()
                 .filter(beyond -> beyond.fraction() > 1 + MODEL_ERROR)
-                .map(beyond ->
-                    finding(subject, formula, cook, pan, composition, boils, beyond))));
+                .map(beyond -> finding(subject, formula, cook, pan, composition, boils, beyond))));
   }
 
   private static Finding finding(
@@ -76,10 +75,9 @@ public final class UndissolvedSugar implements Rule {
         .because("crystals that are left grain the whole mass; 22 % water or more is usual");
     return PanWater.of(formula, pan)
         .map(water -> finding
-            .withRelated(
-                subject.entry().origin(water.line().line().measure().span()), "its water")
-            .withFixes(water.fix(
-                subject, formula, "Raise the water to 22 % of the pan", ENOUGH_WATER)))
+            .withRelated(subject.entry().origin(water.line().line().measure().span()), "its water")
+            .withFixes(
+                water.fix(subject, formula, "Raise the water to 22 % of the pan", ENOUGH_WATER)))
         .orElse(finding);
   }
 }

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 /** Reports layers of a piece of which one dries and the other goes soft. */
 public final class WaterBetweenLayers implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "water-between-layers", "water moves from one layer of a piece to the next");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("water-between-layers", "water moves from one layer of a piece to the next");
 
   @Override
   public RuleInfo info() {
@@ -48,8 +48,8 @@ public final class WaterBetweenLayers implements Rule {
     Band<Ratio> dry = firstIsWetter ? second.get() : first.get();
     double gap = wet.low().minus(dry.high()).fraction();
     return gap > subject.threshold(Threshold.LAYER_GAP).fraction()
-        ? Optional.of(
-            finding(subject, firstIsWetter ? one : next, wet, firstIsWetter ? next : one, dry, next))
+        ? Optional.of(finding(
+            subject, firstIsWetter ? one : next, wet, firstIsWetter ? next : one, dry, next))
         : Optional.empty();
   }
 

@@ -49,7 +49,9 @@ final class WaterMove {
     String other = formula.formula().stages().get(there.get().stage()).name().value();
     return Optional.of(new Fix(
         String.format(
-            amount.signum() > 0 ? "Move %s of water from `%s` to `%s`" : "Move %s of water to `%s` from `%s`",
+            amount.signum() > 0
+                ? "Move %s of water from `%s` to `%s`"
+                : "Move %s of water to `%s` from `%s`",
             Display.percent(amount.abs()),
             other,
             into.name().value()),

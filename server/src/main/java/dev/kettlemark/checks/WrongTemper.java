@@ -49,8 +49,7 @@ public final class WrongTemper implements Rule {
             Display.celsius(Boiling.band(written.value()).low()))
         .because("warmer it loses its crystals and blooms, colder it is thick and dull");
     return subject.isWrittenHere(written.span())
-        ? finding.withFix(
-            Fix.replace("Temper to " + coat.shown(), written.span(), coat.shown()))
+        ? finding.withFix(Fix.replace("Temper to " + coat.shown(), written.span(), coat.shown()))
         : finding;
   }
 }

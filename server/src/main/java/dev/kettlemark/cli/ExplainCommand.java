@@ -60,7 +60,8 @@ final class ExplainCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "RULE|FORMULA",
-      description = "The id of a rule, the word of a threshold, or the name of a formula or variant.")
+      description =
+          "The id of a rule, the word of a threshold, or the name of a formula or variant.")
   private Optional<String> name = Optional.empty();
 
   @Parameters(
@@ -99,7 +100,7 @@ final class ExplainCommand implements Callable<Integer> {
     Optional<String> page = RulePages.page(name.get());
     Optional<Threshold<?>> threshold = Threshold.named(name.get());
     if (page.isEmpty() && threshold.isPresent()) {
-      page = threshold.map(ThresholdText::markdown);
+      page = threshold.map(ThresholdText::page);
     }
     if (page.isPresent()) {
       MarkdownPage.lines(page.get(), paint.get(), terminal.width()).forEach(out::println);

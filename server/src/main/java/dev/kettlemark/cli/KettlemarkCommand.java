@@ -71,6 +71,8 @@ final class KettlemarkCommand {
     line.addSubcommand(new CheckCommand(terminal, root::paint));
     line.addSubcommand(new ShowCommand(terminal, root::paint));
     line.addSubcommand(new ScaleCommand(terminal, root::paint));
+    line.addSubcommand(new LabelCommand(terminal));
+    line.addSubcommand(new TrialsCommand(terminal));
     line.addSubcommand(new FormatCommand(terminal, root::paint));
     line.addSubcommand(new ExplainCommand(terminal, root::paint));
     line.addSubcommand(new ServeCommand(terminal));

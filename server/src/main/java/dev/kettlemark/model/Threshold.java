@@ -21,115 +21,128 @@ import org.hipparchus.fraction.BigFraction;
  */
 public final class Threshold<T> {
 
-  public static final Threshold<Ratio> TOTAL_TOLERANCE = share(
-      "total-tolerance", "by how much the lines of a formula may miss 100 %, before it is a mistake");
+  public static final Threshold<Ratio> TOTAL_TOLERANCE =
+      share("total-tolerance", "the most by which the lines of a formula may miss 100 %");
 
-  public static final Threshold<Ratio> SMALL_POWDER_DOSE = share(
-      "small-powder-dose", "the share of the charge below which a powder must be weighed");
+  public static final Threshold<Ratio> SMALL_POWDER_DOSE =
+      share("small-powder-dose", "the share of the charge below which a powder must be weighed");
 
   public static final Threshold<Ratio> GUM_OVERDOSE = share(
-      "gum-overdose", "what share of the highest usual dose of a gum cannot be meant");
+      "gum-overdose",
+      "the share of the highest usual dose of a gum above which it cannot be meant");
 
   public static final Threshold<Temperature> HOT_SYRUP = temperature(
-      "hot-syrup", "above it a syrup cooks the foaming agent that it is poured into");
+      "hot-syrup", "the heat above which a syrup cooks the foaming agent that it is poured into");
 
   public static final Threshold<Band<Temperature>> USUAL_COOK = temperatures(
-      "usual-cook", "where a cook ends; a figure that lies there in the other scale is meant so");
+      "usual-cook",
+      "the range in which a cook ends; a figure that lies there in the other scale is meant so");
 
   public static final Threshold<TemperatureDifference> SUGAR_STAGE_SLACK = difference(
       "sugar-stage-slack",
-      "how far a cook may end outside the sugar stage written beside it, before it is an error");
+      "the farthest that a cook may end outside the sugar stage beside it, before it is an error");
 
   public static final Threshold<Ratio> BATCH_SHORTFALL = share(
-      "batch-shortfall", "what share of the pieces' weight a batch may lack, as rounding");
+      "batch-shortfall", "the share of the pieces' weight that a batch may lack, as rounding");
 
   public static final Threshold<Ratio> CRITICAL_WEIGHING_ERROR = share(
       "critical-weighing-error",
-      "what share of an amount that acts by its dose one step of the scale may be");
+      "the most that one step of the scale may be of an amount that acts by its dose");
 
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
-      "usual-weighing-error", "what share of any other amount one step of the scale may be");
+      "usual-weighing-error", "the most that one step of the scale may be of any other amount");
 
   public static final Threshold<Ratio> SOLIDS_GAP = share(
-      "solids-gap", "by how many percent points checked solids may differ from what the cook leaves");
+      "solids-gap",
+      "the most percent points by which checked solids may differ from what the cook leaves");
 
   public static final Threshold<TemperatureDifference> ALTITUDE_OFFSET = difference(
-      "altitude-offset", "how far a cook may lie off for the altitude of the house, before somebody must say for where it holds");
+      "altitude-offset",
+      "the farthest a cook may lie off at the altitude of the house, before its text says for where it holds");
 
   public static final Threshold<Ratio> FRUCTOSE_SHARE = share(
-      "fructose-share", "from which share of fructose among its solids on a syrup browns like honey");
+      "fructose-share",
+      "the share of fructose among its solids above which a syrup browns like honey");
 
   public static final Threshold<Temperature> FRUCTOSE_HEAT = temperature(
-      "fructose-heat", "above it a syrup rich in fructose turns dark and bitter");
+      "fructose-heat", "the heat above which a syrup rich in fructose turns dark and bitter");
 
-  public static final Threshold<Temperature> MILK_HEAT = temperature(
-      "milk-heat", "above it milk or other protein in a syrup scorches");
+  public static final Threshold<Temperature> MILK_HEAT =
+      temperature("milk-heat", "the heat above which milk or other protein in a syrup scorches");
 
   public static final Threshold<Temperature> CHEWY_SYRUP = temperature(
-      "chewy-syrup", "above it no syrup of a foam is left that keeps it chewy");
+      "chewy-syrup", "the heat above which no syrup of a foam is left that keeps it chewy");
 
   public static final Threshold<Ratio> WORTHWHILE_COOK_OFF = share(
-      "worthwhile-cook-off", "what share of a pan may boil away, before its water is too much");
+      "worthwhile-cook-off", "the share of a pan that may boil away, before its water is too much");
 
-  public static final Threshold<Temperature> TEMPER_LOST = temperature(
-      "temper-lost", "above it cocoa butter loses its temper");
+  public static final Threshold<Temperature> TEMPER_LOST =
+      temperature("temper-lost", "the heat above which cocoa butter loses its temper");
 
   public static final Threshold<Temperature> HOT_HOLD = temperature(
-      "hot-hold", "from which temperature on a waiting syrup goes on boiling down and browning");
+      "hot-hold", "the heat from which on a waiting syrup goes on boiling down and browning");
 
-  public static final Threshold<Duration> LONG_HOT_HOLD = time(
-      "long-hot-hold", "how long a hot syrup may wait, before it is a mistake");
+  public static final Threshold<Duration> LONG_HOT_HOLD =
+      time("long-hot-hold", "the longest that a hot syrup may wait, before it is a mistake");
 
-  public static final Threshold<Band<Temperature>> SETTING_ROOM = temperatures(
-      "setting-room", "what a room or a cold store can be");
+  public static final Threshold<Band<Temperature>> SETTING_ROOM =
+      temperatures("setting-room", "the range of what a room or a cold store can be");
 
-  public static final Threshold<Temperature> WATER_BATH = temperature(
-      "water-bath", "how hot a mass gets in a water bath");
+  public static final Threshold<Temperature> WATER_BATH =
+      temperature("water-bath", "the most that a mass reaches in a water bath");
 
   public static final Threshold<Ratio> LEAST_DOCTOR = share(
-      "least-doctor", "the least share of other saccharides than sucrose in a mass that must not grain");
+      "least-doctor",
+      "the least share of other saccharides than sucrose in a mass that must not grain");
 
   public static final Threshold<Ratio> LEAST_DOCTOR_IN_CHEW = share(
-      "least-doctor-in-chew", "the least share of other saccharides than sucrose in anything chewy, however wet");
+      "least-doctor-in-chew",
+      "the least share of other saccharides than sucrose in anything chewy, however wet");
 
   public static final Threshold<Ratio> MOST_DOCTOR_IN_GLASS = share(
-      "most-doctor-in-glass", "the most share of other saccharides than sucrose in a boiled sugar that snaps");
+      "most-doctor-in-glass",
+      "the most share of other saccharides than sucrose in a boiled sugar that snaps");
 
-  public static final Threshold<Ratio> MOST_DOCTOR_IN_CHEW = share(
-      "most-doctor-in-chew", "the most share of other saccharides than sucrose in a chew");
+  public static final Threshold<Ratio> MOST_DOCTOR_IN_CHEW =
+      share("most-doctor-in-chew", "the most share of other saccharides than sucrose in a chew");
 
   public static final Threshold<Ratio> MOST_DOCTOR_IN_GRAIN = share(
-      "most-doctor-in-grain", "the most share of other saccharides than sucrose in a mass that is to grain");
+      "most-doctor-in-grain",
+      "the most share of other saccharides than sucrose in a mass that is to grain");
 
-  public static final Threshold<Band<Ratio>> CHEWY_MOISTURE = shares(
-      "chewy-moisture", "the usual water of a chew without air");
+  public static final Threshold<Band<Ratio>> CHEWY_MOISTURE =
+      shares("chewy-moisture", "the usual water of a chew without air");
 
-  public static final Threshold<Band<Ratio>> CHEWY_FOAM_MOISTURE = shares(
-      "chewy-foam-moisture", "the usual water of a chew with air, such as nougat");
+  public static final Threshold<Band<Ratio>> CHEWY_FOAM_MOISTURE =
+      shares("chewy-foam-moisture", "the usual water of a chew with air, such as nougat");
 
   public static final Threshold<Ratio> SHELF_ACTIVITY = activity(
-      "shelf-activity", "the water activity, above which moulds and yeasts grow on the shelf");
+      "shelf-activity", "the water activity above which moulds and yeasts grow on the shelf");
 
   public static final Threshold<Duration> SHORT_SHELF = time(
-      "short-shelf", "how long a piece may stand in the room, whatever its water activity below that of safe food");
+      "short-shelf",
+      "the longest that a piece above that water activity may stand in a room without a word");
 
   public static final Threshold<Duration> LONG_SHELF = time(
-      "long-shelf", "how long a piece above that water activity may stand, before it is a mistake");
+      "long-shelf",
+      "the longest that a piece above that water activity may stand, before it is a mistake");
 
-  public static final Threshold<Ratio> LAYER_GAP = activity(
-      "layer-gap", "by how much the water activities of touching layers may differ");
+  public static final Threshold<Ratio> LAYER_GAP =
+      activity("layer-gap", "the most by which the water activities of touching layers may differ");
 
-  public static final Threshold<Ratio> STORE_GAP = activity(
-      "store-gap", "by how much a store may be damper than a piece");
+  public static final Threshold<Ratio> STORE_GAP =
+      activity("store-gap", "the most by which the air of a store may be damper than a bare piece");
 
-  public static final Threshold<Band<Ratio>> FOAM_PROTEIN = shares(
-      "foam-protein", "the share of protein in the liquid that is whipped");
+  public static final Threshold<Band<Ratio>> FOAM_PROTEIN =
+      shares("foam-protein", "the share of protein in the liquid that is whipped");
 
   public static final Threshold<Ratio> FAT_JUMP = share(
-      "fat-jump", "by how many percent points a replacement may change the fat of the finished mass");
+      "fat-jump",
+      "the most percent points by which a replacement may raise the fat of the finished mass");
 
   public static final Threshold<Ratio> SWEETNESS_LOSS = share(
-      "sweetness-loss", "what share of its sweetness a variant may lose and still be called as sweet");
+      "sweetness-loss",
+      "the share of its sweetness that a variant may lose and still be called as sweet");
 
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
@@ -273,8 +286,7 @@ public final class Threshold<T> {
   }
 
   static Threshold<Temperature> temperature(String word, String meaning) {
-    return new Threshold<>(
-        word, Form.TEMPERATURE, meaning, figure -> celsius(figure.lowInBase()));
+    return new Threshold<>(word, Form.TEMPERATURE, meaning, figure -> celsius(figure.lowInBase()));
   }
 
   static Threshold<TemperatureDifference> difference(String word, String meaning) {

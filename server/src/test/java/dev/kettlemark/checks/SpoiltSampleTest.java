@@ -14,10 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SpoiltSampleTest {
 
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      ignoreLeadingAndTrailingWhitespace = true,
-      textBlock = """
+  @CsvSource(delimiter = '|', ignoreLeadingAndTrailingWhitespace = true, textBlock = """
       peanut-brittle       | 'cook      to 149 °C ± 1'  | 'cook      to 149 °C ± 1\\n  check     solids 90 %' | contradicting-solids
       house                | altitude    14 m           | altitude    2240 m              | altitude-not-said
       egg-honey-nougat     | to 128 °C ± 1              | to 145 °C ± 1                   | browned-fructose
@@ -52,8 +49,7 @@ class SpoiltSampleTest {
       }
       spoilt.add(
           isMeant
-              ? Document.of(
-                  document.uri(), text.replace(unescaped(right), unescaped(wrong)))
+              ? Document.of(document.uri(), text.replace(unescaped(right), unescaped(wrong)))
               : document);
     }
     assertFalse(rules(SampleTexts.library()).contains(rule));
