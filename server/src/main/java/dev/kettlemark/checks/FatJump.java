@@ -25,7 +25,9 @@ public final class FatJump implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    Optional<Variant> variant = Rules.sound(subject);
+    Optional<Variant> variant = subject.variant().filter(FatJump::replaces).isPresent()
+        ? Rules.sound(subject)
+        : Optional.empty();
     Optional<ComputedFormula> after = subject.formula();
     Optional<ComputedFormula> before = variant
         .flatMap(Variant::parent)
@@ -38,6 +40,10 @@ public final class FatJump implements Rule {
             change instanceof VariantChange.Replace replace ? Stream.of(replace) : Stream.empty())
         .flatMap(replace -> check(subject, before.get(), after.get(), replace).stream())
         .toList();
+  }
+
+  private static boolean replaces(Variant variant) {
+    return variant.changes().stream().anyMatch(VariantChange.Replace.class::isInstance);
   }
 
   private static Optional<Finding> check(

@@ -6,8 +6,6 @@ import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Stage;
-import dev.kettlemark.model.TakeLine;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -22,33 +20,22 @@ import org.hipparchus.fraction.BigFraction;
 record InThePan(List<Amounts.LineAmount> lines) {
 
   static InThePan of(ComputedFormula formula, CookStep cook) {
-    int stage = formula.formula().stages().indexOf(cook.stage());
-    Set<String> names = new HashSet<>();
-    cook.result().before().forEach(parcel -> names.addAll(parcel.names()));
-    List<Amounts.LineAmount> found = new ArrayList<>();
-    collect(formula, stage, names::contains, found);
-    return new InThePan(List.copyOf(found));
-  }
-
-  private static void collect(
-      ComputedFormula formula,
-      int stage,
-      Predicate<String> counts,
-      List<Amounts.LineAmount> found) {
     List<Stage> stages = formula.formula().stages();
-    for (TakeLine take : stages.get(stage).takes()) {
-      if (counts.test(take.stage().value())) {
-        for (int earlier = stage - 1; earlier >= 0; earlier--) {
-          if (stages.get(earlier).name().value().equals(take.stage().value())) {
-            collect(formula, earlier, name -> true, found);
-            break;
-          }
-        }
+    int last = stages.indexOf(cook.stage());
+    Set<String> here = new HashSet<>();
+    cook.result().before().forEach(parcel -> here.addAll(parcel.names()));
+    Set<String> wanted = new HashSet<>(here);
+    Set<Integer> whole = new HashSet<>();
+    for (int stage = last - 1; stage >= 0 && !wanted.isEmpty(); stage--) {
+      if (wanted.remove(stages.get(stage).name().value())) {
+        whole.add(stage);
+        stages.get(stage).takes().forEach(take -> wanted.add(take.stage().value()));
       }
     }
-    formula.amounts().lines().stream()
-        .filter(line -> line.stage() == stage && counts.test(name(line)))
-        .forEach(found::add);
+    return new InThePan(formula.amounts().lines().stream()
+        .filter(line ->
+            whole.contains(line.stage()) || (line.stage() == last && here.contains(name(line))))
+        .toList());
   }
 
   static String name(Amounts.LineAmount line) {

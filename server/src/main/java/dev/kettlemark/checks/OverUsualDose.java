@@ -8,7 +8,9 @@ import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.UseRange;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hipparchus.fraction.BigFraction;
@@ -54,22 +56,31 @@ public final class OverUsualDose implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().stream()
-        .flatMap(formula -> formula.amounts().lines().stream()
-            .filter(line -> !formula.formula().inherits(line.line().span()))
-            .flatMap(line -> check(subject, formula, line).stream()))
+    return subject.formula().map(formula -> check(subject, formula)).orElse(List.of());
+  }
+
+  private static List<Finding> check(Subject subject, ComputedFormula formula) {
+    Map<String, Double> shares = new HashMap<>();
+    for (Amounts.LineAmount line : formula.amounts().lines()) {
+      double share = line.share().map(BigFraction::doubleValue).orElse(0.0);
+      shares.merge(InThePan.name(line), share, Double::sum);
+    }
+    return formula.amounts().lines().stream()
+        .filter(line -> !formula.formula().inherits(line.line().span()))
+        .flatMap(line ->
+            check(subject, formula, line, shares.getOrDefault(InThePan.name(line), 0.0)).stream())
         .toList();
   }
 
   private static Optional<Finding> check(
-      Subject subject, ComputedFormula formula, Amounts.LineAmount line) {
+      Subject subject, ComputedFormula formula, Amounts.LineAmount line, double share) {
     return formula
         .material(InThePan.name(line))
         .flatMap(Material::ingredient)
         .filter(OverUsualDose::isStrong)
         .flatMap(ingredient -> ingredient.uses().stream().findFirst())
         .filter(use -> !(use.basis() instanceof Basis.Named))
-        .flatMap(use -> dose(formula, line, use)
+        .flatMap(use -> dose(formula, share, use)
             .filter(dose -> dose.compareTo(use.high()) > 0)
             .map(dose -> finding(subject, formula, line, use, dose)));
   }
@@ -81,9 +92,7 @@ public final class OverUsualDose implements Rule {
         && (STRONG.stream().anyMatch(ingredient::hasRole) || ingredient.hasTrait("volatile"));
   }
 
-  private static Optional<Ratio> dose(
-      ComputedFormula formula, Amounts.LineAmount line, UseRange use) {
-    double share = formula.amounts().shareOf(InThePan.name(line)).doubleValue();
+  private static Optional<Ratio> dose(ComputedFormula formula, double share, UseRange use) {
     Optional<Double> whole = use.basis() instanceof Basis.Finished
         ? formula.process().yieldShare().toOptional().map(Ratio::fraction)
         : Optional.of(1.0);
