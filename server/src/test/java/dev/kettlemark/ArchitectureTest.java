@@ -97,6 +97,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".scaling..")
         .layer("labelling")
         .definedBy(ROOT + ".labelling..")
+        .layer("answers")
+        .definedBy(ROOT + ".answers..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -129,6 +131,8 @@ class ArchitectureTest {
         .whereLayer("labelling")
         .mayOnlyAccessLayers(
             "scaling", "analysis", "library", "model", "science", "quantity", "text")
+        .whereLayer("answers")
+        .mayOnlyAccessLayers("analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
@@ -147,6 +151,7 @@ class ArchitectureTest {
         .mayOnlyAccessLayers(
             "labelling",
             "checks",
+            "answers",
             "scaling",
             "analysis",
             "library",
@@ -211,6 +216,7 @@ class ArchitectureTest {
         "reading",
         "scaling",
         "labelling",
+        "answers",
         "checks",
         "features",
         // Both turn what a user asks for into an exact figure of a scaling.
