@@ -10,7 +10,6 @@ import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Ingredient;
-import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
 import java.util.HashMap;
 import java.util.List;

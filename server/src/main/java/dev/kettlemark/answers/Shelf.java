@@ -101,8 +101,8 @@ public final class Shelf {
     List<StandIn> found = new ArrayList<>();
     for (Ingredient direct : ingredients().toList()) {
       standsFor(direct, name)
-          .ifPresent(share ->
-              found.add(new StandIn(Material.of(direct), share.value(), List.of(), source(direct))));
+          .ifPresent(share -> found.add(
+              new StandIn(Material.of(direct), share.value(), List.of(), source(direct))));
       directly(direct, name, found);
     }
     found.sort(Comparator.comparing(standIn -> standIn.material().name()));

@@ -46,13 +46,12 @@ public final class TextureMismatch implements Rule {
       Subject subject, FinishedMass mass, Band<Texture> texture) {
     boolean isMeantAsGlass = mass.isMeantToBe("brittle") || isBoiledSweet(mass);
     if (isMeantAsGlass && texture.isWhollyAbove(Texture.BORDERLINE)) {
-      return Optional.of(finding(
-              subject, mass, texture, "a glass that bends is chewed, not snapped")
+      return Optional.of(finding(mass, texture, "a glass that bends is chewed, not snapped")
           .withFixes(mass.cookTo(subject, glassWater(mass)))
           .withFixes(mass.textureFix(subject, texture.low() == Texture.SOFT ? "soft" : "chewy")));
     }
     if (mass.isMeantToBe("chewy") && texture.isWhollyBelow(Texture.BORDERLINE)) {
-      return Optional.of(finding(subject, mass, texture, "a chew that is a glass breaks teeth")
+      return Optional.of(finding(mass, texture, "a chew that is a glass breaks teeth")
           .withFixes(mass.textureFix(subject, "hard")));
     }
     return Optional.empty();
@@ -65,8 +64,7 @@ public final class TextureMismatch implements Rule {
         && mass.composition().sweetSolids().fraction() > NEARLY_ALL_SUGAR;
   }
 
-  private static Finding finding(
-      Subject subject, FinishedMass mass, Band<Texture> texture, String why) {
+  private static Finding finding(FinishedMass mass, Band<Texture> texture, String why) {
     String margin = mass.figures().glassMargin().map(Display::aboveGlass).orElse("");
     return INFO.at(
             mass.place(),
