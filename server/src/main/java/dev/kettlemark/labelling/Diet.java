@@ -13,9 +13,7 @@ public enum Diet {
   VEGETARIAN("vegetarian", Set.of("fish", "crustacean", "mollusc"));
 
   private final String word;
-
-  // Made by Set.of, so nobody can change it.
-  @SuppressWarnings("ImmutableEnumChecker")
+  @SuppressWarnings("ImmutableEnumChecker") // Made by Set.of, which nobody can change.
   private final Set<String> offending;
 
   Diet(String word, Set<String> offending) {
