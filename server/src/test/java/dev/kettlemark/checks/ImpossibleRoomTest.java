@@ -16,7 +16,7 @@ class ImpossibleRoomTest {
           25 %    glucose-syrup-42
           25 %    water
           set     for 12 h at 20 °F
-                              ^^^^^ impossible-room: a room at 20 °F, which is -7 °C
+                              ^^^^^ impossible-room: a room at 20 °F, which is -6.7 °C
         """);
   }
 
@@ -25,7 +25,7 @@ class ImpossibleRoomTest {
     impossibleRoom.check("""
         house cold
           room    at 20 °F
-                     ^^^^^ impossible-room: a room at 20 °F, which is -7 °C
+                     ^^^^^ impossible-room: a room at 20 °F, which is -6.7 °C
         product bonbon
           centre  10 g syrup
           shelf   3 months at 65 °C
