@@ -39,6 +39,7 @@ public final class FactWord {
       "sets",
       "melts",
       "reversible",
+      "gels-with",
       "tolerates",
       "allergen",
       "traits",

@@ -50,6 +50,51 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
       "usual-weighing-error", "what share of any other amount one step of the scale may be");
 
+  // Gelling, thickening and whipping agents.
+  public static final Threshold<Ratio> HIGH_DOSE =
+      share("high-dose", "above which share of its highest usual dose an agent is told to be much");
+
+  public static final Threshold<Ratio> AGENTS_TOGETHER = share(
+      "agents-together", "what several gelling agents may add up to, each against its middle dose");
+
+  public static final Threshold<Temperature> ENZYME_HEAT =
+      temperature("enzyme-heat", "from it on the enzymes of raw fruit no longer digest protein");
+
+  public static final Threshold<Ratio> ACID_GEL_SOLIDS = share(
+      "acid-gel-solids", "below which soluble solids a pectin that sets in acid gives no gel");
+
+  public static final Threshold<Ratio> ACID_IN_BOIL =
+      share("acid-in-boil", "from which share of acid on a boil wears a gelling agent down");
+
+  public static final Threshold<Ratio> LEAST_FOAM_WATER = share(
+      "least-foam-water", "the least water on a whipping powder that stands in for fresh white");
+
+  public static final Threshold<Ratio> MOST_FOAM_WATER = share(
+      "most-foam-water", "the most water on a whipping powder that stands in for fresh white");
+
+  public static final Threshold<Ratio> REPLACED_SOLIDS = share(
+      "replaced-solids",
+      "how many times the dry matter an agent may have that replaces another weight for weight");
+
+  // Aeration and deposit.
+  public static final Threshold<Ratio> BOWL_FILL =
+      share("bowl-fill", "how full a bowl may be while something is whipped in it");
+
+  public static final Threshold<Ratio> DENSITY_SLACK = share(
+      "density-slack", "how far an expected density may lie outside the usual one of its kind");
+
+  public static final Threshold<Ratio> OVERRUN_SLACK = share(
+      "overrun-slack", "how far an expected overrun may lie from that of the expected density");
+
+  public static final Threshold<Ratio> CAVITY_FILL =
+      share("cavity-fill", "below which share a filled cavity looks half empty");
+
+  public static final Threshold<Ratio> CUT_WEIGHT_ERROR =
+      share("cut-weight-error", "by what share a cut piece may miss its weight");
+
+  public static final Threshold<Ratio> LATE_ADDITION = share(
+      "late-addition", "what share of a mass may go in after its density is measured");
+
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
       SMALL_POWDER_DOSE,
@@ -59,7 +104,21 @@ public final class Threshold<T> {
       SUGAR_STAGE_SLACK,
       BATCH_SHORTFALL,
       CRITICAL_WEIGHING_ERROR,
-      USUAL_WEIGHING_ERROR);
+      USUAL_WEIGHING_ERROR,
+      HIGH_DOSE,
+      AGENTS_TOGETHER,
+      ENZYME_HEAT,
+      ACID_GEL_SOLIDS,
+      ACID_IN_BOIL,
+      LEAST_FOAM_WATER,
+      MOST_FOAM_WATER,
+      REPLACED_SOLIDS,
+      BOWL_FILL,
+      DENSITY_SLACK,
+      OVERRUN_SLACK,
+      CAVITY_FILL,
+      CUT_WEIGHT_ERROR,
+      LATE_ADDITION);
 
   /** What kind of figure a threshold is. */
   public enum Form {
