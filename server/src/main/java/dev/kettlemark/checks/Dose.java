@@ -39,6 +39,8 @@ record Dose(LineAmount amount, Ingredient ingredient, UseRange usual, Ratio dose
     Optional<Ingredient> agent = formula
         .material(amount.line().ingredient().value())
         .flatMap(material -> material.ingredient())
+        // A spoon of powder is no dose, and is told of by itself.
+        .filter(ingredient -> !(amount.line().measure().value() instanceof Measure.Capacity))
         .filter(ingredient -> AGENTS.stream().anyMatch(ingredient::hasRole));
     return agent.flatMap(ingredient -> usual(ingredient, amount.line())
         .flatMap(usual -> dose(formula, amount, usual)
