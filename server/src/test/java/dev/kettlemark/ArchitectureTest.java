@@ -173,7 +173,8 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage(ROOT + ".checks..")
-        .because("checks and features are siblings; only quick fixes and acceptances speak of findings")
+        .because(
+            "checks and features are siblings; only quick fixes and acceptances speak of findings")
         .allowEmptyShould(true)
         .check(CLASSES);
   }

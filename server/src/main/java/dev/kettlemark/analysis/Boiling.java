@@ -13,7 +13,6 @@ import dev.kettlemark.quantity.Derivation;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
-import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
@@ -39,6 +38,9 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
   /** Where the model ends nearly all water is gone; this share is still counted. */
   private static final Ratio LAST_WATER = Ratio.ofPercent(0.5);
 
+  /** Above this temperature in °C a syrup may be drier than the model knows. */
+  private static final double MODEL_ENDS = 150;
+
   static Boiling of(Statement step, StageParcel charge, Kitchen kitchen) {
     Optional<Band<Temperature>> target = target(step);
     if (target.isEmpty()) {
@@ -54,9 +56,13 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
       return new Boiling(hot, Mass.ZERO, untold("there is nothing to cook"));
     }
     return portion
-        .flatMap(p ->
-            cook(p, middle, kitchen.pressure()).map(off -> cooked(hot, p, off, middle, kitchen)))
-        .fold(boiling -> boiling, unknown -> untouched(hot, unknown.reason(), unknown.because()));
+        .flatMap(p -> SyrupBoiling.cook(p, middle, kitchen.pressure())
+            .map(off -> cooked(hot, p, off, middle, kitchen)))
+        .fold(
+            boiling -> boiling,
+            unknown -> isBeyondTheModel(unknown, portion, middle)
+                ? driedOut(hot, portion, middle, unknown.because())
+                : untouched(hot, unknown.reason(), unknown.because()));
   }
 
   /** The temperature a cook step aims at: as written, or the middle of the sugar stage it names. */
@@ -97,14 +103,12 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
         "water boiled away", "not counted", "", because, Confidence.RULE_OF_THUMB, List.of());
   }
 
-  /** Beyond the model's range nearly nothing but solids is left. */
-  private static Outcome<CookOff> cook(Portion portion, Temperature target, Pressure pressure) {
-    Outcome<CookOff> cooked = SyrupBoiling.cook(portion, target, pressure);
-    boolean tooDry = cooked instanceof Outcome.Unknown<CookOff> unknown
-        && unknown.reason() == Reason.OUTSIDE_VALID_RANGE
-        && target.celsius() > 150
-        && solids(portion).kilograms() > 0;
-    return tooDry ? Outcome.known(driedOut(portion)) : cooked;
+  /** Whether a charge is cooked so hot that nearly nothing but solids is left. */
+  private static boolean isBeyondTheModel(
+      Outcome.Unknown<Boiling> unknown, Outcome<Portion> portion, Temperature target) {
+    return unknown.reason() == Reason.OUTSIDE_VALID_RANGE
+        && target.celsius() > MODEL_ENDS
+        && portion.map(p -> solids(p).kilograms() > 0).orElse(false);
   }
 
   /** What neither boils away nor evaporates; nothing where the rounding of the water swallows it. */
@@ -113,6 +117,22 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
         .mass()
         .minus(portion.massOf(Component.WATER))
         .minus(portion.massOf(Component.ETHANOL));
+  }
+
+  private static Boiling driedOut(
+      StageParcel hot, Outcome<Portion> portion, Temperature target, String because) {
+    CookOff off = portion.map(Boiling::driedOut).toOptional().orElseThrow();
+    Mass gone = off.water().plus(off.ethanol());
+    Derivation derivation = new Derivation(
+        "water left after cooking",
+        "about " + Display.estimate(off.cooked().composition().water()),
+        "nearly all water is gone: " + Display.estimate(LAST_WATER) + " is still counted",
+        "the boiling model ends here: " + because,
+        Confidence.RULE_OF_THUMB,
+        List.of(
+            Derivation.given("cooked to", Display.celsius(target), "the step"),
+            Derivation.given("boiled away", Display.mass(gone), "mass balance")));
+    return left(hot, off, derivation);
   }
 
   private static CookOff driedOut(Portion portion) {
@@ -134,7 +154,6 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
       StageParcel hot, Portion before, CookOff off, Temperature target, Kitchen kitchen) {
     Portion left = off.cooked();
     Mass gone = off.water().plus(off.ethanol());
-    Mass slack = gone.grams() > 0 ? left.mass().times(ERROR_POINTS / 100) : Mass.ZERO;
     Derivation derivation = SyrupBoiling.EQUATION.derive(
         Display.estimate(left.composition().water()) + " ± 1",
         List.of(
@@ -149,6 +168,13 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
                 Display.estimate(before.composition().water()),
                 "the composition of the ingredients"),
             Derivation.given("boiled away", Display.mass(gone), "mass balance")));
+    return left(hot, off, derivation);
+  }
+
+  private static Boiling left(StageParcel hot, CookOff off, Derivation derivation) {
+    Portion left = off.cooked();
+    Mass gone = off.water().plus(off.ethanol());
+    Mass slack = gone.grams() > 0 ? left.mass().times(ERROR_POINTS / 100) : Mass.ZERO;
     return new Boiling(
         hot.holding(
             Outcome.known(left.mass()), hot.slack().plus(slack), Outcome.known(left.composition())),

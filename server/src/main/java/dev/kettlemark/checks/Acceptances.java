@@ -41,8 +41,8 @@ public final class Acceptances {
     String rest = finding.rule().id() + " \"" + Acceptance.UNFILLED + "\"";
     TextEdit edit = around(stages(entry.section()), finding.span())
         .map(stage -> behindLast(entry.section(), stage, LINE.formatted(Acceptance.WORD, rest)))
-        .orElseGet(() ->
-            new Columns(entry.section()).addFact(Optional.empty(), Acceptance.WORD, rest));
+        .orElseGet(
+            () -> new Columns(entry.section()).addFact(Optional.empty(), Acceptance.WORD, rest));
     return Optional.of(
         new Fix("Accept `" + finding.rule().id() + "` with a reason", List.of(edit)));
   }

@@ -45,8 +45,7 @@ public final class BelowBoiling implements Rule {
             Display.celsius(boils))
         .because("to cook is to boil water off, and none would leave");
     OtherScale other = OtherScale.of(cook.target());
-    boolean isOtherScale =
-        subject.threshold(Threshold.USUAL_COOK).contains(other.temperature());
+    boolean isOtherScale = subject.threshold(Threshold.USUAL_COOK).contains(other.temperature());
     boolean isHere = subject.isWrittenHere(cook.target().span());
     if (isOtherScale) {
       return isHere ? finding.withFixes(other.fixes(subject.text())) : finding;

@@ -49,7 +49,12 @@ public final class BelowScale implements Rule {
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.scale().isPresent() && weighing.grams().signum() > 0) {
-        check(subject, formula.kitchen(), amounts.get(i), weighing, weighing.scale().get())
+        check(
+                subject,
+                formula.kitchen(),
+                amounts.get(i),
+                weighing,
+                weighing.scale().get())
             .ifPresent(findings::add);
       }
     }

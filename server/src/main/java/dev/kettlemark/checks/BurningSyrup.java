@@ -13,8 +13,9 @@ import java.util.List;
  */
 public final class BurningSyrup implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.error("burning-syrup", "the sugar would burn at this temperature").forSafety();
+  private static final RuleInfo INFO = RuleInfo.error(
+          "burning-syrup", "the sugar would burn at this temperature")
+      .forSafety();
 
   /**
    * The darkest caramel of the trade; handbook charts, as in {@code SugarStage.DARK_CARAMEL}. Sugar burns
@@ -41,8 +42,7 @@ public final class BurningSyrup implements Rule {
             cook.target().span(), "sugar burns at %s", Display.celsius(cook.band()))
         .because("burning sugar can catch fire, and hot sugar burns the skin deeply");
     OtherScale other = OtherScale.of(cook.target());
-    boolean isPlausible =
-        subject.threshold(Threshold.USUAL_COOK).contains(other.temperature());
+    boolean isPlausible = subject.threshold(Threshold.USUAL_COOK).contains(other.temperature());
     return isPlausible && subject.isWrittenHere(cook.target().span())
         ? finding.withFixes(other.fixes(subject.text()))
         : finding;

@@ -3,7 +3,6 @@ package dev.kettlemark.checks;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.analysis.StageParcel;
-import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Threshold;
@@ -15,15 +14,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Reports an expected density that such a mass does not have.
+ * Reports a density that a step checks for and that such a mass does not have.
  *
  * <p>An error where the mass would be denser than without any air, or lighter than half of the lightest
- * that its kind is whipped to; a warning where it lies outside the usual by more than the slack.
+ * that its kind is whipped to; a warning where it lies outside the usual by more than the slack. What the
+ * formula expects in its facts is held against the models by {@link ExpectationOff}.
  */
 public final class DensityOutOfKind implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.warning("density-out-of-kind", "an expected density that such a mass does not have");
+      RuleInfo.warning("density-out-of-kind", "a step checks for a density that such a mass does not have");
 
   /** Five percent: what a cup and the model of a mass without air may be off by together. */
   private static final double DENSER = 1.05;
@@ -38,21 +38,13 @@ public final class DensityOutOfKind implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return subject.formula().stream()
-        .flatMap(formula -> Stream.concat(expected(formula), checked(formula))
-            .flatMap(written -> check(subject, formula, written).stream()))
+        .flatMap(formula ->
+            checked(formula).flatMap(written -> check(subject, formula, written).stream()))
         .toList();
   }
 
   /** A written density, and the mass that it is told of. */
   private record Written(Located<Quantity> figure, StageParcel mass) {}
-
-  private static Stream<Written> expected(ComputedFormula formula) {
-    Optional<StageParcel> mass = formula.process().last().map(StageResult::left);
-    return mass.stream()
-        .flatMap(left -> formula.formula().facts().all("expect")
-            .flatMap(fact -> BulkDensity.figure(fact).stream())
-            .map(figure -> new Written(figure, left)));
-  }
 
   /** What is checked is the mass before the step, since the step brings it to that density. */
   private static Stream<Written> checked(ComputedFormula formula) {

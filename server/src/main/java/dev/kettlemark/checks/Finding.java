@@ -40,7 +40,8 @@ public record Finding(
   }
 
   static Finding of(RuleInfo rule, Span span, String message) {
-    return new Finding(rule, rule.severity(), span, message, "", List.of(), List.of(), Optional.empty());
+    return new Finding(
+        rule, rule.severity(), span, message, "", List.of(), List.of(), Optional.empty());
   }
 
   /** The same finding with why it matters, one plain clause. */

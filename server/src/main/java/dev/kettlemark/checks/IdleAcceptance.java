@@ -49,7 +49,6 @@ public final class IdleAcceptance implements Rule {
             acceptance.scope().isPresent() ? "in this stage" : "here")
         .because("left in place, it would hide the next mistake of its kind")
         .withFix(new Fix(
-            "Remove the acceptance",
-            List.of(WrittenLines.of(subject).without(acceptance.span()))));
+            "Remove the acceptance", List.of(WrittenLines.of(subject).without(acceptance.span()))));
   }
 }

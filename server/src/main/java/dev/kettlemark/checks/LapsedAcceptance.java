@@ -42,7 +42,6 @@ public final class LapsedAcceptance implements Rule {
             acceptance.until().orElseThrow())
         .because("it no longer holds; see whether its reason still does, and write a later day")
         .withFix(new Fix(
-            "Remove the acceptance",
-            List.of(WrittenLines.of(subject).without(acceptance.span()))));
+            "Remove the acceptance", List.of(WrittenLines.of(subject).without(acceptance.span()))));
   }
 }

@@ -24,7 +24,9 @@ public final class MismatchedThreshold implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return subject.declaration().stream()
-        .flatMap(d -> d instanceof House house ? house.settings().stream() : List.<House.Setting>of().stream())
+        .flatMap(d -> d instanceof House house
+            ? house.settings().stream()
+            : List.<House.Setting>of().stream())
         .flatMap(setting -> finding(subject, setting).stream())
         .toList();
   }

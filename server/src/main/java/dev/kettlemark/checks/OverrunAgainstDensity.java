@@ -1,6 +1,7 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Expectation;
 import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Located;
@@ -18,7 +19,7 @@ import java.util.Optional;
  * Reports an expected overrun that does not belong to the expected density.
  *
  * <p>Overrun is the volume of air on the volume of the mass without it: (1.32 / 0.85 − 1) is 55 %, not
- * 155 %.
+ * 155 %. An overrun that the models do not allow at all is told by {@link ExpectationOff} alone.
  */
 public final class OverrunAgainstDensity implements Rule {
 
@@ -39,6 +40,7 @@ public final class OverrunAgainstDensity implements Rule {
     Facts facts = formula.formula().facts();
     Optional<Located<Quantity>> overrun = facts.all("expect")
         .filter(OverrunAgainstDensity::speaksOfOverrun)
+        .filter(fact -> Expectation.of(formula, fact).filter(Expectation::isOff).isEmpty())
         .flatMap(fact -> fact.figure(Unit.Dimension.SHARE).stream())
         .findFirst();
     Optional<Band<Density>> density = facts.all("expect")

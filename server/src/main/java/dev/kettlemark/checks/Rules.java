@@ -49,6 +49,7 @@ public final class Rules {
       new BelowBoiling(),
       new AlreadyConcentrated(),
       new StageNameMismatch(),
+      new ExpectationOff(),
       new AgentOverdose(),
       new GellingAgentsTogether(),
       new UnsoakedAgent(),
@@ -93,11 +94,9 @@ public final class Rules {
   private static final Task<List<Finding>> FOUND =
       (entry, scope) -> found(new Subject(entry, scope));
 
-  private static final Task<List<Finding>> TOLD =
-      (entry, scope) -> told(new Subject(entry, scope));
+  private static final Task<List<Finding>> TOLD = (entry, scope) -> told(new Subject(entry, scope));
 
-  private static final Task<Verdict> JUDGED =
-      (entry, scope) -> judged(new Subject(entry, scope));
+  private static final Task<Verdict> JUDGED = (entry, scope) -> judged(new Subject(entry, scope));
 
   private static final Comparator<Finding> BY_PLACE = Comparator.<Finding>comparingInt(
           finding -> finding.span().start())

@@ -52,8 +52,8 @@ public record SafeFixes(Document document, List<Applied> applied) {
         break;
       }
       applied.addAll(found);
-      mended = Document.of(
-          mended.uri(), mended.text().source().with(editsOf(found)).text());
+      mended =
+          Document.of(mended.uri(), mended.text().source().with(editsOf(found)).text());
       now = now.with(now.library().with(mended));
     }
     return new SafeFixes(mended, applied);
@@ -77,8 +77,7 @@ public record SafeFixes(Document document, List<Applied> applied) {
       behind++;
     }
     return List.of(new TextEdit(
-        new Span(start, old.length() - behind),
-        fresh.substring(start, fresh.length() - behind)));
+        new Span(start, old.length() - behind), fresh.substring(start, fresh.length() - behind)));
   }
 
   private static List<TextEdit> editsOf(List<Applied> fixes) {

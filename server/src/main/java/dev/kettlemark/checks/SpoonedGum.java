@@ -48,8 +48,7 @@ public final class SpoonedGum implements Rule {
     return line.line().measure().value() instanceof Measure.Capacity
         && ingredient(computed, line.line())
             .filter(found -> found.form().filter("powder"::equals).isPresent())
-            .filter(
-                found -> isSmall(found, line, subject.threshold(Threshold.SMALL_POWDER_DOSE)))
+            .filter(found -> isSmall(found, line, subject.threshold(Threshold.SMALL_POWDER_DOSE)))
             .isPresent();
   }
 

@@ -39,7 +39,8 @@ public final class UnfilledReason implements Rule {
             acceptance.reason().map(Located::span).orElse(acceptance.span()),
             "why is `%s` accepted",
             acceptance.rule().value())
-        .because("without a reason in quotes nobody can tell later whether it still holds, and until"
-            + " then it does not");
+        .because(
+            "without a reason in quotes nobody can tell later whether it still holds, and until"
+                + " then it does not");
   }
 }

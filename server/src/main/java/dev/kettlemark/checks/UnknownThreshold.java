@@ -13,9 +13,9 @@ import java.util.List;
  */
 public final class UnknownThreshold implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.error("unknown-threshold", "a house sets a threshold that does not exist")
-          .neverAccepted();
+  private static final RuleInfo INFO = RuleInfo.error(
+          "unknown-threshold", "a house sets a threshold that does not exist")
+      .neverAccepted();
 
   @Override
   public RuleInfo info() {
@@ -25,7 +25,9 @@ public final class UnknownThreshold implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return subject.declaration().stream()
-        .flatMap(d -> d instanceof House house ? house.settings().stream() : List.<House.Setting>of().stream())
+        .flatMap(d -> d instanceof House house
+            ? house.settings().stream()
+            : List.<House.Setting>of().stream())
         .filter(setting -> Threshold.named(setting.word().value()).isEmpty())
         .map(UnknownThreshold::finding)
         .toList();
@@ -41,7 +43,8 @@ public final class UnknownThreshold implements Rule {
             Suggestions.sentence(word, words))
         .because("so the usual limit still holds");
     for (String near : Suggestions.near(word, words)) {
-      finding = finding.withFix(Fix.replace("Write `" + near + "`", setting.word().span(), near));
+      finding =
+          finding.withFix(Fix.replace("Write `" + near + "`", setting.word().span(), near));
     }
     return finding;
   }

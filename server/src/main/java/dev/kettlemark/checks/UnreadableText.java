@@ -10,9 +10,9 @@ import java.util.stream.Stream;
  */
 public final class UnreadableText implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.error("unreadable-text", "a line cannot be read, so nothing on it counts")
-          .neverAccepted();
+  private static final RuleInfo INFO = RuleInfo.error(
+          "unreadable-text", "a line cannot be read, so nothing on it counts")
+      .neverAccepted();
 
   @Override
   public RuleInfo info() {

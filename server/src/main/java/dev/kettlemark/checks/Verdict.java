@@ -22,8 +22,7 @@ import java.util.stream.Stream;
  * @param accepted what is accepted, in order of place
  * @param handedDown the acceptances that hold for what variants take over from here
  */
-public record Verdict(
-    List<Finding> shown, List<Accepted> accepted, List<Acceptance> handedDown) {
+public record Verdict(List<Finding> shown, List<Accepted> accepted, List<Acceptance> handedDown) {
 
   /** A finding as the rule made it, and the line that accepts it. */
   public record Accepted(Finding finding, Acceptance acceptance) {}
@@ -93,7 +92,10 @@ public record Verdict(
   private static boolean withdraws(VariantChange change, Acceptance acceptance) {
     return change instanceof VariantChange.Withdraw withdraw
         && withdraw.fact().value().equals(Acceptance.WORD)
-        && withdraw.word().filter(word -> !word.value().equals(acceptance.rule().value())).isEmpty();
+        && withdraw
+            .word()
+            .filter(word -> !word.value().equals(acceptance.rule().value()))
+            .isEmpty();
   }
 
   /**

@@ -90,12 +90,11 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = "--fix",
-      description = "First mend what is beyond doubt, such as .5 for 0.5, and say what was changed.")
+      description =
+          "First mend what is beyond doubt, such as .5 for 0.5, and say what was changed.")
   private boolean fix;
 
-  @Option(
-      names = "--dry-run",
-      description = "With --fix: write nothing; show what would change.")
+  @Option(names = "--dry-run", description = "With --fix: write nothing; show what would change.")
   private boolean dryRun;
 
   CheckCommand(Terminal terminal, Supplier<Paint> paint) {

@@ -60,7 +60,8 @@ final class ExplainCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "RULE|FORMULA",
-      description = "The id of a rule, the word of a threshold, or the name of a formula or variant.")
+      description =
+          "The id of a rule, the word of a threshold, or the name of a formula or variant.")
   private Optional<String> name = Optional.empty();
 
   @Parameters(

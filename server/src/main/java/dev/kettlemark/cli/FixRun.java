@@ -85,9 +85,7 @@ final class FixRun {
   private void printDiff(String line) {
     String shown = Visible.of(line);
     out.println(
-        line.startsWith("+")
-            ? paint.good(shown)
-            : line.startsWith("-") ? paint.bad(shown) : shown);
+        line.startsWith("+") ? paint.good(shown) : line.startsWith("-") ? paint.bad(shown) : shown);
   }
 
   private String summary() {

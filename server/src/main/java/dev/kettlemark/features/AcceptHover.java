@@ -62,11 +62,8 @@ final class AcceptHover implements HoverAnswer {
         .snapshot()
         .library()
         .document(entry.uri())
-        .map(document -> document
-                .text()
-                .source()
-                .lineAt(entry.place(finding.span()).span().start())
-            + 1)
+        .map(document ->
+            document.text().source().lineAt(entry.place(finding.span()).span().start()) + 1)
         .map(line -> "line " + line + ": ")
         .orElse("");
     return place + Markdown.plain(finding.message());

@@ -13,7 +13,7 @@ final class ThresholdHover implements HoverAnswer {
         .filter(line -> line.head().text().equals("threshold"))
         .flatMap(line -> pointed.word())
         .flatMap(word -> Threshold.named(word.text())
-            .map(threshold ->
-                pointed.text(new Markdown().paragraph(ThresholdText.markdown(threshold)), word.span())));
+            .map(threshold -> pointed.text(
+                new Markdown().paragraph(ThresholdText.markdown(threshold)), word.span())));
   }
 }

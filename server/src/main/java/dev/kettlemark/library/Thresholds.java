@@ -27,8 +27,8 @@ public final class Thresholds {
   public static House.Setting usual(Threshold<?> threshold) {
     return USUAL
         .setting(threshold)
-        .orElseThrow(() ->
-            new IllegalStateException("the program lacks the threshold " + threshold.word()));
+        .orElseThrow(
+            () -> new IllegalStateException("the program lacks the threshold " + threshold.word()));
   }
 
   /** What holds in a house; the usual value without one. */
@@ -36,8 +36,8 @@ public final class Thresholds {
     return house
         .flatMap(own -> own.threshold(threshold))
         .or(() -> USUAL.threshold(threshold))
-        .orElseThrow(() ->
-            new IllegalStateException("the program lacks the threshold " + threshold.word()));
+        .orElseThrow(
+            () -> new IllegalStateException("the program lacks the threshold " + threshold.word()));
   }
 
   /**
@@ -53,11 +53,8 @@ public final class Thresholds {
   private record Holding<T>(String uri, Threshold<T> threshold) implements Question<T> {
     @Override
     public T ask(Snapshot snapshot) {
-      Optional<House> house = snapshot
-          .library()
-          .houseFor(uri)
-          .flatMap(Entry::declaration)
-          .flatMap(Thresholds::house);
+      Optional<House> house =
+          snapshot.library().houseFor(uri).flatMap(Entry::declaration).flatMap(Thresholds::house);
       return of(house, threshold);
     }
   }

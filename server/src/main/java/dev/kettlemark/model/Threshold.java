@@ -22,16 +22,17 @@ import org.hipparchus.fraction.BigFraction;
 public final class Threshold<T> {
 
   public static final Threshold<Ratio> TOTAL_TOLERANCE = share(
-      "total-tolerance", "by how much the lines of a formula may miss 100 %, before it is a mistake");
+      "total-tolerance",
+      "by how much the lines of a formula may miss 100 %, before it is a mistake");
 
-  public static final Threshold<Ratio> SMALL_POWDER_DOSE = share(
-      "small-powder-dose", "the share of the charge below which a powder must be weighed");
+  public static final Threshold<Ratio> SMALL_POWDER_DOSE =
+      share("small-powder-dose", "the share of the charge below which a powder must be weighed");
 
-  public static final Threshold<Ratio> GUM_OVERDOSE = share(
-      "gum-overdose", "what share of the highest usual dose of a gum cannot be meant");
+  public static final Threshold<Ratio> GUM_OVERDOSE =
+      share("gum-overdose", "what share of the highest usual dose of a gum cannot be meant");
 
-  public static final Threshold<Temperature> HOT_SYRUP = temperature(
-      "hot-syrup", "above it a syrup cooks the foaming agent that it is poured into");
+  public static final Threshold<Temperature> HOT_SYRUP =
+      temperature("hot-syrup", "above it a syrup cooks the foaming agent that it is poured into");
 
   public static final Threshold<Band<Temperature>> USUAL_COOK = temperatures(
       "usual-cook", "where a cook ends; a figure that lies there in the other scale is meant so");
@@ -40,15 +41,15 @@ public final class Threshold<T> {
       "sugar-stage-slack",
       "how far a cook may end outside the sugar stage written beside it, before it is an error");
 
-  public static final Threshold<Ratio> BATCH_SHORTFALL = share(
-      "batch-shortfall", "what share of the pieces' weight a batch may lack, as rounding");
+  public static final Threshold<Ratio> BATCH_SHORTFALL =
+      share("batch-shortfall", "what share of the pieces' weight a batch may lack, as rounding");
 
   public static final Threshold<Ratio> CRITICAL_WEIGHING_ERROR = share(
       "critical-weighing-error",
       "what share of an amount that acts by its dose one step of the scale may be");
 
-  public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
-      "usual-weighing-error", "what share of any other amount one step of the scale may be");
+  public static final Threshold<Ratio> USUAL_WEIGHING_ERROR =
+      share("usual-weighing-error", "what share of any other amount one step of the scale may be");
 
   // Gelling, thickening and whipping agents.
   public static final Threshold<Ratio> HIGH_DOSE =
@@ -207,8 +208,7 @@ public final class Threshold<T> {
   }
 
   static Threshold<Temperature> temperature(String word, String meaning) {
-    return new Threshold<>(
-        word, Form.TEMPERATURE, meaning, figure -> celsius(figure.lowInBase()));
+    return new Threshold<>(word, Form.TEMPERATURE, meaning, figure -> celsius(figure.lowInBase()));
   }
 
   static Threshold<TemperatureDifference> difference(String word, String meaning) {

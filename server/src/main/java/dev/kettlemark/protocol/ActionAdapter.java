@@ -69,8 +69,8 @@ final class ActionAdapter {
     }
     CodeAction action = new CodeAction("Fix all that is beyond doubt");
     action.setKind(FIX_ALL);
-    action.setEdit(scene.workspaceEdit(
-        Map.of(scene.document().uri(), fixes.edits(scene.document()))));
+    action.setEdit(
+        scene.workspaceEdit(Map.of(scene.document().uri(), fixes.edits(scene.document()))));
     return Optional.of(action);
   }
 

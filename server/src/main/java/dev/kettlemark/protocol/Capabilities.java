@@ -33,8 +33,8 @@ final class Capabilities {
     offered.setHoverProvider(true);
     offered.setInlayHintProvider(true);
     offered.setCodeLensProvider(new CodeLensOptions(false));
-    CodeActionOptions actions = new CodeActionOptions(List.of(
-        CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL));
+    CodeActionOptions actions = new CodeActionOptions(
+        List.of(CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL));
     offered.setCodeActionProvider(actions);
     offered.setDocumentFormattingProvider(true);
     offered.setDocumentRangeFormattingProvider(true);

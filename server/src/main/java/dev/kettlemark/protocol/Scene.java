@@ -87,8 +87,8 @@ record Scene(Moment moment, Document document, ClientTraits traits) {
     edits.forEach((key, list) -> moment.document(key).ifPresent(target -> {
       TextDocumentEdit edit = versionedEdit(key, List.of());
       edit.setEdits(list.stream()
-          .map(one -> Either.<org.eclipse.lsp4j.TextEdit, SnippetTextEdit>forRight(
-              new SnippetTextEdit(
+          .map(one ->
+              Either.<org.eclipse.lsp4j.TextEdit, SnippetTextEdit>forRight(new SnippetTextEdit(
                   positions().range(target.text().source(), one.span()),
                   new StringValue("snippet", snippet(one.replacement(), unfilled)))))
           .toList());

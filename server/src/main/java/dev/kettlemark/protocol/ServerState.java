@@ -39,8 +39,7 @@ final class ServerState {
   private volatile Publisher publisher;
   private final Supplier<LanguageClient> client;
 
-  ServerState(
-      ExecutorService workers, Supplier<LanguageClient> client, Supplier<LocalDate> today) {
+  ServerState(ExecutorService workers, Supplier<LanguageClient> client, Supplier<LocalDate> today) {
     this.libraries = new Libraries(today);
     this.workers = workers;
     this.client = client;

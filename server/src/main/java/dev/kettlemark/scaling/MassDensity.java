@@ -1,16 +1,14 @@
 package dev.kettlemark.scaling;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import dev.kettlemark.analysis.StageParcel;
-import dev.kettlemark.analysis.StageResult;
+import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.quantity.Density;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
-import dev.kettlemark.quantity.Temperature;
-import dev.kettlemark.science.FoodDensity;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -18,11 +16,9 @@ import java.util.stream.Stream;
  * What a millilitre of a formula's finished mass weighs.
  *
  * <p>A density that the formula expects or checks counts first. A mass without air has the density of
- * what it is made of; how much air a whipped mass holds cannot be computed from its formula.
+ * what it is made of; for a whipped mass the usual density of its kind is too wide a band to fill moulds by.
  */
 final class MassDensity {
-
-  private static final Temperature FILLING = Temperature.ofCelsius(20);
 
   private MassDensity() {}
 
@@ -31,13 +27,19 @@ final class MassDensity {
     if (written.isPresent()) {
       return Outcome.known(written.get());
     }
-    Optional<StageParcel> mass = formula.process().last().map(StageResult::left);
-    if (mass.filter(StageParcel::isAerated).isPresent()) {
-      return Outcome.unknown(
-          Reason.MISSING_FIGURE,
-          "how much air the mass holds is not known; add `expect density 0.80 g/mL` with your own figure");
-    }
-    return formula.composition().flatMap(composition -> FoodDensity.of(composition, FILLING));
+    return MassFigures.of(formula)
+        .flatMap(figures ->
+            figures.parcel().isAerated() ? unmeasured(figures) : figures.densityWithoutAir());
+  }
+
+  private static Outcome<Density> unmeasured(MassFigures figures) {
+    return Outcome.unknown(
+        Reason.MISSING_FIGURE,
+        figures
+                .density()
+                .map(band -> "the mass is whipped, usually to " + Display.density(band) + "; ")
+                .orElse("how much air the mass holds is not known; ")
+            + "add `expect density 0.80 g/mL` with your own figure");
   }
 
   private static Optional<Density> written(ComputedFormula formula) {

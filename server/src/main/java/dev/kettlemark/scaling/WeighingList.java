@@ -91,9 +91,8 @@ public record WeighingList(List<WeighingLine> lines) {
 
   /** What share of an amount its dose may be off by weighing. */
   public static double allowedError(Kitchen kitchen, Ingredient ingredient) {
-    Threshold<Ratio> threshold = isCritical(ingredient)
-        ? Threshold.CRITICAL_WEIGHING_ERROR
-        : Threshold.USUAL_WEIGHING_ERROR;
+    Threshold<Ratio> threshold =
+        isCritical(ingredient) ? Threshold.CRITICAL_WEIGHING_ERROR : Threshold.USUAL_WEIGHING_ERROR;
     return kitchen.threshold(threshold).fraction();
   }
 

@@ -36,7 +36,8 @@ class AcceptanceTest {
     assertEquals(
         List.of("total-off: as in the old book"),
         accepted(SYRUP, Today.DAY, 0).stream()
-            .map(known -> known.finding().rule().id() + ": " + known.acceptance().reasonText())
+            .map(
+                known -> known.finding().rule().id() + ": " + known.acceptance().reasonText())
             .toList());
   }
 
@@ -89,8 +90,7 @@ class AcceptanceTest {
 
   @Test
   void cannotHideABrokenLine() {
-    assertEquals(
-        List.of("unknown-rule", "unreadable-text"), sorted("""
+    assertEquals(List.of("unknown-rule", "unreadable-text"), sorted("""
             formula syrup
               accept unreadable-text "the cook knows"
               batxh 100 g
@@ -117,8 +117,7 @@ class AcceptanceTest {
     assertEquals(
         "sugar burns at 200 °C; accepted: smoked on purpose, with the extractor on",
         listed.message());
-    assertEquals(
-        Severity.ERROR, verdict.accepted().get(0).finding().severity());
+    assertEquals(Severity.ERROR, verdict.accepted().get(0).finding().severity());
     assertTrue(Acceptances.offer(entries(text).get(0), listed).isEmpty());
   }
 
@@ -159,9 +158,9 @@ class AcceptanceTest {
         stage pan again
           cook to 121
         """;
-    assertEquals(List.of("missing-scale"), shown(text, Today.DAY).stream()
-        .filter("missing-scale"::equals)
-        .toList());
+    assertEquals(
+        List.of("missing-scale"),
+        shown(text, Today.DAY).stream().filter("missing-scale"::equals).toList());
   }
 
   @Test
@@ -189,7 +188,8 @@ class AcceptanceTest {
         """;
     assertEquals(List.of("coat-without-basis"), shown(text, Today.DAY));
     assertEquals(
-        List.of(), shown(text + "  accept coat-without-basis \"as the house always does\"\n", Today.DAY));
+        List.of(),
+        shown(text + "  accept coat-without-basis \"as the house always does\"\n", Today.DAY));
   }
 
   /** What the rules found outlives a new day, although the verdict does not. */
@@ -212,8 +212,7 @@ class AcceptanceTest {
     Entry entry = document.entries().get(0);
     Snapshot before = snapshot(List.of(document), Today.DAY);
     Verdict verdict = Rules.judged(before, entry);
-    assertSame(
-        verdict, Rules.judged(before.with(before.library(), Today.DAY.plusDays(1)), entry));
+    assertSame(verdict, Rules.judged(before.with(before.library(), Today.DAY.plusDays(1)), entry));
   }
 
   @Test
@@ -249,7 +248,9 @@ class AcceptanceTest {
     assertOffer(
         SYRUP.replace("  accept total-off \"as in the old book\"\n", ""),
         "total-off",
-        SYRUP.replace("as in the old book", "reason").replace("accept total-off", "accept    total-off"));
+        SYRUP
+            .replace("as in the old book", "reason")
+            .replace("accept total-off", "accept    total-off"));
   }
 
   @Test

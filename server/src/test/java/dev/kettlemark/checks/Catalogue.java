@@ -48,7 +48,8 @@ record Catalogue(List<Row> rows) {
     String mistake = line.substring(0, arrow).strip();
     String behind = line.substring(arrow + ARROW.length()).strip();
     return behind.startsWith(NOT_CHECKED)
-        ? new Row(group, mistake, List.of(), behind.substring(NOT_CHECKED.length()).strip())
+        ? new Row(
+            group, mistake, List.of(), behind.substring(NOT_CHECKED.length()).strip())
         : new Row(group, mistake, Arrays.asList(behind.split(", *")), "");
   }
 

@@ -23,8 +23,7 @@ class EveryFixTest {
   private static final List<Document> PANTRY = Pantry.documents();
 
   static Stream<Document> texts() {
-    Stream<Document> pages = Rules.all().stream()
-        .map(rule -> RulePagesTest.block(rule, "Example"));
+    Stream<Document> pages = Rules.all().stream().map(rule -> RulePagesTest.block(rule, "Example"));
     return Stream.concat(pages, SampleTexts.mistakes().stream());
   }
 

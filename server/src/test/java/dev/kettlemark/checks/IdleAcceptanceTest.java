@@ -55,8 +55,6 @@ class IdleAcceptanceTest {
   @Test
   void removesTheLineAtTheEndToo() {
     idleAcceptance.checkFix(
-        "Remove the acceptance",
-        "formula syrup\n  accept total-off \"kept\"",
-        "formula syrup");
+        "Remove the acceptance", "formula syrup\n  accept total-off \"kept\"", "formula syrup");
   }
 }

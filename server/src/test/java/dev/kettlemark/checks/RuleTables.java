@@ -29,24 +29,19 @@ final class RuleTables {
         That is how grave a finding mostly is; a rule may tell a milder case as less.
         A finding may be accepted in the text with a reason, as [the language reference](../grammar/LANGUAGE.md#accepting-what-is-found) says.
 
-        """
-        + rules(catalogue)
-        + """
+        """ + rules(catalogue) + """
 
         ## Thresholds
 
         Limits that are common practice and no law of nature.
         A house may set its own with a `threshold` line.
 
-        """
-        + thresholds()
-        + """
+        """ + thresholds() + """
 
         ## Mistakes
 
         What goes wrong in the trade, and which rule finds it.
-        """
-        + mistakes(catalogue);
+        """ + mistakes(catalogue);
   }
 
   private static String rules(Catalogue catalogue) {

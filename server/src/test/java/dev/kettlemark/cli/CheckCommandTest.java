@@ -172,15 +172,15 @@ class CheckCommandTest {
 
   private static final String ACCEPTED = Bench.CLEAN
       .replace("40.00 %", "39.00 %")
-      .replace("batch     1000 g", "batch     1000 g\n  accept    total-off \"as in the old book\"");
+      .replace(
+          "batch     1000 g", "batch     1000 g\n  accept    total-off \"as in the old book\"");
 
   @Test
   void countsWhatIsAcceptedAndShowsItNot() {
     Bench.write(folder, "a.kettle", ACCEPTED);
     Run run = check();
     assertEquals(ExitCode.DONE, run.code(), run.out());
-    assertEquals(
-        "1 file, 1 formula: 0 errors, 0 warnings, 0 notes, 1 accepted\n", run.out());
+    assertEquals("1 file, 1 formula: 0 errors, 0 warnings, 0 notes, 1 accepted\n", run.out());
   }
 
   @Test
@@ -206,9 +206,10 @@ class CheckCommandTest {
     assertTrue(run.out().contains("total-off"), run.out());
   }
 
-  private static final String UNTIDY =
-      Bench.CLEAN.replace("60.00 % ", "59.50 % ").replace("batch     1000 g", "batch     1000 g\n  note      \"x\"")
-          + "  rest      for 3 minutes\n";
+  private static final String UNTIDY = Bench.CLEAN
+          .replace("60.00 % ", "59.50 % ")
+          .replace("batch     1000 g", "batch     1000 g\n  note      \"x\"")
+      + "  rest      for 3 minutes\n";
 
   @Test
   void mendsWhatIsBeyondDoubt() {
@@ -216,8 +217,9 @@ class CheckCommandTest {
     Run run = check("--fix");
     String path = file.toString();
     assertTrue(
-        run.out().startsWith(path + ":8:3  fixed  bare-point  Write `0.50`\n"
-            + path + ":11:19  fixed  missing-time-unit  Write `min`\n1 file changed.\n"),
+        run.out()
+            .startsWith(path + ":8:3  fixed  bare-point  Write `0.50`\n" + path
+                + ":11:19  fixed  missing-time-unit  Write `min`\n1 file changed.\n"),
         run.out());
     String mended = Bench.read(file);
     assertTrue(mended.contains("0.50 %"), mended);

@@ -1,12 +1,12 @@
 package dev.kettlemark.cli;
 
+import dev.kettlemark.Today;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import dev.kettlemark.Today;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.Map;

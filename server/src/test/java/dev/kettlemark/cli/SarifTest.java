@@ -96,8 +96,7 @@ class SarifTest {
         assertTrue(result.toString().contains("accepted: smoked on purpose"));
       } else if (result.has("suppressions")) {
         suppressed++;
-        JsonObject suppression =
-            result.getAsJsonArray("suppressions").get(0).getAsJsonObject();
+        JsonObject suppression = result.getAsJsonArray("suppressions").get(0).getAsJsonObject();
         assertEquals("inSource", suppression.get("kind").getAsString());
         assertEquals("as in the old book", suppression.get("justification").getAsString());
       }

@@ -45,7 +45,9 @@ class QuickFixesTest {
   @Test
   void offersToAcceptWhatIsFoundOncePerRule() {
     List<Action> offers = QuickFixes.acceptances(
-        FIXTURE.snapshot(), FIXTURE.document(), new Span(0, FIXTURE.document().text().source().length()));
+        FIXTURE.snapshot(),
+        FIXTURE.document(),
+        new Span(0, FIXTURE.document().text().source().length()));
     List<String> titles = offers.stream().map(Action::title).toList();
     assertEquals(titles.stream().distinct().toList(), titles);
     Action offer = offers.stream()

@@ -76,15 +76,11 @@ class ThresholdsTest {
     assertEquals(Ratio.ofFraction(0.002), held(snapshot, Threshold.TOTAL_TOLERANCE));
     // 203 °F is 95 °C, and 9 °F apart is 5 K apart.
     assertEquals(95, held(snapshot, Threshold.HOT_SYRUP).celsius(), 1e-9);
-    assertEquals(
-        TemperatureDifference.ofCelsius(5), held(snapshot, Threshold.SUGAR_STAGE_SLACK));
+    assertEquals(TemperatureDifference.ofCelsius(5), held(snapshot, Threshold.SUGAR_STAGE_SLACK));
     assertEquals(
         Temperature.ofCelsius(170), held(snapshot, Threshold.USUAL_COOK).high());
-    House house = (House) snapshot
-        .library()
-        .houseFor("a.kettle")
-        .flatMap(Entry::declaration)
-        .orElseThrow();
+    House house = (House)
+        snapshot.library().houseFor("a.kettle").flatMap(Entry::declaration).orElseThrow();
     House.Setting setting = house.setting(Threshold.TOTAL_TOLERANCE).orElseThrow();
     assertEquals("our scales", setting.reason().orElseThrow());
     assertEquals("a week of weighing", setting.source().orElseThrow());
@@ -96,7 +92,8 @@ class ThresholdsTest {
     Ratio usual = Ratio.ofFraction(0.0005);
     assertEquals(usual, held(library(""), Threshold.TOTAL_TOLERANCE));
     assertEquals(
-        usual, held(library("house quay\n  threshold total-tolerance 3 g\n"), Threshold.TOTAL_TOLERANCE));
+        usual,
+        held(library("house quay\n  threshold total-tolerance 3 g\n"), Threshold.TOTAL_TOLERANCE));
   }
 
   @Test
@@ -140,12 +137,16 @@ class ThresholdsTest {
     snapshot = snapshot.with(snapshot.library().with(formula));
     Entry entry = formula.entries().get(0);
     assertEquals(Ratio.ofFraction(0.002), snapshot.result(task, entry));
-    Snapshot other = snapshot.with(snapshot.library().with(Document.of(
-        "a.kettle", "house quay\n  threshold total-tolerance 0.2 %\n  threshold hot-syrup 90 °C\n")));
+    Snapshot other = snapshot.with(snapshot
+        .library()
+        .with(Document.of(
+            "a.kettle",
+            "house quay\n  threshold total-tolerance 0.2 %\n  threshold hot-syrup 90 °C\n")));
     assertSame(snapshot.result(task, entry), other.result(task, entry));
     assertEquals(1, runs.get());
-    Snapshot changed = other.with(other.library().with(Document.of(
-        "a.kettle", "house quay\n  threshold total-tolerance 0.3 %\n")));
+    Snapshot changed = other.with(other
+        .library()
+        .with(Document.of("a.kettle", "house quay\n  threshold total-tolerance 0.3 %\n")));
     assertEquals(Ratio.ofFraction(0.003), changed.result(task, entry));
     assertEquals(2, runs.get());
   }

@@ -68,9 +68,8 @@ final class EditorFixture implements AutoCloseable {
     PipedInputStream toClient = new PipedInputStream(1 << 16);
     PipedOutputStream fromClient = new PipedOutputStream(toServer);
     PipedOutputStream fromServer = new PipedOutputStream(toClient);
-    serving = new Thread(() -> exitCode.complete(
-        KettlemarkServer.serve(
-            "test", toServer, fromServer, OptionalLong.empty(), () -> Today.DAY)));
+    serving = new Thread(() -> exitCode.complete(KettlemarkServer.serve(
+        "test", toServer, fromServer, OptionalLong.empty(), () -> Today.DAY)));
     serving.setDaemon(true);
     serving.start();
     var launcher = LSPLauncher.createClientLauncher(client, toClient, fromClient);

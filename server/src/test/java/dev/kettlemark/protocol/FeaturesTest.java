@@ -173,7 +173,8 @@ class FeaturesTest {
       CodeAction last = actions.get(actions.size() - 1).getRight();
       var edit = last.getEdit().getDocumentChanges().get(0).getLeft().getEdits().get(0);
       assertEquals(
-          "\n  accept    missing-unit \"${1:reason}\"", edit.getRight().getSnippet().getValue());
+          "\n  accept    missing-unit \"${1:reason}\"",
+          edit.getRight().getSnippet().getValue());
       assertEquals("snippet", edit.getRight().getSnippet().getKind());
     }
   }
@@ -182,7 +183,8 @@ class FeaturesTest {
   void whatIsAcceptedIsNotPublished() throws Exception {
     editor.type(bar, "60.00 %", "59.00 %");
     assertTrue(codes().contains("total-off"));
-    editor.type(bar, "  batch     1200 g\n", "  batch     1200 g\n  accept    total-off \"a trial\"\n");
+    editor.type(
+        bar, "  batch     1200 g\n", "  batch     1200 g\n  accept    total-off \"a trial\"\n");
     assertFalse(codes().contains("total-off"));
   }
 
@@ -190,8 +192,8 @@ class FeaturesTest {
   void fixesAllOnlyWhereAClientAsksForIt() throws Exception {
     editor.type(bar, "0.25 %", ".25 %");
     editor.diagnostics(bar);
-    assertFalse(actions("60.00").stream()
-        .anyMatch(action -> action.getKind().startsWith("source.fixAll")));
+    assertFalse(
+        actions("60.00").stream().anyMatch(action -> action.getKind().startsWith("source.fixAll")));
     CodeActionContext context = new CodeActionContext(List.of());
     context.setOnly(List.of("source.fixAll"));
     Range all = new Range(new Position(0, 0), new Position(99, 0));
@@ -204,9 +206,9 @@ class FeaturesTest {
         .map(either -> either.getRight())
         .toList();
     assertEquals(
-        List.of("source.fixAll.kettlemark"), actions.stream().map(CodeAction::getKind).toList());
-    String fixed =
-        EditorFixture.applied(editor.text(bar), edits(actions.get(0).getEdit(), bar));
+        List.of("source.fixAll.kettlemark"),
+        actions.stream().map(CodeAction::getKind).toList());
+    String fixed = EditorFixture.applied(editor.text(bar), edits(actions.get(0).getEdit(), bar));
     assertTrue(fixed.contains("0.25 %"), fixed);
   }
 

@@ -1,0 +1,60 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.analysis.Expectation;
+import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Display;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Reports an {@code expect} line that no figure of the model's band can meet.
+ *
+ * <p>Either the formula was changed and its expectation forgotten, or something in it is not as written.
+ */
+public final class ExpectationOff implements Rule {
+
+  private static final RuleInfo INFO =
+      RuleInfo.warning("expectation-off", "what is expected cannot come out of this formula");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public List<Finding> check(Subject subject) {
+    return subject.formula().stream()
+        .flatMap(formula -> formula
+            .formula()
+            .facts()
+            .all("expect")
+            .filter(fact -> subject.isWrittenHere(fact.span()))
+            .flatMap(fact -> Expectation.of(formula, fact).stream()))
+        .filter(Expectation::isOff)
+        .flatMap(off -> finding(off))
+        .toList();
+  }
+
+  private static Stream<Finding> finding(Expectation off) {
+    return off.predicted().toOptional().stream()
+        .map(predicted -> INFO.at(
+                off.place().span(),
+                "the models give %s for the %s, not %s",
+                words(off, predicted),
+                off.what().value().replace('-', ' '),
+                words(off, off.written()))
+            .because(
+                "one of the two was changed and the other forgotten, or a line is not as written"));
+  }
+
+  private static String words(Expectation off, Band<Double> band) {
+    boolean isShare =
+        off.place().value().unit().filter(u -> u.symbol().equals("%")).isPresent();
+    double factor = isShare ? 100 : 1;
+    String unit = off.place().value().unit().map(u -> " " + u.symbol()).orElse("");
+    int decimals = isShare ? 1 : 2;
+    String low = Display.fixed(band.low() * factor, decimals);
+    String high = Display.fixed(band.high() * factor, decimals);
+    return (low.equals(high) ? low : low + " to " + high) + unit;
+  }
+}
