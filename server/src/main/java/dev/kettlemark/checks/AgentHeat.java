@@ -31,7 +31,7 @@ final class AgentHeat {
     return agent.met().stream()
         .flatMap(met -> TARGETS.stream()
             .flatMap(word -> met.step().figure(word, Unit.Dimension.TEMPERATURE).stream()))
-        .anyMatch(figure -> figure.value().highInBase().doubleValue() >= limit.celsius());
+        .anyMatch(figure -> figure.value().lowInBase().doubleValue() >= limit.celsius());
   }
 
   /** Whether it is warmed by eye: until it is dissolved, and to no temperature. */

@@ -94,7 +94,9 @@ public final class DensityOutOfKind implements Rule {
       Subject subject, Written written, Severity severity, String usual, Band<Density> band) {
     Finding finding = INFO.at(
             written.figure().span(),
-            "%s cannot be the density of this mass",
+            severity == Severity.ERROR
+                ? "%s cannot be the density of this mass"
+                : "%s is far from the density of such a mass",
             Columns.shown(written.figure().span().of(subject.text())))
         .as(severity)
         .because(usual + "; moulds and frames are filled by this figure");

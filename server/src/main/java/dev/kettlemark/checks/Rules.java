@@ -56,7 +56,7 @@ public final class Rules {
       new UnboiledAgent(),
       new AgentTooCold(),
       new AgentTooWarm(),
-      new MissingIon(),
+      new GelWithoutMineral(),
       new AcidlessPectin(),
       new ThinPectinMass(),
       new GelBoiledInAcid(),

@@ -17,7 +17,7 @@ import java.util.Optional;
  * Reports more spirit in a mass than an agent in it stands.
  *
  * <p>The limit is the share of ethanol in all liquid, water and ethanol together, as the pantry tells it.
- * What is boiled loses its spirit.
+ * What is cooked to a temperature loses its spirit.
  */
 public final class SpiritOnGel implements Rule {
 

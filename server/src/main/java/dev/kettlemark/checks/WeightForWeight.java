@@ -8,6 +8,7 @@ import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Measure;
+import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Variant;
@@ -120,26 +121,34 @@ public final class WeightForWeight implements Rule {
         .orElse(finding);
   }
 
-  /** By what share of its mass one stands in for the other, straight or over what both stand in for. */
+  /** By what share of its mass one stands in for the other, where the pantry leads both to one thing. */
   private static Optional<Double> standIn(Subject subject, Ingredient old, Ingredient fresh) {
-    double share = 1;
-    Ingredient now = fresh;
-    for (int i = 0; i < MOST_STAND_INS; i++) {
-      if (now.name().value().equals(old.name().value())) {
-        return Optional.of(share);
+    StandIn of = StandIn.of(subject, old);
+    StandIn by = StandIn.of(subject, fresh);
+    return of.name().equals(by.name()) ? Optional.of(by.share() / of.share()) : Optional.empty();
+  }
+
+  /** What something stands in for in the end, and by which share of its mass. */
+  private record StandIn(String name, double share) {
+
+    static StandIn of(Subject subject, Ingredient ingredient) {
+      StandIn now = new StandIn(ingredient.name().value(), 1);
+      Optional<Ingredient> next = Optional.of(ingredient);
+      for (int i = 0; i < MOST_STAND_INS && next.isPresent(); i++) {
+        Optional<Statement> fact = next.get().facts().first("stands-in-for");
+        Optional<String> name =
+            fact.flatMap(f -> f.objectNames().stream().findFirst()).map(Located::value);
+        Optional<Double> by = fact
+            .flatMap(f -> f.figure(Connective.AT, Unit.Dimension.SHARE))
+            .map(figure -> figure.value().middleInBase().doubleValue());
+        if (name.isEmpty() || by.isEmpty()) {
+          return now;
+        }
+        now = new StandIn(name.get(), now.share() * by.get());
+        next = subject.ingredient(name.get());
       }
-      Optional<Located<String>> next = now.facts().wordOf("stands-in-for");
-      Optional<Double> by = now.facts().first("stands-in-for")
-          .flatMap(fact -> fact.figure(Connective.AT, Unit.Dimension.SHARE))
-          .map(figure -> figure.value().middleInBase().doubleValue());
-      Optional<Ingredient> stoodFor = next.flatMap(name -> subject.ingredient(name.value()));
-      if (by.isEmpty() || stoodFor.isEmpty()) {
-        return Optional.empty();
-      }
-      share *= by.get();
-      now = stoodFor.get();
+      return now;
     }
-    return Optional.empty();
   }
 
   /** Writes the dose that does the same, and the rest of the weight as water. */

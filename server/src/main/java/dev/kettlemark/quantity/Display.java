@@ -106,7 +106,7 @@ public final class Display {
   public static String celsius(Band<Temperature> band) {
     String low = fixed(band.low().celsius(), 0);
     String high = fixed(band.high().celsius(), 0);
-    return low.equals(high) ? celsius(band.low()) : between(low, high) + " °C";
+    return band.isExact() ? celsius(band.low()) : between(low, high) + " °C";
   }
 
   /** How far a room lies above a glass transition, from the margin of the glass: 12–22 °C above it. */

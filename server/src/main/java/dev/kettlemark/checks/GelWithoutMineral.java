@@ -20,10 +20,10 @@ import java.util.Set;
  *
  * <p>Hard water may bring enough calcium; nobody can read that in a formula.
  */
-public final class MissingIon implements Rule {
+public final class GelWithoutMineral implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.warning("missing-ion", "a gelling agent lacks the mineral that it gels with");
+      RuleInfo.warning("gel-without-mineral", "a gelling agent lacks the mineral that it gels with");
 
   /** What an agent needs, and the traits of which one will do; calcium firms kappa carrageenan as well. */
   private static final Map<String, Set<String>> SOURCES = Map.of(
