@@ -29,10 +29,7 @@ record AcidGel(Agent agent, Optional<Ratio> acid, Optional<Band<Ratio>> solids) 
             .process()
             .last()
             .map(StageResult::left)
-            .map(mass -> new AcidGel(
-                found,
-                acid(formula),
-                solids(mass))));
+            .map(mass -> new AcidGel(found, acid(formula), solids(mass))));
   }
 
   /** What a buffer salt holds of an acid makes nothing sour. */

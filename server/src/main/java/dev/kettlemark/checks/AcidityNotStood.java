@@ -49,7 +49,10 @@ public final class AcidityNotStood implements Rule {
         .map(StageResult::left)
         .map(mass -> mass.agents())
         .orElse(List.of());
-    return formula.formula().facts().all("expect")
+    return formula
+        .formula()
+        .facts()
+        .all("expect")
         .flatMap(fact -> acidity(fact).stream())
         .map(acidity -> new Written(acidity, agents));
   }
@@ -58,9 +61,8 @@ public final class AcidityNotStood implements Rule {
     return formula.process().stages().stream()
         .flatMap(stage -> stage.steps().stream())
         .filter(step -> step.step().is("check"))
-        .flatMap(step -> acidity(step.step())
-            .map(acidity -> new Written(acidity, agents(step)))
-            .stream());
+        .flatMap(step ->
+            acidity(step.step()).map(acidity -> new Written(acidity, agents(step))).stream());
   }
 
   private static List<Agent> agents(StepResult step) {
@@ -74,7 +76,9 @@ public final class AcidityNotStood implements Rule {
   private static Optional<Finding> finding(Located<Quantity> acidity, Agent agent) {
     Band<Double> written = Band.spanning(
         acidity.value().low().doubleValue(), acidity.value().high().doubleValue());
-    return agent.traits().acidity()
+    return agent
+        .traits()
+        .acidity()
         .filter(stood -> !stood.overlaps(written))
         .map(stood -> INFO.at(
                 acidity.span(),

@@ -56,7 +56,8 @@ public final class AcidlessPectin implements Rule {
         .map(AmountLine::measure)
         .anyMatch(measure -> measure.value() instanceof Measure.Sufficient);
     Optional<Stage> last = formula.formula().stages().stream()
-        .filter(stage -> stage.steps().stream().anyMatch(step -> isHot(step.word().value())))
+        .filter(
+            stage -> stage.steps().stream().anyMatch(step -> isHot(step.word().value())))
         .reduce((one, later) -> later);
     if (last.isEmpty() || !hasRest || subject.ingredient(ACID).isEmpty()) {
       return Optional.empty();

@@ -40,8 +40,8 @@ final class AgentHeat {
         .map(Met::step)
         .filter(step -> step.is(Verb.WARM.word()) || step.is(Verb.HOLD.word()))
         .filter(step -> step.figure(Unit.Dimension.TEMPERATURE).isEmpty())
-        .anyMatch(step -> step.names(Connective.UNTIL).stream()
-            .anyMatch(state -> DONE.contains(state.value())));
+        .anyMatch(step ->
+            step.names(Connective.UNTIL).stream().anyMatch(state -> DONE.contains(state.value())));
   }
 
   /** Whether the model knows what all masses around it are made of. */
@@ -68,8 +68,8 @@ final class AgentHeat {
         .filter(met -> subject.isWrittenHere(met.step().span()))
         .filter(met -> isInWater(agent, met))
         .findFirst()
-        .map(met -> new Fix(
-            title, List.of(WrittenLines.of(subject).below(met.step().span(), line))));
+        .map(met ->
+            new Fix(title, List.of(WrittenLines.of(subject).below(met.step().span(), line))));
   }
 
   private static boolean isInWater(Agent agent, Met met) {

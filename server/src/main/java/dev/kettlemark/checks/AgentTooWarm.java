@@ -17,8 +17,8 @@ import java.util.Optional;
  */
 public final class AgentTooWarm implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.error(
-      "agent-too-warm", "an agent that takes up water in the cold never gets cold");
+  private static final RuleInfo INFO =
+      RuleInfo.error("agent-too-warm", "an agent that takes up water in the cold never gets cold");
 
   /** How much colder the step is that a fix writes. */
   private static final double MARGIN = 5;
@@ -35,11 +35,10 @@ public final class AgentTooWarm implements Rule {
         .filter(AgentHeat::isFollowed)
         .flatMap(agent -> AgentReport.of(agent).stream())
         .filter(report -> report.need() == Need.HYDRATION)
-        .filter(report -> report.verdict() == Verdict.NOT_REACHED
-            || report.verdict() == Verdict.PERHAPS)
-        .flatMap(report -> cold(report)
-            .map(condition -> finding(subject, report, condition.limit()))
-            .stream())
+        .filter(report ->
+            report.verdict() == Verdict.NOT_REACHED || report.verdict() == Verdict.PERHAPS)
+        .flatMap(report ->
+            cold(report).map(condition -> finding(subject, report, condition.limit())).stream())
         .toList();
   }
 
@@ -54,10 +53,7 @@ public final class AgentTooWarm implements Rule {
             "`%s` takes up water below %s, and the coldest that it meets is %s",
             agent.name(),
             Display.celsius(limit),
-            report
-                .best()
-                .map(met -> Display.celsius(met.temperature()))
-                .orElse("the room"))
+            report.best().map(met -> Display.celsius(met.temperature())).orElse("the room"))
         .as(report.verdict() == Verdict.PERHAPS ? Severity.WARNING : Severity.ERROR)
         .because("warm, its grains swell outside and stay dry inside, and the mass has lumps");
     double seconds = cold(report).flatMap(Condition::seconds).orElse(1800.0);

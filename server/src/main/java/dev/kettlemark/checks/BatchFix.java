@@ -27,8 +27,7 @@ final class BatchFix {
     Optional<Located<BigFraction>> batch =
         formula.formula().batch().filter(found -> subject.isWrittenHere(found.span()));
     return batch.map(found -> {
-      String figure =
-          Display.trimmed(change.applyAsDouble(found.value().doubleValue()), 0) + " g";
+      String figure = Display.trimmed(change.applyAsDouble(found.value().doubleValue()), 0) + " g";
       return Fix.replace("Set the batch to " + figure, found.span(), figure);
     });
   }

@@ -49,10 +49,12 @@ public final class BowlOverflow implements Rule {
         .vessel()
         .map(Located::value)
         .flatMap(name -> formula.kitchen().house().flatMap(house -> house.vessel(name)));
-    return bowl.flatMap(found -> found.holds().flatMap(holds -> stage.steps().stream()
-        .flatMap(step -> filled(formula, step).stream())
-        .max(Comparator.comparing(filled -> filled.volume().high()))
-        .flatMap(filled -> finding(subject, formula, filled, found.name().value(), holds))));
+    return bowl.flatMap(found -> found
+        .holds()
+        .flatMap(holds -> stage.steps().stream()
+            .flatMap(step -> filled(formula, step).stream())
+            .max(Comparator.comparing(filled -> filled.volume().high()))
+            .flatMap(filled -> finding(subject, formula, filled, found.name().value(), holds))));
   }
 
   private static Optional<Filled> filled(ComputedFormula formula, StepResult step) {
@@ -78,8 +80,8 @@ public final class BowlOverflow implements Rule {
     } else {
       return Optional.empty();
     }
-    double factor =
-        Math.min(holds.times(wise).dividedBy(low).fraction(), holds.dividedBy(high).fraction());
+    double factor = Math.min(
+        holds.times(wise).dividedBy(low).fraction(), holds.dividedBy(high).fraction());
     Finding finding = INFO.at(
             filled.step().step().word().span(),
             "the whipped mass takes about %s, and `%s` holds %s",
@@ -87,10 +89,10 @@ public final class BowlOverflow implements Rule {
             bowl,
             Display.volume(Band.of(holds)))
         .as(severity)
-        .because("a bowl that is more than " + Display.trimmed(wise.percent(), 0)
-            + " % full throws hot mass over its rim; make a smaller batch, split it, or take a larger bowl");
-    return Optional.of(BatchFix.smaller(subject, formula, factor)
-        .map(finding::withFix)
-        .orElse(finding));
+        .because(
+            "a bowl that is more than " + Display.trimmed(wise.percent(), 0)
+                + " % full throws hot mass over its rim; make a smaller batch, split it, or take a larger bowl");
+    return Optional.of(
+        BatchFix.smaller(subject, formula, factor).map(finding::withFix).orElse(finding));
   }
 }

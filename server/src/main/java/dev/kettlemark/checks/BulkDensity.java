@@ -59,8 +59,8 @@ record BulkDensity(Band<Density> band, boolean written) {
     double low = figure.lowInBase().doubleValue() - slack;
     double high = figure.highInBase().doubleValue() + slack;
     return low > 0
-        ? Optional.of(Band.spanning(
-            Density.ofGramsPerMillilitre(low), Density.ofGramsPerMillilitre(high)))
+        ? Optional.of(
+            Band.spanning(Density.ofGramsPerMillilitre(low), Density.ofGramsPerMillilitre(high)))
         : Optional.empty();
   }
 }

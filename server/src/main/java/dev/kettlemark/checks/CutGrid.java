@@ -36,24 +36,26 @@ record CutGrid(
         ? sides.get(1).value().unit().filter(found -> found.measures(Unit.Dimension.LENGTH))
         : Optional.empty();
     boolean isSize = sides.stream().allMatch(side -> side.value().low().signum() > 0);
-    return unit.filter(found -> isSize).flatMap(found -> frame(formula).map(frame -> {
-      double millimetres = found.factor().doubleValue() * 1000;
-      return new CutGrid(
-          cut,
-          sides.get(0),
-          sides.get(0).value().middle().doubleValue() * millimetres,
-          sides.get(1).value().middle().doubleValue() * millimetres,
-          frame);
-    }));
+    return unit.filter(found -> isSize)
+        .flatMap(found -> frame(formula).map(frame -> {
+          double millimetres = found.factor().doubleValue() * 1000;
+          return new CutGrid(
+              cut,
+              sides.get(0),
+              sides.get(0).value().middle().doubleValue() * millimetres,
+              sides.get(1).value().middle().doubleValue() * millimetres,
+              frame);
+        }));
   }
 
   private static Optional<House.Frame> frame(ComputedFormula formula) {
-    return formula.formula().steps()
+    return formula
+        .formula()
+        .steps()
         .filter(step -> step.is("deposit") || step.is("spread"))
         .flatMap(step -> step.names(Connective.INTO).stream())
-        .flatMap(name -> formula.kitchen().house()
-            .flatMap(house -> house.frame(name.value()))
-            .stream())
+        .flatMap(
+            name -> formula.kitchen().house().flatMap(house -> house.frame(name.value())).stream())
         .reduce((one, later) -> later);
   }
 
@@ -68,8 +70,8 @@ record CutGrid(
   }
 
   private int count(double along, double across) {
-    return (int) (Math.floor(frame.length() / along + 1e-9)
-        * Math.floor(frame.width() / across + 1e-9));
+    return (int)
+        (Math.floor(frame.length() / along + 1e-9) * Math.floor(frame.width() / across + 1e-9));
   }
 
   /** The share of a slab that is left over at its edges. */

@@ -27,24 +27,22 @@ public final class CutOffWeight implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return WantedPiece.of(subject).flatMap(piece -> check(subject, piece)).stream().toList();
+    return WantedPiece.of(subject).flatMap(piece -> check(subject, piece)).stream()
+        .toList();
   }
 
   private static Optional<Finding> check(Subject subject, WantedPiece piece) {
     double error = subject.threshold(Threshold.CUT_WEIGHT_ERROR).fraction();
-    return piece.cut()
-        .flatMap(cut -> CutGrid.of(piece.formula(), cut))
-        .flatMap(grid -> {
-          Band<Mass> cut = piece.density().band().map(density -> grid.volume().times(density));
-          double wanted = piece.mass().grams();
-          boolean isOff = cut.low().grams() > wanted * (1 + error)
-              || cut.high().grams() < wanted * (1 - error);
-          return isOff ? Optional.of(finding(subject, piece, grid, cut)) : Optional.empty();
-        });
+    return piece.cut().flatMap(cut -> CutGrid.of(piece.formula(), cut)).flatMap(grid -> {
+      Band<Mass> cut = piece.density().band().map(density -> grid.volume().times(density));
+      double wanted = piece.mass().grams();
+      boolean isOff =
+          cut.low().grams() > wanted * (1 + error) || cut.high().grams() < wanted * (1 - error);
+      return isOff ? Optional.of(finding(subject, piece, grid, cut)) : Optional.empty();
+    });
   }
 
-  private static Finding finding(
-      Subject subject, WantedPiece piece, CutGrid grid, Band<Mass> cut) {
+  private static Finding finding(Subject subject, WantedPiece piece, CutGrid grid, Band<Mass> cut) {
     double middle = (cut.low().grams() + cut.high().grams()) / 2;
     boolean isFormula = subject.formula().isPresent();
     Span place = isFormula ? grid.first().span() : piece.weight();
@@ -67,15 +65,13 @@ public final class CutOffWeight implements Rule {
             piece.weight(),
             Display.grams(middle) + " g"))
         : Optional.empty();
-    return finding.withFixes(
-        Stream.concat(longer.stream(), weighs.stream()).toList());
+    return finding.withFixes(Stream.concat(longer.stream(), weighs.stream()).toList());
   }
 
   private static Fix longer(CutGrid grid, double factor) {
     double unit = grid.length() / grid.first().value().middle().doubleValue();
     int decimals = unit > 5 ? 1 : 0;
-    String figure =
-        Display.trimmed(grid.first().value().middle().doubleValue() * factor, decimals);
+    String figure = Display.trimmed(grid.first().value().middle().doubleValue() * factor, decimals);
     return Fix.replace("Cut " + figure + " long", grid.first().span(), figure);
   }
 

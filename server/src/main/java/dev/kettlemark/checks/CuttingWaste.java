@@ -17,8 +17,8 @@ import java.util.Optional;
  */
 public final class CuttingWaste implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.hint("cutting-waste", "the edges of a cut slab are more than the loss that is planned");
+  private static final RuleInfo INFO = RuleInfo.hint(
+      "cutting-waste", "the edges of a cut slab are more than the loss that is planned");
 
   /** Half a percent is within what a ruler shows; an own choice. */
   private static final double NOTICEABLE = 0.005;
@@ -31,7 +31,8 @@ public final class CuttingWaste implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return WantedPiece.of(subject).stream()
-        .flatMap(piece -> piece.cut()
+        .flatMap(piece -> piece
+            .cut()
             .flatMap(cut -> CutGrid.of(piece.formula(), cut))
             .filter(grid -> grid.pieces() > 0)
             .filter(grid -> grid.waste().fraction() > planned(subject) + NOTICEABLE)
@@ -50,7 +51,8 @@ public final class CuttingWaste implements Rule {
   }
 
   private static Optional<Product> product(Subject subject) {
-    return subject.declaration()
+    return subject
+        .declaration()
         .flatMap(d -> d instanceof Product product ? Optional.of(product) : Optional.empty());
   }
 

@@ -22,8 +22,8 @@ import java.util.stream.Stream;
  */
 public final class DensityOutOfKind implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.warning("density-out-of-kind", "a step checks for a density that such a mass does not have");
+  private static final RuleInfo INFO = RuleInfo.warning(
+      "density-out-of-kind", "a step checks for a density that such a mass does not have");
 
   /** Five percent: what a cup and the model of a mass without air may be off by together. */
   private static final double DENSER = 1.05;
@@ -102,8 +102,7 @@ public final class DensityOutOfKind implements Rule {
         .because(usual + "; moulds and frames are filled by this figure");
     String figure = Display.density(band);
     return subject.isWrittenHere(written.figure().span())
-        ? finding.withFix(
-            Fix.replace("Write `" + figure + "`", written.figure().span(), figure))
+        ? finding.withFix(Fix.replace("Write `" + figure + "`", written.figure().span(), figure))
         : finding;
   }
 }

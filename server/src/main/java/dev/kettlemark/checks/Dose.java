@@ -43,8 +43,8 @@ record Dose(LineAmount amount, Ingredient ingredient, UseRange usual, Ratio dose
         .filter(ingredient -> !(amount.line().measure().value() instanceof Measure.Capacity))
         .filter(ingredient -> AGENTS.stream().anyMatch(ingredient::hasRole));
     return agent.flatMap(ingredient -> usual(ingredient, amount.line())
-        .flatMap(usual -> dose(formula, amount, usual)
-            .map(dose -> new Dose(amount, ingredient, usual, dose))));
+        .flatMap(usual ->
+            dose(formula, amount, usual).map(dose -> new Dose(amount, ingredient, usual, dose))));
   }
 
   /** The usual dose on the line's own basis, or else the first one. */
@@ -95,7 +95,10 @@ record Dose(LineAmount amount, Ingredient ingredient, UseRange usual, Ratio dose
   /** Whether the line is written on the basis of the usual dose. */
   boolean isOwnBasis() {
     return !(usual.basis() instanceof Basis.Named)
-        || basis(amount.line()).map(Basis::words).filter(usual.basis().words()::equals).isPresent();
+        || basis(amount.line())
+            .map(Basis::words)
+            .filter(usual.basis().words()::equals)
+            .isPresent();
   }
 
   /** How many times the given dose it is. */
@@ -124,8 +127,8 @@ record Dose(LineAmount amount, Ingredient ingredient, UseRange usual, Ratio dose
     if (measure instanceof Measure.Share || measure instanceof Measure.Weight) {
       double figure = line.written().get().middle().doubleValue() * factor;
       String shown = Figures.roundedDown(figure);
-      return Optional.of(
-          new Fix(title, List.of(Figures.rewritten(subject.text(), line.measure().span(), shown))));
+      return Optional.of(new Fix(
+          title, List.of(Figures.rewritten(subject.text(), line.measure().span(), shown))));
     }
     return Optional.empty();
   }

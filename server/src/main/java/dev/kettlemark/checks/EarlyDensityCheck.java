@@ -61,7 +61,8 @@ public final class EarlyDensityCheck implements Rule {
       boolean joins = Verb.of(step.step().word().value())
           .filter(verb -> verb.effect() == Verb.Effect.MERGE)
           .isPresent();
-      if (joins && step.after().stream().anyMatch(mass -> mass.names().containsAll(checked.names()))) {
+      if (joins
+          && step.after().stream().anyMatch(mass -> mass.names().containsAll(checked.names()))) {
         added += step.before().stream()
             .filter(mass -> !mass.names().containsAll(checked.names()))
             .mapToDouble(mass -> mass.mass().map(Mass::grams).orElse(0.0))
@@ -79,7 +80,8 @@ public final class EarlyDensityCheck implements Rule {
             check.word().span(),
             "the density is checked before %s of the mass goes in",
             Display.estimate(share))
-        .because("what is folded in presses air out and weighs more than foam; check what is deposited")
+        .because(
+            "what is folded in presses air out and weighs more than foam; check what is deposited")
         .withRelated(subject.entry().origin(last.span()), "the last of it goes in here");
     if (!subject.isWrittenHere(check.span()) || !subject.isWrittenHere(last.span())) {
       return finding;

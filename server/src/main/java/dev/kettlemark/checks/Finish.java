@@ -37,7 +37,8 @@ final class Finish {
         || formula
             .formula()
             .steps()
-            .anyMatch(step -> Verb.of(step.word().value()).filter(LAST::contains).isPresent());
+            .anyMatch(
+                step -> Verb.of(step.word().value()).filter(LAST::contains).isPresent());
   }
 
   /** The agents in what the formula makes, each line once; none where the formula is a part of something else. */

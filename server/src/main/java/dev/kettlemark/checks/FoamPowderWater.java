@@ -38,7 +38,8 @@ public final class FoamPowderWater implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula()
+    return subject
+        .formula()
         .filter(formula -> formula.formula().steps().anyMatch(step -> step.is("whip")))
         .map(formula -> check(subject, formula))
         .orElse(List.of());
@@ -85,8 +86,9 @@ public final class FoamPowderWater implements Rule {
             "`%s` lies in %s times its weight of water",
             agent.name(),
             Display.trimmed(parts.fraction(), 1))
-        .because("egg white has about seven parts of water to one of dry matter; far from it the foam is"
-            + " thin, or a paste that takes no air");
+        .because(
+            "egg white has about seven parts of water to one of dry matter; far from it the foam is"
+                + " thin, or a paste that takes no air");
     return water(formula, agent)
         .flatMap(line -> change(subject, line, USUAL / parts.fraction()))
         .map(finding::withFix)
@@ -109,7 +111,8 @@ public final class FoamPowderWater implements Rule {
         .filter(written -> isFigure && subject.isWrittenHere(line.span()))
         .map(written -> Figures.roundedDown(written.middle().doubleValue() * factor))
         .map(figure -> new Fix(
-            "Take " + figure + " " + line.written().flatMap(w -> w.unit()).map(u -> u.symbol()).orElse("")
+            "Take " + figure + " "
+                + line.written().flatMap(w -> w.unit()).map(u -> u.symbol()).orElse("")
                 + " of water",
             List.of(Figures.rewritten(subject.text(), line.measure().span(), figure))));
   }

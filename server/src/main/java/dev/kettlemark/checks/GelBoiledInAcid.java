@@ -85,7 +85,9 @@ public final class GelBoiledInAcid implements Rule {
    */
   private static boolean isHydrated(Agent agent) {
     List<Agent.Met> before = agent.met().subList(0, Math.max(0, agent.met().size() - 1));
-    return agent.traits().hydrates()
+    return agent
+        .traits()
+        .hydrates()
         .filter(condition -> condition.above() && condition.limit().compareTo(HOT) >= 0)
         .map(condition -> before.stream()
             .anyMatch(met -> met.temperature().high().compareTo(condition.limit()) >= 0))
@@ -116,7 +118,8 @@ public final class GelBoiledInAcid implements Rule {
             acid.value(),
             agent.name(),
             Display.percent(found))
-        .because("hot acid cuts the gel short within minutes; add it at the end, when the boil is over")
+        .because(
+            "hot acid cuts the gel short within minutes; add it at the end, when the boil is over")
         .withRelated(subject.entry().origin(boil.span()), "boiled here")));
   }
 }

@@ -22,8 +22,8 @@ import java.util.Set;
  */
 public final class GelWithoutMineral implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.warning("gel-without-mineral", "a gelling agent lacks the mineral that it gels with");
+  private static final RuleInfo INFO = RuleInfo.warning(
+      "gel-without-mineral", "a gelling agent lacks the mineral that it gels with");
 
   /** What an agent needs, and the traits of which one will do; calcium firms kappa carrageenan as well. */
   private static final Map<String, Set<String>> SOURCES = Map.of(
@@ -77,7 +77,10 @@ public final class GelWithoutMineral implements Rule {
       } else if (levels > 0
           && brings(
               subject,
-              Uses.of(material.get()).stream().map(used -> used.value()).distinct().toList(),
+              Uses.of(material.get()).stream()
+                  .map(used -> used.value())
+                  .distinct()
+                  .toList(),
               traits,
               levels - 1)) {
         return true;
@@ -110,7 +113,7 @@ public final class GelWithoutMineral implements Rule {
     Optional<TextEdit> amount =
         lines.behindAmounts(stage.get(), WrittenLines.amount("0.10 %", source));
     Optional<TextEdit> step = lines.behindSteps(stage.get(), WrittenLines.step("mix", source));
-    return amount.flatMap(weigh -> step.map(mix ->
-        new Fix("Weigh in `" + source + "`, once the agent has taken up its water", List.of(weigh, mix))));
+    return amount.flatMap(weigh -> step.map(mix -> new Fix(
+        "Weigh in `" + source + "`, once the agent has taken up its water", List.of(weigh, mix))));
   }
 }

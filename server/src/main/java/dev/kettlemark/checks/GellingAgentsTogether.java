@@ -30,7 +30,8 @@ public final class GellingAgentsTogether implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().flatMap(formula -> check(subject, formula)).stream().toList();
+    return subject.formula().flatMap(formula -> check(subject, formula)).stream()
+        .toList();
   }
 
   private static Optional<Finding> check(Subject subject, ComputedFormula formula) {
@@ -38,11 +39,8 @@ public final class GellingAgentsTogether implements Rule {
         .filter(dose -> dose.ingredient().hasRole("gelling"))
         .filter(dose -> dose.against(dose.middle()) > TRACE)
         .toList();
-    boolean several = doses.stream()
-            .map(dose -> dose.ingredient().name().value())
-            .distinct()
-            .count()
-        > 1;
+    boolean several =
+        doses.stream().map(dose -> dose.ingredient().name().value()).distinct().count() > 1;
     double sum = doses.stream().mapToDouble(dose -> dose.against(dose.middle())).sum();
     Ratio most = subject.threshold(Threshold.AGENTS_TOGETHER);
     return several && sum > most.fraction()
@@ -74,7 +72,7 @@ public final class GellingAgentsTogether implements Rule {
       }
       edits.addAll(less.get().edits());
     }
-    return finding.withFix(new Fix(
-        factor < 0.5 ? "Take less of each" : "Take half of each", edits));
+    return finding.withFix(
+        new Fix(factor < 0.5 ? "Take less of each" : "Take half of each", edits));
   }
 }

@@ -13,8 +13,8 @@ import java.util.List;
  */
 public final class GumsThatGelTogether implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.information(
-      "gums-that-gel-together", "two thickeners that gel where they meet");
+  private static final RuleInfo INFO =
+      RuleInfo.information("gums-that-gel-together", "two thickeners that gel where they meet");
 
   @Override
   public RuleInfo info() {
@@ -23,7 +23,8 @@ public final class GumsThatGelTogether implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula()
+    return subject
+        .formula()
         .filter(formula -> !formula.formula().facts().says("texture", "gelled"))
         .map(formula -> check(subject, formula))
         .orElse(List.of());
@@ -39,11 +40,11 @@ public final class GumsThatGelTogether implements Rule {
         boolean isNew = !told.contains(other.value() + " " + one.value());
         if (isNew && gelsWith(subject, one.value(), other.value())) {
           told.add(one.value() + " " + other.value());
-          findings.add(INFO.at(
-                  other.span(), "`%s` and `%s` gel together", one.value(), other.value())
-              .because("each alone only thickens; write `texture gelled` if the gel is wanted,"
-                  + " or take one of them")
-              .withRelated(subject.entry().origin(one.span()), "the other one"));
+          findings.add(
+              INFO.at(other.span(), "`%s` and `%s` gel together", one.value(), other.value())
+                  .because("each alone only thickens; write `texture gelled` if the gel is wanted,"
+                      + " or take one of them")
+                  .withRelated(subject.entry().origin(one.span()), "the other one"));
         }
       }
     }
@@ -52,14 +53,16 @@ public final class GumsThatGelTogether implements Rule {
 
   /** An agent that gels alone makes no secret of it. */
   private static boolean gelsWith(Subject subject, String one, String other) {
-    return subject.ingredient(one)
+    return subject
+        .ingredient(one)
         .filter(gum -> gum.facts().says("gels-with", other))
         .filter(gum -> !gum.hasRole("gelling") && !gelsAlone(subject, other))
         .isPresent();
   }
 
   private static boolean gelsAlone(Subject subject, String name) {
-    return subject.ingredient(name)
+    return subject
+        .ingredient(name)
         .filter(gum -> gum.hasRole("gelling") && gum.agent().sets().isPresent())
         .isPresent();
   }

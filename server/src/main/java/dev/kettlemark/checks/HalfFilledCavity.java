@@ -23,7 +23,8 @@ public final class HalfFilledCavity implements Rule {
   public List<Finding> check(Subject subject) {
     Ratio least = subject.threshold(Threshold.CAVITY_FILL);
     return WantedPiece.of(subject).stream()
-        .flatMap(piece -> piece.cavity()
+        .flatMap(piece -> piece
+            .cavity()
             .filter(mould -> piece.volume().high().dividedBy(mould.cavity()).compareTo(least) < 0)
             .map(mould -> finding(subject, piece, mould))
             .stream())
@@ -39,9 +40,9 @@ public final class HalfFilledCavity implements Rule {
             Display.estimate(fill),
             mould.name().value())
         .because("the piece is flat and thin; fill more, or take a smaller mould")
-        .withFixes(Stream.concat(
-                OverfilledCavity.others(subject, piece), fuller(subject, piece, mould))
-            .toList());
+        .withFixes(
+            Stream.concat(OverfilledCavity.others(subject, piece), fuller(subject, piece, mould))
+                .toList());
   }
 
   private static Stream<Fix> fuller(Subject subject, WantedPiece piece, House.Mould mould) {

@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 /**
  * Reports a piece that its mould does not hold.
  *
- * <p>An error where it overflows at any density of the band; a warning where it does so at the lighter
- * end, if the density is written, and worth knowing if it is only estimated.
+ * <p>An error where it overflows at any density of the band; a warning where it does so at more
+ * than half of it, if the density is written, and else worth knowing.
  */
 public final class OverfilledCavity implements Rule {
 
@@ -31,7 +31,8 @@ public final class OverfilledCavity implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return WantedPiece.of(subject).stream()
-        .flatMap(piece -> piece.cavity()
+        .flatMap(piece -> piece
+            .cavity()
             .filter(mould -> piece.volume().high().compareTo(mould.cavity().times(ROUNDING)) > 0)
             .map(mould -> finding(subject, piece, mould))
             .stream())
@@ -40,7 +41,10 @@ public final class OverfilledCavity implements Rule {
 
   private static Finding finding(Subject subject, WantedPiece piece, House.Mould mould) {
     boolean overflows = piece.volume().isWhollyAbove(mould.cavity());
-    Severity straddling = piece.density().written() ? Severity.WARNING : Severity.INFORMATION;
+    double middle = (piece.volume().low().millilitres() + piece.volume().high().millilitres()) / 2;
+    boolean isLikely =
+        piece.density().written() && middle > mould.cavity().millilitres() * ROUNDING;
+    Severity straddling = isLikely ? Severity.WARNING : Severity.INFORMATION;
     Finding finding = INFO.at(
             piece.weight(),
             "%s at %s takes %s, and `%s` holds %s",
@@ -71,7 +75,8 @@ public final class OverfilledCavity implements Rule {
     double fill = subject.threshold(Threshold.CAVITY_FILL).fraction();
     return piece.mould().stream()
         .filter(name -> subject.isWrittenHere(name.span()))
-        .flatMap(name -> piece.moulds()
+        .flatMap(name -> piece
+            .moulds()
             .filter(other -> other.cavity().compareTo(least) >= 0)
             .filter(other -> least.dividedBy(other.cavity()).fraction() >= fill)
             .map(other -> other.name().value())

@@ -24,7 +24,8 @@ import java.util.Optional;
 public final class OverrunAgainstDensity implements Rule {
 
   private static final RuleInfo INFO = RuleInfo.warning(
-      "overrun-against-density", "an expected overrun and an expected density contradict each other");
+      "overrun-against-density",
+      "an expected overrun and an expected density contradict each other");
 
   @Override
   public RuleInfo info() {
@@ -33,17 +34,20 @@ public final class OverrunAgainstDensity implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().flatMap(formula -> check(subject, formula)).stream().toList();
+    return subject.formula().flatMap(formula -> check(subject, formula)).stream()
+        .toList();
   }
 
   private static Optional<Finding> check(Subject subject, ComputedFormula formula) {
     Facts facts = formula.formula().facts();
-    Optional<Located<Quantity>> overrun = facts.all("expect")
+    Optional<Located<Quantity>> overrun = facts
+        .all("expect")
         .filter(OverrunAgainstDensity::speaksOfOverrun)
         .filter(fact -> Expectation.of(formula, fact).filter(Expectation::isOff).isEmpty())
         .flatMap(fact -> fact.figure(Unit.Dimension.SHARE).stream())
         .findFirst();
-    Optional<Band<Density>> density = facts.all("expect")
+    Optional<Band<Density>> density = facts
+        .all("expect")
         .flatMap(fact -> BulkDensity.figure(fact).stream())
         .flatMap(figure -> BulkDensity.band(figure.value()).stream())
         .findFirst();

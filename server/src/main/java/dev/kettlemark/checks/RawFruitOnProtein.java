@@ -43,7 +43,8 @@ public final class RawFruitOnProtein implements Rule {
   private static List<Finding> check(Subject subject, ComputedFormula formula) {
     Optional<Located<String>> protein = formula.formula().amounts().stream()
         .map(AmountLine::ingredient)
-        .filter(name -> subject.ingredient(name.value()).filter(RawFruitOnProtein::isHeld).isPresent())
+        .filter(name ->
+            subject.ingredient(name.value()).filter(RawFruitOnProtein::isHeld).isPresent())
         .findFirst();
     Temperature limit = subject.threshold(Threshold.ENZYME_HEAT);
     List<Finding> findings = new ArrayList<>();
@@ -51,9 +52,9 @@ public final class RawFruitOnProtein implements Rule {
       for (AmountLine line : stage.amounts()) {
         Located<String> fruit = line.ingredient();
         boolean isRaw = subject
-            .ingredient(fruit.value())
-            .filter(found -> found.hasTrait("protease"))
-            .isPresent()
+                .ingredient(fruit.value())
+                .filter(found -> found.hasTrait("protease"))
+                .isPresent()
             && HeatOf.hottest(formula, fruit.value())
                 .filter(heat -> heat.compareTo(limit) >= 0)
                 .isEmpty();
@@ -92,8 +93,7 @@ public final class RawFruitOnProtein implements Rule {
     String target = Display.celsius(Temperature.ofCelsius(limit.celsius() + MARGIN));
     return firstStep(subject, stage)
         .map(span -> WrittenLines.of(subject)
-            .above(
-                span, WrittenLines.step("warm", fruit.value() + " to " + target + " for 2 min")))
+            .above(span, WrittenLines.step("warm", fruit.value() + " to " + target + " for 2 min")))
         .map(edit -> finding.withFix(
             new Fix("Warm `" + fruit.value() + "` to " + target + " first", List.of(edit))))
         .orElse(finding);

@@ -45,11 +45,15 @@ public final class SpiritOnGel implements Rule {
         .flatMap(step -> step.after().stream())
         .forEach(mass -> spirit(mass)
             .ifPresent(spirit -> mass.agents().stream()
-                .filter(agent -> agent.traits().ethanol()
+                .filter(agent -> agent
+                    .traits()
+                    .ethanol()
                     .filter(limit -> spirit.compareTo(limit) > 0)
                     .isPresent())
                 .filter(agent -> told.add(agent.stage() + " " + agent.name())
-                    && told.stream().filter((agent.stage() + " " + agent.name())::equals).count()
+                    && told.stream()
+                            .filter((agent.stage() + " " + agent.name())::equals)
+                            .count()
                         == 1)
                 .forEach(agent -> findings.add(finding(subject, formula, agent, spirit)))));
     return findings;
@@ -85,12 +89,13 @@ public final class SpiritOnGel implements Rule {
 
   private static Optional<LineAmount> strongest(ComputedFormula formula) {
     return formula.amounts().lines().stream()
-        .max(Comparator.comparingDouble(line -> line.share().map(s -> s.doubleValue()).orElse(0.0)
-            * formula
-                .material(line.line().ingredient().value())
-                .flatMap(material -> material.composition().toOptional())
-                .map(composition -> composition.fraction(Component.ETHANOL))
-                .orElse(0.0)));
+        .max(Comparator.comparingDouble(
+            line -> line.share().map(s -> s.doubleValue()).orElse(0.0)
+                * formula
+                    .material(line.line().ingredient().value())
+                    .flatMap(material -> material.composition().toOptional())
+                    .map(composition -> composition.fraction(Component.ETHANOL))
+                    .orElse(0.0)));
   }
 
   /** As much of the spirit as brings the liquid below the limit; what its own water brings is left out. */
@@ -102,7 +107,6 @@ public final class SpiritOnGel implements Rule {
     String figure = Figures.roundedDown(percent);
     return new Fix(
         "Take " + figure + " % of `" + line.line().ingredient().value() + "`",
-        List.of(Figures.rewritten(
-            subject.text(), line.line().measure().span(), figure)));
+        List.of(Figures.rewritten(subject.text(), line.line().measure().span(), figure)));
   }
 }

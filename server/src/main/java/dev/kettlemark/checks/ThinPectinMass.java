@@ -12,7 +12,6 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.text.TextEdit;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -39,7 +38,8 @@ public final class ThinPectinMass implements Rule {
     return subject.formula().stream()
         .flatMap(formula -> Finish.agents(formula).stream()
             .flatMap(agent -> AcidGel.of(formula, agent).stream())
-            .flatMap(gel -> gel.solids()
+            .flatMap(gel -> gel
+                .solids()
                 .filter(solids -> solids.low().compareTo(least) < 0)
                 .map(solids -> finding(subject, formula, gel.agent(), solids, least))
                 .stream()))

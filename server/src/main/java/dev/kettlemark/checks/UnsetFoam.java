@@ -26,7 +26,8 @@ public final class UnsetFoam implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula()
+    return subject
+        .formula()
         .filter(UnsetFoam::keepsItsShape)
         .flatMap(formula -> check(subject, formula))
         .stream()
@@ -56,16 +57,21 @@ public final class UnsetFoam implements Rule {
 
   private static Finding finding(Subject subject, ComputedFormula formula, Foaming agent) {
     Finding finding = INFO.at(
-            agent.line().ingredient().span(), "`%s` does not set with heat, and nothing else here sets", agent.name())
-        .because("the foam creeps and falls before it is dry; add a gum to its liquid, and a gelling agent"
-            + " where it must stand high");
+            agent.line().ingredient().span(),
+            "`%s` does not set with heat, and nothing else here sets",
+            agent.name())
+        .because(
+            "the foam creeps and falls before it is dry; add a gum to its liquid, and a gelling agent"
+                + " where it must stand high");
     return gum(subject, formula, agent).map(finding::withFix).orElse(finding);
   }
 
   /** A gum of the agent's water, blended with the first sugar of its stage. */
   private static Optional<Fix> gum(Subject subject, ComputedFormula formula, Foaming agent) {
     WrittenLines lines = WrittenLines.of(subject);
-    return formula.formula().stage(agent.stage())
+    return formula
+        .formula()
+        .stage(agent.stage())
         .filter(stage -> subject.ingredient("xanthan-gum").isPresent())
         .flatMap(stage -> stage.steps().stream()
             .map(step -> step.span())
@@ -87,7 +93,8 @@ public final class UnsetFoam implements Rule {
     return formula.formula().stage(agent.stage()).stream()
         .flatMap(stage -> stage.amounts().stream())
         .map(line -> line.ingredient().value())
-        .filter(name -> subject.ingredient(name)
+        .filter(name -> subject
+            .ingredient(name)
             .filter(found -> found.hasRole("sweetening") && !found.isLiquid())
             .isPresent())
         .findFirst()

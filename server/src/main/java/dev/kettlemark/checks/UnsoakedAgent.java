@@ -44,8 +44,9 @@ public final class UnsoakedAgent implements Rule {
             "`%s` meets %s before it is soaked",
             agent.name(),
             Display.celsius(hot.temperature()))
-        .because("it melts outside, stays dry inside and leaves specks; soak it in five times its weight"
-            + " of cold water for ten minutes, and count that water");
+        .because(
+            "it melts outside, stays dry inside and leaves specks; soak it in five times its weight"
+                + " of cold water for ten minutes, and count that water");
     return soak(subject, agent, hot).map(finding::withFix).orElse(finding);
   }
 

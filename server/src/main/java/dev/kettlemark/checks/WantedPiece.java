@@ -45,18 +45,22 @@ record WantedPiece(
     Optional<ComputedFormula> formula = centre
         .flatMap(Product.Part::material)
         .flatMap(name -> subject.ask(Formulas.computed(name.value())));
-    Optional<Located<String>> tool =
-        product.facts().all("make").flatMap(make -> make.names(Connective.IN).stream()).findFirst();
-    return formula.flatMap(made -> BulkDensity.of(made).flatMap(density -> centre
-        .map(Product.Part::measure)
-        .flatMap(measure -> measure.value() instanceof Measure.Weight weight
-            ? Optional.of(new WantedPiece(
-                made,
-                Mass.ofGrams(weight.grams().doubleValue()),
-                measure.span(),
-                density,
-                tool.filter(name -> mould(made, name.value()).isPresent())))
-            : Optional.empty())));
+    Optional<Located<String>> tool = product
+        .facts()
+        .all("make")
+        .flatMap(make -> make.names(Connective.IN).stream())
+        .findFirst();
+    return formula.flatMap(made -> BulkDensity.of(made)
+        .flatMap(density -> centre
+            .map(Product.Part::measure)
+            .flatMap(measure -> measure.value() instanceof Measure.Weight weight
+                ? Optional.of(new WantedPiece(
+                    made,
+                    Mass.ofGrams(weight.grams().doubleValue()),
+                    measure.span(),
+                    density,
+                    tool.filter(name -> mould(made, name.value()).isPresent())))
+                : Optional.empty())));
   }
 
   private static Optional<WantedPiece> ofFormula(ComputedFormula formula) {
@@ -67,7 +71,10 @@ record WantedPiece(
         .flatMap(step -> step.names(Connective.INTO).stream())
         .filter(name -> mould(formula, name.value()).isPresent())
         .findFirst();
-    return formula.formula().facts().first("makes")
+    return formula
+        .formula()
+        .facts()
+        .first("makes")
         .flatMap(makes -> makes.figure(Connective.OF, Unit.Dimension.MASS))
         .filter(each -> each.value().middle().signum() > 0)
         .flatMap(each -> BulkDensity.of(formula)
@@ -100,8 +107,6 @@ record WantedPiece(
 
   /** The step by which it is cut to size; the last one counts. */
   Optional<Statement> cut() {
-    return formula.formula().steps()
-        .filter(step -> step.is("cut"))
-        .reduce((one, later) -> later);
+    return formula.formula().steps().filter(step -> step.is("cut")).reduce((one, later) -> later);
   }
 }

@@ -14,7 +14,6 @@ import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.model.VariantChange.Replace;
 import dev.kettlemark.quantity.Display;
-import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +27,8 @@ import java.util.Optional;
 public final class WeightForWeight implements Rule {
 
   private static final RuleInfo INFO = RuleInfo.error(
-      "weight-for-weight", "an agent is replaced weight for weight by a far stronger or weaker one");
+      "weight-for-weight",
+      "an agent is replaced weight for weight by a far stronger or weaker one");
 
   private static final List<String> AGENTS = List.of("whipping", "gelling", "thickening");
 
@@ -66,9 +66,15 @@ public final class WeightForWeight implements Rule {
     Optional<Ingredient> old = subject.ingredient(replace.old().value());
     Optional<Ingredient> fresh = subject.ingredient(line.ingredient().value());
     Optional<Double> before = parent.amounts().lines().stream()
-        .filter(amount -> amount.line().ingredient().value().equals(replace.old().value()))
+        .filter(
+            amount -> amount.line().ingredient().value().equals(replace.old().value()))
         .filter(amount -> replace.stage().isEmpty()
-            || parent.formula().stages().get(amount.stage()).name().value()
+            || parent
+                .formula()
+                .stages()
+                .get(amount.stage())
+                .name()
+                .value()
                 .equals(replace.stage().get().value()))
         .findFirst()
         .flatMap(WeightForWeight::share);
@@ -76,8 +82,12 @@ public final class WeightForWeight implements Rule {
         .filter(amount -> amount.line().span().equals(line.span()))
         .findFirst()
         .flatMap(WeightForWeight::share);
-    if (old.isEmpty() || fresh.isEmpty() || before.isEmpty() || after.isEmpty()
-        || AGENTS.stream().noneMatch(role -> old.get().hasRole(role) && fresh.get().hasRole(role))
+    if (old.isEmpty()
+        || fresh.isEmpty()
+        || before.isEmpty()
+        || after.isEmpty()
+        || AGENTS.stream()
+            .noneMatch(role -> old.get().hasRole(role) && fresh.get().hasRole(role))
         || Math.abs(after.get() - before.get()) > SAME * before.get()) {
       return Optional.empty();
     }
@@ -114,8 +124,9 @@ public final class WeightForWeight implements Rule {
             line.ingredient().value(),
             replace.old().value(),
             Display.trimmed(times, times < 1 ? 2 : 1))
-        .because("one part of a powder does the work of many parts of the fresh thing; the rest of it is"
-            + " water, which is weighed in by itself");
+        .because(
+            "one part of a powder does the work of many parts of the fresh thing; the rest of it is"
+                + " water, which is weighed in by itself");
     return equal(subject, own, replace, standIn(subject, old, fresh).orElse(1 / times))
         .map(finding::withFix)
         .orElse(finding);
@@ -138,8 +149,7 @@ public final class WeightForWeight implements Rule {
         Optional<Statement> fact = next.get().facts().first("stands-in-for");
         Optional<String> name =
             fact.flatMap(f -> f.objectNames().stream().findFirst()).map(Located::value);
-        Optional<Double> by = fact
-            .flatMap(f -> f.figure(Connective.AT, Unit.Dimension.SHARE))
+        Optional<Double> by = fact.flatMap(f -> f.figure(Connective.AT, Unit.Dimension.SHARE))
             .map(figure -> figure.value().middleInBase().doubleValue());
         if (name.isEmpty() || by.isEmpty()) {
           return now;

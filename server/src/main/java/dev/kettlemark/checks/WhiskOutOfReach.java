@@ -41,14 +41,16 @@ public final class WhiskOutOfReach implements Rule {
         .vessel()
         .map(Located::value)
         .flatMap(name -> formula.kitchen().house().flatMap(house -> house.vessel(name)));
-    return bowl.flatMap(found -> found.whips().flatMap(whips -> stage.steps().stream()
-        .filter(step -> step.step().is("whip"))
-        .flatMap(step -> mass(step)
-            .filter(mass -> mass.grams() > 0)
-            .filter(mass -> mass.grams() < whips.low().grams() * (1 - ROUNDING))
-            .map(mass -> finding(subject, formula, step, mass, found, whips.low()))
-            .stream())
-        .findFirst()));
+    return bowl.flatMap(found -> found
+        .whips()
+        .flatMap(whips -> stage.steps().stream()
+            .filter(step -> step.step().is("whip"))
+            .flatMap(step -> mass(step)
+                .filter(mass -> mass.grams() > 0)
+                .filter(mass -> mass.grams() < whips.low().grams() * (1 - ROUNDING))
+                .map(mass -> finding(subject, formula, step, mass, found, whips.low()))
+                .stream())
+            .findFirst()));
   }
 
   private static Optional<Mass> mass(StepResult step) {

@@ -93,8 +93,8 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> CUT_WEIGHT_ERROR =
       share("cut-weight-error", "by what share a cut piece may miss its weight");
 
-  public static final Threshold<Ratio> LATE_ADDITION = share(
-      "late-addition", "what share of a mass may go in after its density is measured");
+  public static final Threshold<Ratio> LATE_ADDITION =
+      share("late-addition", "what share of a mass may go in after its density is measured");
 
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,

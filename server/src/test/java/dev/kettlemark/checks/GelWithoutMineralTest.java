@@ -84,7 +84,8 @@ class GelWithoutMineralTest {
 
   @Test
   void mendsIt() {
-    gelWithoutMineral.checkFix("Weigh in `calcium-lactate`, once the agent has taken up its water", """
+    gelWithoutMineral.checkFix(
+        "Weigh in `calcium-lactate`, once the agent has taken up its water", """
         formula soft-fruit-gel
           percent of charge
           batch 1000 g

@@ -76,8 +76,7 @@ class MutatedSamplesTest {
             jelly,
             "expect    yield 71.5 % ± 2",
             "expect    acidity 4.5-5.0 pH"),
-        new Mutation(
-            "raw-fruit-on-protein", marshmallow, "vanilla-extract", "pineapple-puree-raw"),
+        new Mutation("raw-fruit-on-protein", marshmallow, "vanilla-extract", "pineapple-puree-raw"),
         new Mutation(
             "gums-that-gel-together",
             "heather-nougat.kettle",

@@ -68,8 +68,8 @@ class OverfilledCavityTest {
           batch 1000 g
           texture chewy
           expect density 1.30-1.36 g/mL
-          makes 40 pieces of 18.6 g with 5 % loss
-                             ^^^^^^ overfilled-cavity: 18.6 g at 1.30–1.36 g/mL takes 13.7–14.3 mL, and `dome-20` holds 14.0 mL
+          makes 40 pieces of 18.8 g with 5 % loss
+                             ^^^^^^ overfilled-cavity: 18.8 g at 1.30–1.36 g/mL takes 13.8–14.5 mL, and `dome-20` holds 14.0 mL
           caution hot-sugar
         stage mass
           30.00 % white-sugar
@@ -141,7 +141,7 @@ class OverfilledCavityTest {
           batch 1000 g
           texture chewy
           expect density 1.30-1.36 g/mL
-          makes 40 pieces of 18.6 g with 5 % loss
+          makes 40 pieces of 18.8 g with 5 % loss
           caution hot-sugar
         stage mass
           30.00 % white-sugar

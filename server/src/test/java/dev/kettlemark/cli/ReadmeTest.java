@@ -15,8 +15,8 @@ class ReadmeTest {
   private static final Pinned README = Pinned.file(Path.of("../README.md"));
 
   /** A block that starts with a command, which may go on over lines that end in a backslash. */
-  private static final Pattern SHOWN =
-      Pattern.compile("```text\n(\\$ kettlemark (?:[^\n]*\\\\\n)*[^\n]*\n)(.*?)```", Pattern.DOTALL);
+  private static final Pattern SHOWN = Pattern.compile(
+      "```text\n(\\$ kettlemark (?:[^\n]*\\\\\n)*[^\n]*\n)(.*?)```", Pattern.DOTALL);
 
   @Test
   void showsWhatTheProgramPrints() {
