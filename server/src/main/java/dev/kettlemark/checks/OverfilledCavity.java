@@ -41,7 +41,9 @@ public final class OverfilledCavity implements Rule {
 
   private static Finding finding(Subject subject, WantedPiece piece, House.Mould mould) {
     boolean overflows = piece.volume().isWhollyAbove(mould.cavity());
-    double middle = (piece.volume().low().millilitres() + piece.volume().high().millilitres()) / 2;
+    double middle = piece.mass().grams() * 2
+        / (piece.density().band().low().gramsPerMillilitre()
+            + piece.density().band().high().gramsPerMillilitre());
     boolean isLikely =
         piece.density().written() && middle > mould.cavity().millilitres() * ROUNDING;
     Severity straddling = isLikely ? Severity.WARNING : Severity.INFORMATION;
