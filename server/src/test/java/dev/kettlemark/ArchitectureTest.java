@@ -57,6 +57,8 @@ class ArchitectureTest {
       "the pantry is written in the language and shipped as text inside the program",
       "dev.kettlemark.library.Thresholds",
       "so are the usual thresholds",
+      "dev.kettlemark.labelling.LawTable",
+      "what the law says is a table with its source and date, so that it can be read and renewed as one",
       "dev.kettlemark.checks.RulePages",
       "the page of a rule is Markdown, so that the editor, the terminal and the web read one text");
 
@@ -93,6 +95,10 @@ class ArchitectureTest {
         .definedBy(ROOT + ".analysis..")
         .layer("scaling")
         .definedBy(ROOT + ".scaling..")
+        .layer("labelling")
+        .definedBy(ROOT + ".labelling..")
+        .layer("answers")
+        .definedBy(ROOT + ".answers..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -122,10 +128,16 @@ class ArchitectureTest {
         .whereLayer("scaling")
         .mayOnlyAccessLayers(
             "analysis", "library", "syntax", "model", "science", "quantity", "text")
+        .whereLayer("labelling")
+        .mayOnlyAccessLayers(
+            "scaling", "analysis", "library", "model", "science", "quantity", "text")
+        .whereLayer("answers")
+        .mayOnlyAccessLayers("analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
         .mayOnlyAccessLayers(
+            "labelling",
             "scaling",
             "analysis",
             "library",
@@ -137,7 +149,9 @@ class ArchitectureTest {
             "text")
         .whereLayer("features")
         .mayOnlyAccessLayers(
+            "labelling",
             "checks",
+            "answers",
             "scaling",
             "analysis",
             "library",
@@ -201,6 +215,8 @@ class ArchitectureTest {
         "syntax",
         "reading",
         "scaling",
+        "labelling",
+        "answers",
         "checks",
         "features",
         // Both turn what a user asks for into an exact figure of a scaling.

@@ -138,6 +138,9 @@ class KeptResultsTest {
         "5 % syrup\n",
         "5 % bar\n",
         "variant w of jelly\n",
+        "accept total-off \"wanted\"\n",
+        "accept unknown-ingredient \"wanted\" until 2026-11-24\n",
+        "threshold total-tolerance 1 %\n",
         "house h\n",
         "=");
     for (int run = 0; run < 4; run++) {

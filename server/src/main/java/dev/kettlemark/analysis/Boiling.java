@@ -13,6 +13,7 @@ import dev.kettlemark.quantity.Derivation;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
@@ -82,6 +83,15 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
     return Band.spanning(
         Temperature.ofCelsius(quantity.lowInBase().doubleValue() - slack),
         Temperature.ofCelsius(quantity.highInBase().doubleValue() + slack));
+  }
+
+  /** The share of water left at a temperature; where the model ends nearly none. */
+  static Outcome<Ratio> waterLeft(Composition solids, Temperature temperature, Pressure pressure) {
+    Outcome<Ratio> left = SyrupBoiling.waterLeft(solids, temperature, pressure);
+    boolean tooDry = left instanceof Outcome.Unknown<Ratio> unknown
+        && unknown.reason() == Reason.OUTSIDE_VALID_RANGE
+        && temperature.celsius() > MODEL_ENDS;
+    return tooDry ? Outcome.known(LAST_WATER) : left;
   }
 
   /** Where a mass boils; its own temperature where that is unknown. */

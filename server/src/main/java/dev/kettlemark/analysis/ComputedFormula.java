@@ -59,6 +59,11 @@ public final class ComputedFormula {
     return KitchenRun.of(formula(), amounts, materials, kitchen, charge);
   }
 
+  /** The formula with something changed, to see what would become of it. */
+  public Experiment experiment() {
+    return new Experiment(resolved, materials, kitchen);
+  }
+
   /** Whether the masses are those of a nominal charge, since the formula gives no weight. */
   public boolean isNominal() {
     return amounts.charge().isEmpty();

@@ -88,6 +88,7 @@ final class Contents {
   }
 
   /** Agents remember what the mass around them went through, and the mass shows what they became. */
+  @SuppressWarnings("ReferenceEquality") // Two parcels that are equal are two all the same.
   private StepResult remembered(StepResult result, Verb verb) {
     boolean boiled = verb.effect() == Verb.Effect.COOK || verb.effect() == Verb.Effect.BOIL;
     List<StageParcel> after = new ArrayList<>();

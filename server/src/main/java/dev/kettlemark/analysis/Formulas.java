@@ -2,6 +2,8 @@ package dev.kettlemark.analysis;
 
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Library;
+import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Question;
 import dev.kettlemark.library.Scope;
 import dev.kettlemark.library.Snapshot;
@@ -20,8 +22,7 @@ public enum Formulas {
 
   /** A formula or variant with all that follows from it; empty for other sections. */
   public static final Task<Optional<ComputedFormula>> COMPUTED =
-      (entry, scope) -> resolve(entry, scope)
-          .map(resolved -> new FormulaComputation(entry, resolved, scope).compute());
+      (entry, scope) -> compute(entry, scope, Lookup.houseFor(entry.uri()));
 
   /** What a formula name means, resolved. */
   public static Question<Optional<ResolvedFormula>> resolved(String name) {
@@ -31,6 +32,11 @@ public enum Formulas {
   /** What a formula name means, computed; ask {@link Uses} for circles first. */
   public static Question<Optional<ComputedFormula>> computed(String name) {
     return new Computed(name);
+  }
+
+  /** What a formula name means, computed for a house that is named; as by default where it is not known. */
+  public static Question<Optional<ComputedFormula>> computedAt(String name, String house) {
+    return new ComputedElsewhere(name, house);
   }
 
   /** The computed formula of an entry in a snapshot. */
@@ -61,6 +67,37 @@ public enum Formulas {
           .find(Kind.MATERIAL, name)
           .flatMap(entry -> snapshot.result(COMPUTED, entry));
     }
+  }
+
+  private record ComputedElsewhere(String name, String house)
+      implements Question<Optional<ComputedFormula>> {
+    @Override
+    public Optional<ComputedFormula> ask(Snapshot snapshot) {
+      Library library = snapshot.library();
+      Optional<Entry> entry = library.find(Kind.MATERIAL, name);
+      Optional<Entry> elsewhere = library
+          .find(Kind.HOUSE, house)
+          .filter(found -> entry
+              .flatMap(e -> library.houseFor(e.uri()))
+              .filter(found::equals)
+              .isEmpty());
+      Task<Optional<ComputedFormula>> task =
+          elsewhere.isPresent() ? new ComputedAt(house) : COMPUTED;
+      return entry.flatMap(e -> snapshot.result(task, e));
+    }
+  }
+
+  private record ComputedAt(String house) implements Task<Optional<ComputedFormula>> {
+    @Override
+    public Optional<ComputedFormula> compute(Entry entry, Scope scope) {
+      return Formulas.compute(entry, scope, Lookup.of(Kind.HOUSE, house));
+    }
+  }
+
+  private static Optional<ComputedFormula> compute(
+      Entry entry, Scope scope, Question<Optional<Entry>> house) {
+    return resolve(entry, scope)
+        .map(resolved -> new FormulaComputation(entry, resolved, scope, house).compute());
   }
 
   private static Optional<ResolvedFormula> resolve(Entry entry, Scope scope) {

@@ -27,7 +27,8 @@ public record Material(
   /** Roles whose bearers must be brought to work. */
   private static final List<String> AGENTS = List.of("gelling", "thickening", "whipping");
 
-  static Material of(Ingredient ingredient) {
+  /** What an amount of an ingredient is of. */
+  public static Material of(Ingredient ingredient) {
     boolean isAgent = AGENTS.stream().anyMatch(ingredient::hasRole);
     return new Material(
         ingredient.name().value(),

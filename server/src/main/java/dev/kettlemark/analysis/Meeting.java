@@ -175,8 +175,10 @@ record Meeting(
   }
 
   private static Optional<Vessel> bowl(Kitchen kitchen, Optional<String> name) {
-    return name.flatMap(n -> kitchen.house().flatMap(house -> house.vessel(n)))
+    return name.flatMap(n -> kitchen
+        .house()
+        .flatMap(house -> house.vessel(n))
         .flatMap(House.Vessel::weighs)
-        .map(mass -> Vessel.ofSteel(mass, kitchen.room()));
+        .map(mass -> Vessel.ofSteel(mass, kitchen.temperatureOf(n))));
   }
 }

@@ -237,7 +237,7 @@ final class VariantResolution {
         .toList();
   }
 
-  private static BasisDefinition renamed(BasisDefinition basis, String old, String fresh) {
+  static BasisDefinition renamed(BasisDefinition basis, String old, String fresh) {
     return new BasisDefinition(
         basis.name(),
         basis.members().stream()
@@ -249,7 +249,7 @@ final class VariantResolution {
         basis.span());
   }
 
-  private static Statement mapNames(Statement step, String old, Optional<String> fresh) {
+  static Statement mapNames(Statement step, String old, Optional<String> fresh) {
     UnaryOperator<List<Located<Operand>>> change = operands -> operands.stream()
         .flatMap(operand -> !isName(operand, old)
             ? Stream.of(operand)

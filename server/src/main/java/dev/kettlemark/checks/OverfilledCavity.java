@@ -41,7 +41,8 @@ public final class OverfilledCavity implements Rule {
 
   private static Finding finding(Subject subject, WantedPiece piece, House.Mould mould) {
     boolean overflows = piece.volume().isWhollyAbove(mould.cavity());
-    double middle = piece.mass().grams() * 2
+    double middle = piece.mass().grams()
+        * 2
         / (piece.density().band().low().gramsPerMillilitre()
             + piece.density().band().high().gramsPerMillilitre());
     boolean isLikely =

@@ -2,6 +2,8 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.labelling.Label;
+import dev.kettlemark.labelling.Labels;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
@@ -96,6 +98,11 @@ public final class Subject {
   /** The day at which the library is looked at. */
   public LocalDate today() {
     return scope.ask(Lookup.today());
+  }
+
+  /** What the label of the formula or product must and may say; empty for all other sections. */
+  public Optional<Label> label() {
+    return scope.ask(Labels.label(entry));
   }
 
   public <T> T ask(Question<T> question) {

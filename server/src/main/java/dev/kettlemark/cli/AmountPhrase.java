@@ -1,6 +1,8 @@
 package dev.kettlemark.cli;
 
 import dev.kettlemark.model.Unit;
+import dev.kettlemark.quantity.Length;
+import dev.kettlemark.quantity.Temperature;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Optional;
@@ -24,6 +26,7 @@ record AmountPhrase(BigFraction figure, String name) {
 
   private static final String NUMBER = "(\\d{1,9}(?:\\.\\d{1,9})?)";
   private static final Pattern AMOUNT = Pattern.compile(NUMBER + " *([\\p{L}%/-]+)");
+  private static final Pattern TEMPERATURE = Pattern.compile(NUMBER + " *(?:°|deg)? *([CF])");
   private static final Pattern COUNT = Pattern.compile("(\\d{1,9})(?: *x)? +((?!x$)\\S+)");
   private static final Pattern AMOUNT_OF = Pattern.compile(NUMBER + " *([\\p{L}%/-]+) +(\\S+)");
 
@@ -35,6 +38,25 @@ record AmountPhrase(BigFraction figure, String name) {
   /** A share, as {@code 4%}, as a fraction of one. */
   static BigFraction share(String typed) {
     return in(Unit.Dimension.SHARE, AMOUNT, typed, "a share, such as 4%").figure();
+  }
+
+  /** A temperature, as {@code 143 °C}, {@code 143C} or {@code 289 °F}. */
+  static Temperature temperature(String typed) {
+    Matcher match = TEMPERATURE.matcher(typed);
+    if (!match.matches()) {
+      throw notRead(typed, "a temperature, such as 143 °C");
+    }
+    double figure = Double.parseDouble(match.group(1));
+    return match.group(2).equals("F")
+        ? Temperature.ofFahrenheit(figure)
+        : Temperature.ofCelsius(figure);
+  }
+
+  /** A length, as {@code 1609 m}. */
+  static Length length(String typed) {
+    return Length.ofMetres(in(Unit.Dimension.LENGTH, AMOUNT, typed, "a height, such as 1609 m")
+        .figure()
+        .doubleValue());
   }
 
   /** So many of something that has a name, as {@code 4x half-sphere}. */
@@ -116,6 +138,13 @@ record AmountPhrase(BigFraction figure, String name) {
   static final class AmountWords extends Words {
     AmountWords() {
       super(AMOUNT, 2);
+    }
+  }
+
+  /** {@code 143 °C} is two words. */
+  static final class TemperatureWords extends Words {
+    TemperatureWords() {
+      super(TEMPERATURE, 2);
     }
   }
 

@@ -100,7 +100,7 @@ final class ExplainCommand implements Callable<Integer> {
     Optional<String> page = RulePages.page(name.get());
     Optional<Threshold<?>> threshold = Threshold.named(name.get());
     if (page.isEmpty() && threshold.isPresent()) {
-      page = threshold.map(ThresholdText::markdown);
+      page = threshold.map(ThresholdText::page);
     }
     if (page.isPresent()) {
       MarkdownPage.lines(page.get(), paint.get(), terminal.width()).forEach(out::println);

@@ -71,13 +71,15 @@ final class KettlemarkCommand {
     line.addSubcommand(new CheckCommand(terminal, root::paint));
     line.addSubcommand(new ShowCommand(terminal, root::paint));
     line.addSubcommand(new ScaleCommand(terminal, root::paint));
+    line.addSubcommand(new LabelCommand(terminal));
+    line.addSubcommand(new TrialsCommand(terminal));
+    line.addSubcommand(AnswerCommand.commandLine(terminal, root::paint));
     line.addSubcommand(new FormatCommand(terminal, root::paint));
     line.addSubcommand(new ExplainCommand(terminal, root::paint));
     line.addSubcommand(new ServeCommand(terminal));
     line.addSubcommand(new VerifyModelsCommand(terminal, root::paint));
     line.addSubcommand(new CompletionCommand(terminal, line));
     line.getCommandSpec().addOption(versionOption());
-    line.getSubcommands().values().forEach(KettlemarkCommand::addHelpOption);
     addHelpOption(line);
     line.setOut(terminal.out());
     line.setErr(terminal.err());
@@ -102,6 +104,7 @@ final class KettlemarkCommand {
   }
 
   private static void addHelpOption(CommandLine line) {
+    line.getSubcommands().values().forEach(KettlemarkCommand::addHelpOption);
     line.getCommandSpec()
         .addOption(OptionSpec.builder("-h", "--help")
             .usageHelp(true)

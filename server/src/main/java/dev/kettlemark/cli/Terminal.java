@@ -9,6 +9,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Map;
 
 /**
@@ -50,7 +51,7 @@ record Terminal(
         writer(System.err),
         isInteractive(System.console()),
         System.getenv(),
-        Clock.systemDefaultZone());
+        Clock.system(ZoneId.systemDefault()));
   }
 
   /** The day on which the command runs. */

@@ -1,5 +1,6 @@
 package dev.kettlemark.features;
 
+import dev.kettlemark.analysis.Measurement;
 import dev.kettlemark.features.Proposal.Kind;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Component;
@@ -42,10 +43,22 @@ final class FactOffers {
       case "replace", "drop" -> change();
       case "withdraw" -> withdraw();
       case "lot", "changed" -> listed(names.ingredients());
-      case "measured" -> cursor.endsWith("of") ? names.stages() : List.of();
+      case "measured" -> measured();
       case "stands-in-for" -> listed(new Materials(snapshot).weighable(Set.of(), ""));
       default -> listed(Offer.words(Vocabulary.of(cursor.head())));
     };
+  }
+
+  /** What was measured stands behind the figure, and the stage behind {@code of}. */
+  private List<Offer> measured() {
+    if (cursor.endsWith("of")) {
+      return names.stages();
+    }
+    return cursor.endsWith(Lexeme.Kind.UNIT)
+        ? Measurement.words().stream()
+            .map(word -> Offer.of(word, Kind.WORD, ""))
+            .toList()
+        : List.of();
   }
 
   /** Words that stand right behind the fact word and behind each comma. */

@@ -3,6 +3,8 @@ package dev.kettlemark.features;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.StageResult;
+import dev.kettlemark.labelling.Labels;
+import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Formula;
@@ -21,12 +23,12 @@ final class FormulaHover implements HoverAnswer {
             .snapshot()
             .library()
             .find(Kind.MATERIAL, name.symbol().name())
-            .flatMap(entry -> Formulas.computed(pointed.snapshot(), entry))
-            .map(formula ->
-                pointed.text(text(pointed, formula), name.occurrence().span())));
+            .flatMap(entry -> Formulas.computed(pointed.snapshot(), entry)
+                .map(formula -> pointed.text(
+                    text(pointed, entry, formula), name.occurrence().span()))));
   }
 
-  private static Markdown text(Pointed pointed, ComputedFormula computed) {
+  private static Markdown text(Pointed pointed, Entry entry, ComputedFormula computed) {
     Formula formula = computed.formula();
     String name = formula.name().value();
     Markdown markdown = new Markdown();
@@ -59,6 +61,8 @@ final class FormulaHover implements HoverAnswer {
         .last()
         .map(stage -> AgentText.of(stage.left().agents()))
         .orElse(""));
+    markdown.paragraph(
+        Labels.label(pointed.snapshot(), entry).map(LabelLines::of).orElse(""));
     markdown.paragraph(CautionText.sentences(formula.facts().wordsOf("caution")));
     markdown.paragraph(WhereUsed.of(pointed.snapshot(), name).sentence());
     return markdown;

@@ -11,6 +11,7 @@ public final class Hover {
   private static final List<HoverAnswer> ANSWERS = List.of(
       new AcceptHover(),
       new ThresholdHover(),
+      new TrialHover(),
       new TemperatureHover(),
       new AmountHover(),
       new UnitHover(),

@@ -1,5 +1,6 @@
 package dev.kettlemark.features;
 
+import dev.kettlemark.labelling.Labels;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.model.Located;
@@ -41,10 +42,14 @@ final class ProductHover implements HoverAnswer {
 
   private static Optional<HoverText> text(Pointed pointed, Entry entry, Span span) {
     return Products.computed(pointed.snapshot(), entry)
-        .map(product -> pointed.text(text(product), span));
+        .map(product -> pointed.text(
+            text(
+                product,
+                Labels.label(pointed.snapshot(), entry).map(LabelLines::of).orElse("")),
+            span));
   }
 
-  private static Markdown text(ComputedProduct computed) {
+  private static Markdown text(ComputedProduct computed, String label) {
     Product product = computed.product();
     Markdown markdown = new Markdown();
     markdown.paragraph("**" + Markdown.plain(product.shownName()) + "** — product "
@@ -59,6 +64,7 @@ final class ProductHover implements HoverAnswer {
         computed.parts().stream().map(ProductHover::row).toList());
     markdown.paragraph(String.join(
         "  \n", computed.needs().stream().map(need -> need(product, need)).toList()));
+    markdown.paragraph(label);
     markdown.paragraph(CautionText.sentences(product.facts().wordsOf("caution")));
     return markdown;
   }

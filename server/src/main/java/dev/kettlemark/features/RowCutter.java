@@ -77,7 +77,9 @@ final class RowCutter {
       case DATED -> cutBefore(tokens, token -> token.reads("on") || token.reads("every"), 2, cuts);
       case SOURCED -> cutBefore(tokens, token -> token.reads("from"), 2, cuts);
       case REPLACED -> cutBefore(tokens, token -> token.reads("by"), 2, cuts);
-      case PART, MEASURED -> cuts.add(Math.max(2, behindBasis(tokens, behindFigure(tokens, 1))));
+      case PART -> cuts.add(Math.max(2, behindBasis(tokens, behindFigure(tokens, 1))));
+      case MEASURED ->
+        cuts.add(Math.max(2, behindScale(tokens, behindBasis(tokens, behindFigure(tokens, 1)))));
       case LOT -> cuts.add(2);
       case ADDED -> {
         int name = Math.max(2, behindBasis(tokens, behindFigure(tokens, 1)));
@@ -166,6 +168,14 @@ final class RowCutter {
         && tokens.get(from).reads("of")
         && isAt(tokens, from + 1, Lexeme.Kind.NAME);
     return basis ? from + 2 : from;
+  }
+
+  /** Index behind the {@code of 10} of a score; the index itself where no scale stands. */
+  private static int behindScale(List<Token> tokens, int from) {
+    boolean scale = from < tokens.size()
+        && tokens.get(from).reads("of")
+        && isAt(tokens, from + 1, Lexeme.Kind.NUMBER);
+    return scale ? from + 2 : from;
   }
 
   private static boolean isAt(List<Token> tokens, int index, Lexeme.Kind kind) {

@@ -1,6 +1,7 @@
 package dev.kettlemark.features;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.HouseCorrections;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
@@ -26,11 +27,13 @@ final class StageHover implements HoverAnswer {
             .flatMap(formula -> formula
                 .process()
                 .stage(name.symbol().name())
-                .map(stage ->
-                    pointed.text(text(formula, stage), name.occurrence().span()))));
+                .map(stage -> pointed.text(
+                    text(formula, stage, HouseCorrections.beside(pointed.snapshot(), formula)),
+                    name.occurrence().span()))));
   }
 
-  private static Markdown text(ComputedFormula formula, StageResult stage) {
+  private static Markdown text(
+      ComputedFormula formula, StageResult stage, HouseCorrections corrections) {
     Markdown markdown = new Markdown();
     FinishedMass left = new FinishedMass(stage.left(), formula.kitchen());
     String title = stage.stage().title().map(Markdown::plain).orElse(stage.name());
@@ -55,6 +58,9 @@ final class StageHover implements HoverAnswer {
             ? List.of("after", "temperature", "water", "state")
             : List.of("after", "weight", "temperature", "water", "state"),
         stage.steps().stream().map(step -> row(step, formula)).toList());
+    markdown.paragraph(String.join(
+        "\n",
+        new CorrectedStage(stage, formula.kitchen(), corrections, !formula.isNominal()).lines()));
     return markdown;
   }
 

@@ -13,11 +13,20 @@ public final class ThresholdText {
 
   private ThresholdText() {}
 
-  /** What it is a limit of, its usual value, the reason, the source and the day, as Markdown. */
-  public static String markdown(Threshold<?> threshold) {
+  /** What it is a limit of, its usual value, the reason, the source and the day. */
+  static String markdown(Threshold<?> threshold) {
+    return told("**" + threshold.word() + "** — " + Markdown.plain(threshold.meaning()), threshold);
+  }
+
+  /** The same as a page of its own, in Markdown. */
+  public static String page(Threshold<?> threshold) {
+    return told("# " + threshold.word() + "\n\nIt is " + threshold.meaning() + ".", threshold);
+  }
+
+  private static String told(String opening, Threshold<?> threshold) {
     House.Setting usual = Thresholds.usual(threshold);
     return new Markdown()
-        .paragraph("**" + threshold.word() + "** — " + Markdown.plain(threshold.meaning()))
+        .paragraph(opening)
         .paragraph("Usual is " + value(usual)
             + usual.reason().map(why -> ": " + Markdown.plain(why)).orElse("") + ".")
         .paragraph("Source: " + Markdown.plain(usual.source().orElse("none given"))

@@ -3,6 +3,7 @@ package dev.kettlemark.library;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.House;
+import dev.kettlemark.model.Trial;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -25,12 +26,14 @@ public final class Library {
   private final NavigableMap<String, Document> documents;
   private final Map<Kind, Map<String, List<Entry>>> names;
   private final Map<String, List<Entry>> codes;
+  private final Map<String, List<Entry>> trials;
   private final NavigableMap<String, Entry> houses;
 
   private Library(NavigableMap<String, Document> documents) {
     this.documents = documents;
     this.names = index(documents.values());
     this.codes = codes(documents.values());
+    this.trials = trials(documents.values());
     this.houses = new TreeMap<>();
     for (Document document : documents.values()) {
       document.entries().stream()
@@ -87,6 +90,11 @@ public final class Library {
   /** Every formula, variant and product with that code, in order of URI and offset. */
   public List<Entry> withCode(String code) {
     return codes.getOrDefault(code, List.of());
+  }
+
+  /** Every trial of a formula or variant, in order of URI and offset. */
+  public List<Entry> trialsOf(String formula) {
+    return trials.getOrDefault(formula, List.of());
   }
 
   /** Every name of a kind. */
@@ -146,6 +154,21 @@ public final class Library {
       }
     }
     return codes;
+  }
+
+  private static Map<String, List<Entry>> trials(Collection<Document> documents) {
+    Map<String, List<Entry>> trials = new HashMap<>();
+    for (Document document : documents) {
+      for (Entry entry : document.entries()) {
+        entry
+            .declaration()
+            .flatMap(d -> d instanceof Trial trial ? trial.formula() : Optional.empty())
+            .ifPresent(formula -> trials
+                .computeIfAbsent(formula.value(), key -> new ArrayList<>(1))
+                .add(entry));
+      }
+    }
+    return trials;
   }
 
   private static void add(Map<Kind, Map<String, List<Entry>>> index, Entry entry) {

@@ -30,6 +30,11 @@ public final class Lookup {
     return new WithCode(code);
   }
 
+  /** The trials of a formula or variant. */
+  public static Question<List<Entry>> trialsOf(String formula) {
+    return new TrialsOf(formula);
+  }
+
   /** The house that holds for a document. */
   public static Question<Optional<Entry>> houseFor(String uri) {
     return new HouseOf(uri);
@@ -72,6 +77,13 @@ public final class Lookup {
     @Override
     public List<Entry> ask(Snapshot snapshot) {
       return snapshot.library().withCode(code);
+    }
+  }
+
+  private record TrialsOf(String formula) implements Question<List<Entry>> {
+    @Override
+    public List<Entry> ask(Snapshot snapshot) {
+      return snapshot.library().trialsOf(formula);
     }
   }
 

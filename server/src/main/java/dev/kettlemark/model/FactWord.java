@@ -89,8 +89,8 @@ public final class FactWord {
   public static final Set<String> PRODUCT_PART =
       Set.of("centre", "layer", "coat", "filling", "wafer");
 
-  public static final Set<String> TRIAL =
-      Set.of("batch", "lot", "changed", "measured", "scored", "verdict", "photo", "note");
+  public static final Set<String> TRIAL = Set.of(
+      "version", "batch", "lot", "changed", "measured", "scored", "verdict", "photo", "note");
 
   public static final Set<String> SHEET = Set.of("show", "makes", "note", "title");
 

@@ -73,6 +73,16 @@ public record Formula(
                 || line.measure().value() instanceof Measure.Sufficient);
   }
 
+  /** The same formula with other stages. */
+  public Formula withStages(List<Stage> other) {
+    return new Formula(name, title, facts, percent, batch, bases, other, parent);
+  }
+
+  /** The same formula with other bases. */
+  public Formula withBases(List<BasisDefinition> other) {
+    return new Formula(name, title, facts, percent, batch, other, stages, parent);
+  }
+
   /** The same formula with every place moved to one span, for what a variant inherits. */
   public Formula relocated(Span place) {
     return new Formula(

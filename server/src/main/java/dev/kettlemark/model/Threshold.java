@@ -21,51 +21,54 @@ import org.hipparchus.fraction.BigFraction;
  */
 public final class Threshold<T> {
 
-  public static final Threshold<Ratio> TOTAL_TOLERANCE = share(
-      "total-tolerance",
-      "by how much the lines of a formula may miss 100 %, before it is a mistake");
+  public static final Threshold<Ratio> TOTAL_TOLERANCE =
+      share("total-tolerance", "the most by which the lines of a formula may miss 100 %");
 
   public static final Threshold<Ratio> SMALL_POWDER_DOSE =
       share("small-powder-dose", "the share of the charge below which a powder must be weighed");
 
-  public static final Threshold<Ratio> GUM_OVERDOSE =
-      share("gum-overdose", "what share of the highest usual dose of a gum cannot be meant");
+  public static final Threshold<Ratio> GUM_OVERDOSE = share(
+      "gum-overdose",
+      "the share of the highest usual dose of a gum above which it cannot be meant");
 
-  public static final Threshold<Temperature> HOT_SYRUP =
-      temperature("hot-syrup", "above it a syrup cooks the foaming agent that it is poured into");
+  public static final Threshold<Temperature> HOT_SYRUP = temperature(
+      "hot-syrup", "the heat above which a syrup cooks the foaming agent that it is poured into");
 
   public static final Threshold<Band<Temperature>> USUAL_COOK = temperatures(
-      "usual-cook", "where a cook ends; a figure that lies there in the other scale is meant so");
+      "usual-cook",
+      "the range in which a cook ends; a figure that lies there in the other scale is meant so");
 
   public static final Threshold<TemperatureDifference> SUGAR_STAGE_SLACK = difference(
       "sugar-stage-slack",
-      "how far a cook may end outside the sugar stage written beside it, before it is an error");
+      "the farthest that a cook may end outside the sugar stage beside it, before it is an error");
 
-  public static final Threshold<Ratio> BATCH_SHORTFALL =
-      share("batch-shortfall", "what share of the pieces' weight a batch may lack, as rounding");
+  public static final Threshold<Ratio> BATCH_SHORTFALL = share(
+      "batch-shortfall", "the share of the pieces' weight that a batch may lack, as rounding");
 
   public static final Threshold<Ratio> CRITICAL_WEIGHING_ERROR = share(
       "critical-weighing-error",
-      "what share of an amount that acts by its dose one step of the scale may be");
+      "the most that one step of the scale may be of an amount that acts by its dose");
 
-  public static final Threshold<Ratio> USUAL_WEIGHING_ERROR =
-      share("usual-weighing-error", "what share of any other amount one step of the scale may be");
+  public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
+      "usual-weighing-error", "the most that one step of the scale may be of any other amount");
 
   // Gelling, thickening and whipping agents.
-  public static final Threshold<Ratio> HIGH_DOSE =
-      share("high-dose", "above which share of its highest usual dose an agent is told to be much");
+  public static final Threshold<Ratio> HIGH_DOSE = share(
+      "high-dose",
+      "the share of the highest usual dose of an agent above which it is told to be much");
 
   public static final Threshold<Ratio> AGENTS_TOGETHER = share(
-      "agents-together", "what several gelling agents may add up to, each against its middle dose");
+      "agents-together",
+      "the most that several gelling agents may add up to, each against its middle dose");
 
-  public static final Threshold<Temperature> ENZYME_HEAT =
-      temperature("enzyme-heat", "from it on the enzymes of raw fruit no longer digest protein");
+  public static final Threshold<Temperature> ENZYME_HEAT = temperature(
+      "enzyme-heat", "the heat from which on the enzymes of raw fruit no longer digest protein");
 
   public static final Threshold<Ratio> ACID_GEL_SOLIDS = share(
-      "acid-gel-solids", "below which soluble solids a pectin that sets in acid gives no gel");
+      "acid-gel-solids", "the soluble solids below which a pectin that sets in acid gives no gel");
 
   public static final Threshold<Ratio> ACID_IN_BOIL =
-      share("acid-in-boil", "from which share of acid on a boil wears a gelling agent down");
+      share("acid-in-boil", "the share of acid from which on a boil wears a gelling agent down");
 
   public static final Threshold<Ratio> LEAST_FOAM_WATER = share(
       "least-foam-water", "the least water on a whipping powder that stands in for fresh white");
@@ -75,26 +78,28 @@ public final class Threshold<T> {
 
   public static final Threshold<Ratio> REPLACED_SOLIDS = share(
       "replaced-solids",
-      "how many times the dry matter an agent may have that replaces another weight for weight");
+      "the most dry matter, against the other's, of an agent that replaces another weight for weight");
 
   // Aeration and deposit.
   public static final Threshold<Ratio> BOWL_FILL =
-      share("bowl-fill", "how full a bowl may be while something is whipped in it");
+      share("bowl-fill", "the most that may be full of a bowl in which something is whipped");
 
   public static final Threshold<Ratio> DENSITY_SLACK = share(
-      "density-slack", "how far an expected density may lie outside the usual one of its kind");
+      "density-slack",
+      "the farthest that a checked density may lie outside the usual one of its kind");
 
   public static final Threshold<Ratio> OVERRUN_SLACK = share(
-      "overrun-slack", "how far an expected overrun may lie from that of the expected density");
+      "overrun-slack",
+      "the farthest that an expected overrun may lie from that of the expected density");
 
   public static final Threshold<Ratio> CAVITY_FILL =
-      share("cavity-fill", "below which share a filled cavity looks half empty");
+      share("cavity-fill", "the share below which a filled cavity looks half empty");
 
   public static final Threshold<Ratio> CUT_WEIGHT_ERROR =
-      share("cut-weight-error", "by what share a cut piece may miss its weight");
+      share("cut-weight-error", "the share by which a cut piece may miss its weight");
 
   public static final Threshold<Ratio> LATE_ADDITION =
-      share("late-addition", "what share of a mass may go in after its density is measured");
+      share("late-addition", "the share of a mass that may go in after its density is measured");
 
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,

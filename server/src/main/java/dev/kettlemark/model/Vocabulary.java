@@ -126,7 +126,8 @@ public final class Vocabulary {
       new Term("nut", "holds nuts or peanuts, which some people must not touch"),
       new Term("choking", "hard or round pieces can choke a small child"),
       new Term("alcohol", "holds spirit"),
-      new Term("laxative", "much of it at once acts as a laxative"));
+      new Term("laxative", "much of it at once acts as a laxative"),
+      new Term("child-activity", "holds colours that may make children restless"));
 
   private static final List<Term> TEXTURE = List.of(
       new Term("brittle", "glassy, snaps"),
@@ -141,17 +142,28 @@ public final class Vocabulary {
       new Term("draft", "written, not made yet"),
       new Term("bench", "made at the bench, still changing"),
       new Term("released", "may leave the kitchen; changes need a new version"),
-      new Term("withdrawn", "not to be made any more"));
+      new Term("withdrawn", "not to be made any more"),
+      new Term("discontinued", "an ingredient that is no longer sold"));
 
   private static final List<Term> CLAIM = List.of(
       new Term("vegan", "nothing of animals"),
       new Term("vegetarian", "nothing of an animal's body"),
       new Term("gluten-free", "no more than 20 mg/kg gluten"),
       new Term("nut-free", "no nut and no peanut"),
+      new Term("peanut-free", "no peanut"),
       new Term("egg-free", "no egg"),
       new Term("milk-free", "no milk and no lactose"),
+      new Term("dairy-free", "the same as milk-free"),
+      new Term("soy-free", "no soya"),
       new Term("no-added-sugar", "nothing added that counts as sugar"),
-      new Term("less-sugar", "at least 30 % less sugar than the like"));
+      new Term("less-sugar", "at least 30 % less sugar than what is named behind of"),
+      new Term("low-sugar", "no more than 5 g sugars in 100 g"),
+      new Term("sugar-free", "no more than 0.5 g sugars in 100 g"),
+      new Term("high-protein", "protein gives at least 20 % of the energy"),
+      new Term("high-fibre", "at least 6 g fibre in 100 g"),
+      new Term("alcohol-free", "no spirit and nothing made with it"),
+      new Term("halal", "a certifying body says so; nothing here checks it"),
+      new Term("kosher", "a certifying body says so; nothing here checks it"));
 
   private static final List<Term> MARKET = List.of(
       new Term("EU", "the rules of the European Union"),

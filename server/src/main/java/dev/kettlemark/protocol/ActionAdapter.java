@@ -2,6 +2,7 @@ package dev.kettlemark.protocol;
 
 import com.google.gson.JsonObject;
 import dev.kettlemark.checks.SafeFixes;
+import dev.kettlemark.features.AnswerActions;
 import dev.kettlemark.features.QuickFixes;
 import dev.kettlemark.features.ScaleActions;
 import dev.kettlemark.library.Entry;
@@ -119,15 +120,21 @@ final class ActionAdapter {
         .ifPresent(declaration -> {
           String name = declaration.name().value();
           String uri = scene.moment().clientUri(scene.document().uri());
-          for (ScaleActions.Proposal proposal : ScaleActions.of(scene.snapshot(), entry)) {
-            CodeAction action = new CodeAction(proposal.title());
-            action.setKind(CodeActionKind.RefactorRewrite);
-            action.setEdit(scene.workspaceEdit(Map.of(entry.uri(), proposal.edits())));
-            actions.add(Either.forRight(action));
-          }
+          AnswerActions.at(scene.snapshot(), scene.document(), span)
+              .forEach(proposal -> actions.add(rewrite(scene, entry, proposal)));
+          ScaleActions.of(scene.snapshot(), entry)
+              .forEach(proposal -> actions.add(rewrite(scene, entry, proposal)));
           actions.add(command("Scale " + name + " …", ASK_SCALE, uri, name));
           actions.add(command("Show " + name + " as a table", OPEN_TABLE, uri, name));
         });
+  }
+
+  private static Either<Command, CodeAction> rewrite(
+      Scene scene, Entry entry, ScaleActions.Proposal proposal) {
+    CodeAction action = new CodeAction(proposal.title());
+    action.setKind(CodeActionKind.RefactorRewrite);
+    action.setEdit(scene.workspaceEdit(Map.of(entry.uri(), proposal.edits())));
+    return Either.forRight(action);
   }
 
   private static Either<Command, CodeAction> command(

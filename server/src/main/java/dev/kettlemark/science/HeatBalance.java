@@ -54,6 +54,9 @@ public final class HeatBalance {
 
   private HeatBalance() {}
 
+  /** Parcels closer than this in kelvin hold too little heat to tell a loss from a reading error; an own estimate. */
+  private static final double LEAST_FALL = 20;
+
   /** One possible result: the temperature in °C and the steam in kg. */
   record Settled(double celsius, double steam) {}
 
@@ -98,6 +101,56 @@ public final class HeatBalance {
 
   /** What goes in at one end of its band. */
   record Held(Portion portion, double celsius) {}
+
+  /**
+   * Returns the share of the heat that bowl, whisk and air have taken, by what a probe read afterwards.
+   *
+   * <p>Equation: λ = (Σ mᵢ·hᵢ(tᵢ) − Σ mᵢ·h(T)) / Σ mᵢ·(hᵢ(tᵢ) − hᵢ(t_c)), the balance above without a vessel and without
+   * steam, solved for the loss. The result is the mean over both models of heat content, each parcel in the middle of its
+   * band; below zero where the mixture was hotter than its parcels can make it.
+   *
+   * @param parcels at least two, one of them much hotter than another
+   * @param measured the temperature of the mixture
+   */
+  public static Outcome<Ratio> lostShare(List<Parcel> parcels, Temperature measured) {
+    if (!allInRange(parcels, Optional.empty()) || !HeatContent.isInRange(measured.celsius())) {
+      return Outcome.unknown(
+          Reason.OUTSIDE_VALID_RANGE, "a temperature lies outside −40 to 180 °C");
+    }
+    List<Held> held = parcels.stream()
+        .map(parcel -> new Held(parcel.portion(), middleCelsius(parcel)))
+        .toList();
+    double coldest = held.stream().mapToDouble(Held::celsius).min().orElse(0);
+    double hottest = held.stream().mapToDouble(Held::celsius).max().orElse(0);
+    if (hottest - coldest < LEAST_FALL) {
+      return Outcome.unknown(
+          Reason.NOT_MODELLED, "what was put together was nearly of one temperature");
+    }
+    return Outcome.known(Ratio.ofFraction(Stream.of(HeatContent.values())
+        .mapToDouble(model -> lostShare(model, held, coldest, measured.celsius()))
+        .average()
+        .orElse(0)));
+  }
+
+  private static double lostShare(
+      HeatContent model, List<Held> held, double coldest, double measured) {
+    List<Portion> portions = held.stream().map(Held::portion).toList();
+    double mass =
+        portions.stream().map(Portion::mass).mapToDouble(Mass::kilograms).sum();
+    double left = mass * model.kilojoulesPerKilogram(Composition.mix(portions), measured);
+    double before = 0;
+    double most = 0;
+    for (Held one : held) {
+      double content = contents(model, one.portion(), one.celsius());
+      before += content;
+      most += content - contents(model, one.portion(), coldest);
+    }
+    return (before - left) / most;
+  }
+
+  private static double middleCelsius(Parcel parcel) {
+    return (parcel.temperature().low().celsius() + parcel.temperature().high().celsius()) / 2;
+  }
 
   /** The balance for one model and one temperature per parcel; nothing if no temperature in range balances it. */
   static Optional<Settled> settle(

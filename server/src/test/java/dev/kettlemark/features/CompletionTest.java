@@ -235,6 +235,9 @@ class CompletionTest {
     completion.checkAll("variant a of <|>", "nougat");
     completion.checkAll("trial T-1 of <|>", "nougat");
     completion.check("product a\n  centre 18 g <|>", "nougat");
+    completion.check("trial T-1 of nougat\n  measured 3 g <|>", "aw", "density", "end");
+    completion.checkAll(
+        "trial T-1 of nougat\n  measured 3 g weight of <|>", "foam", "syrup", "body");
     completion.checkAll("trial T-1 of nougat on 2026-01-01 at <|>", "quay");
     completion.checkAll("formula a\nstage b in <|>", "bowl-5");
   }

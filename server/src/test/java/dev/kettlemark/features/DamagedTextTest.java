@@ -87,6 +87,7 @@ class DamagedTextTest {
         for (int pointer = 0; pointer < POINTERS; pointer++) {
           answer(snapshot, document, random.nextInt(document.text().source().length() + 1));
         }
+        answerLine(snapshot, document, random.nextInt(document.text().source().length() + 1));
         answerWhole(snapshot, document);
       } catch (RuntimeException failure) {
         fail("copy " + copy + ":\n" + document.text().source().text(), failure);
@@ -112,6 +113,12 @@ class DamagedTextTest {
       assertTrue(!hover.markdown().isBlank(), () -> "an empty hover at " + offset);
     });
     Navigation.highlights(snapshot, document, offset);
+  }
+
+  /** An answer runs the formula many times, so only some lines are asked. */
+  private static void answerLine(Snapshot snapshot, Document document, int offset) {
+    AnswerActions.at(snapshot, document, Span.at(offset))
+        .forEach(proposal -> TextEdit.applyAll(document.text().source().text(), proposal.edits()));
   }
 
   private static void answerWhole(Snapshot snapshot, Document document) {

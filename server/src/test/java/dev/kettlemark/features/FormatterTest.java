@@ -166,12 +166,14 @@ class FormatterTest {
         lot honey "H-25"
         measured 140.4 °C end of syrup
         measured 0.52 aw body at 24 h
+        scored 8 of 10 chew
         scored 8 chew
         """, """
         trial T-1 of nougat on 2026-03-09 at quay
           lot       honey               "H-25"
           measured  140.4 °C    end of syrup
           measured  0.52 aw     body at 24 h
+          scored    8 of 10     chew
           scored    8           chew
         """);
   }

@@ -60,7 +60,7 @@ class HoverTest {
         house quay
           threshold usual-<|>cook 100-170 °C "nobody here makes caramel"
         """).hover();
-    assertTrue(told.startsWith("**usual-cook** — where a cook ends"), told);
+    assertTrue(told.startsWith("**usual-cook** — the range in which a cook ends"), told);
     assertTrue(told.contains("Usual is 100–180 °C: "), told);
     assertTrue(told.contains("Source: common practice, no source; looked at on "), told);
   }
@@ -341,5 +341,39 @@ class HoverTest {
 
   private static void assertContains(String told, String part) {
     assertTrue(told.contains(part), () -> "`" + part + "` is not in:\n" + told);
+  }
+
+  @Test
+  void tellsAllergensTracesAndDietOfAProduct() {
+    assertContains(
+        hover("""
+        house pier
+          market EU
+        product bi<|>te
+          centre 8 g honey
+          coat 30 % of finished couverture-dark-62
+        """),
+        "Allergens: soybeans.  \nMay contain: milk, nuts (almond, hazelnut).  \n"
+            + "Diet: vegan no (`honey`); vegetarian yes.");
+  }
+
+  @Test
+  void tellsAllergensOfEachMarketWhereTheyDiffer() {
+    String told = hover("""
+        formula se<|>t
+          percent of charge
+        stage pan
+          50 % pine-nut
+          50 % moon-dust
+          mix
+        """);
+    assertContains(
+        told,
+        "Allergens (EU): none stated.  \nMay contain (EU): nothing stated.  \n"
+            + "Allergens (US): tree nuts (pine nut).");
+    assertContains(
+        told,
+        "Allergens unknown of `moon-dust`.  \n"
+            + "Diet: vegan unknown (`moon-dust` silent); vegetarian unknown (`moon-dust` silent).");
   }
 }

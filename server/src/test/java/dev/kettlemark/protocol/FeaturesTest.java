@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.concurrent.ExecutionException;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.CompletionItem;
@@ -60,6 +61,17 @@ class FeaturesTest {
         centre    42 g                cold-bar
         make      37 pieces
         loss      4 % of centre
+      """;
+
+  private static final String GEL = """
+      formula gel "Gel"
+        percent   of charge
+        batch     1000 g
+
+      stage soak
+         1.50 %             gelatine-250
+         q.s.               water
+        soak      gelatine-250, water for 20 min until bloomed
       """;
 
   private static final String PANTRY = """
@@ -227,6 +239,25 @@ class FeaturesTest {
     String scaled = EditorFixture.applied(editor.text(bar), edits(scale.getEdit(), bar));
     // 37 × 42 g / 0.96, by hand.
     assertEquals(BAR.replace("1200 g", "1618.75 g"), scaled);
+  }
+
+  @Test
+  void anAnswerIsARewritingThatOneUndoTakesBack() throws Exception {
+    String gel = folder.resolve("gel.kettle").toUri().toString();
+    editor.open(gel, GEL);
+    Position position = editor.positionOf(gel, "1.50");
+    CodeActionParams params = new CodeActionParams(
+        EditorFixture.id(gel), new Range(position, position), new CodeActionContext(List.of()));
+    CodeAction answer =
+        editor.await(editor.server().getTextDocumentService().codeAction(params)).stream()
+            .map(either -> either.getRight())
+            .filter(action -> action.getTitle().startsWith("Use gelatine-200: 1.68 %"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(CodeActionKind.RefactorRewrite, answer.getKind());
+    assertEquals(
+        GEL.replace("gelatine-250", "gelatine-200").replace("1.50 %", "1.68 %"),
+        EditorFixture.applied(editor.text(gel), edits(answer.getEdit(), gel)));
   }
 
   @Test

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -177,5 +178,49 @@ class HeatBalanceTest {
 
   private static Parcel parcel(Portion portion, double celsius) {
     return new Parcel(portion, Band.of(Temperature.ofCelsius(celsius)));
+  }
+
+  /** First law: what a known loss leaves is found to be that loss again. */
+  @ParameterizedTest
+  @CsvSource({"0", "5", "14", "30"})
+  void findsTheLossAgain(double percent) {
+    List<Parcel> parcels = List.of(parcel(syrup(600, 87.8), 118), parcel(FOAM, 22));
+    double middle = Stream.of(HeatContent.values())
+        .mapToDouble(model -> HeatBalance.settle(
+                model,
+                new Portion(
+                    Mass.ofGrams(750),
+                    Composition.mix(parcels.stream().map(Parcel::portion).toList())),
+                List.of(
+                    new HeatBalance.Held(parcels.get(0).portion(), 118),
+                    new HeatBalance.Held(parcels.get(1).portion(), 22)),
+                Optional.empty(),
+                Ratio.ofPercent(percent),
+                SEA_LEVEL)
+            .orElseThrow()
+            .celsius())
+        .average()
+        .orElseThrow();
+    double found = HeatBalance.lostShare(parcels, Temperature.ofCelsius(middle))
+        .map(Ratio::percent)
+        .orElse(Double.NaN);
+    assertEquals(percent, found, 0.2);
+  }
+
+  /** By hand, with one specific heat: (80 + 20 − 2 · 47) / (80 − 20) = 10 %. */
+  @Test
+  void findsTheLossOfWaterInWater() {
+    Portion water = new Portion(Mass.ofGrams(100), Composition.of(Component.WATER));
+    List<Parcel> parcels = List.of(parcel(water, 80), parcel(water, 20));
+    double found = HeatBalance.lostShare(parcels, Temperature.ofCelsius(47))
+        .map(Ratio::percent)
+        .orElse(Double.NaN);
+    assertEquals(10, found, 0.6);
+  }
+
+  @Test
+  void tellsNoLossOfMassesOfOneHeat() {
+    List<Parcel> parcels = List.of(parcel(syrup(600, 87.8), 30), parcel(FOAM, 22));
+    assertFalse(HeatBalance.lostShare(parcels, Temperature.ofCelsius(26)).isKnown());
   }
 }

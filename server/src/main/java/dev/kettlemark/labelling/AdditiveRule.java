@@ -1,0 +1,53 @@
+package dev.kettlemark.labelling;
+
+import dev.kettlemark.model.Facts;
+import java.util.List;
+
+/**
+ * Something that must not be in a food of a market.
+ *
+ * @param food {@code any}, {@code jelly} or {@code mini-cup}
+ * @param names of which an ingredient bears one
+ * @param what one plain clause in lower case
+ */
+public record AdditiveRule(Market market, String food, List<String> names, String what, Law law) {
+
+  private static final List<AdditiveRule> ALL = LawTable.read("additives.txt").stream()
+      .map(row -> new AdditiveRule(
+          row.market().orElseThrow(),
+          row.text("food"),
+          row.list("names"),
+          row.text("what"),
+          row.law()))
+      .toList();
+
+  public AdditiveRule {
+    names = List.copyOf(names);
+  }
+
+  public static List<AdditiveRule> all() {
+    return ALL;
+  }
+
+  /** Whether the rule speaks of such a food, by its texture and its display name. */
+  public boolean isAbout(Facts facts, String shownName) {
+    return switch (food) {
+      case "any" -> true;
+      case "jelly" -> facts.says("texture", "gelled") || isMiniCup(shownName);
+      case "mini-cup" -> isMiniCup(shownName);
+      default -> throw new IllegalStateException("no food is named " + food);
+    };
+  }
+
+  public boolean names(IngredientUse use) {
+    return use.allNames().stream()
+        .anyMatch(known -> names.stream().anyMatch(name -> Phrase.isIn(known, name)));
+  }
+
+  private static boolean isMiniCup(String shownName) {
+    return Phrase.isIn(shownName, "mini cup")
+        || Phrase.isIn(shownName, "mini cups")
+        || Phrase.isIn(shownName, "jelly cup")
+        || Phrase.isIn(shownName, "jelly cups");
+  }
+}

@@ -1,0 +1,48 @@
+package dev.kettlemark.labelling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+
+/** Sets the allergens off in a list of ingredients, in capitals: Regulation (EU) No 1169/2011, article 21. */
+final class Emphasis {
+
+  private Emphasis() {}
+
+  /** The label with its allergens in capitals; one that it does not name is added in brackets. */
+  static String of(String label, IngredientUse use, Market market) {
+    String text = label;
+    List<String> unnamed = new ArrayList<>();
+    for (String word : use.words("allergen")) {
+      AllergenGroup group = AllergenGroup.of(market, word).orElse(null);
+      if (group == null || Exemption.of(market, word, use).isPresent()) {
+        continue;
+      }
+      String marked = marked(text, group.printed());
+      boolean isNamed = group.printed().stream().anyMatch(printed -> Phrase.isIn(label, printed));
+      if (!isNamed && unnamed.stream().noneMatch(known -> known.equals(group.name()))) {
+        unnamed.add(group.name());
+      }
+      text = marked;
+    }
+    String behind =
+        unnamed.isEmpty() ? "" : " (" + String.join(", ", unnamed).toUpperCase(Locale.ROOT) + ")";
+    return text + behind;
+  }
+
+  private static String marked(String text, List<String> printed) {
+    StringBuilder marked = new StringBuilder(text);
+    String plain = Phrase.plain(text);
+    for (String word : printed) {
+      Matcher matcher = Phrase.pattern(word).matcher(plain);
+      while (matcher.find()) {
+        marked.replace(
+            matcher.start(),
+            matcher.end(),
+            text.substring(matcher.start(), matcher.end()).toUpperCase(Locale.ROOT));
+      }
+    }
+    return marked.toString();
+  }
+}

@@ -1,0 +1,139 @@
+package dev.kettlemark.labelling;
+
+import dev.kettlemark.quantity.Display;
+import dev.kettlemark.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The allergens of what is made as one market lists them.
+ *
+ * @param contained in the order of the law
+ * @param mayContain likewise; a group that is contained may stand here too, for another of its kinds
+ * @param onSite what the house handles besides
+ * @param notes what was left out and why, and what is not known
+ */
+public record MarketAllergens(
+    Market market,
+    List<Listed> contained,
+    List<Listed> mayContain,
+    List<Listed> onSite,
+    List<String> notes) {
+
+  /** A product of figures is off by this share of itself at most. */
+  private static final double EXACT = 1e-9;
+
+  public MarketAllergens {
+    contained = List.copyOf(contained);
+    mayContain = List.copyOf(mayContain);
+    onSite = List.copyOf(onSite);
+    notes = notes.stream().distinct().toList();
+  }
+
+  /**
+   * One allergen of the market's list.
+   *
+   * @param words the pantry's words that make it up here
+   * @param sources the ingredients that bring it, or warn of it
+   */
+  public record Listed(AllergenGroup group, List<String> words, List<IngredientUse> sources) {
+
+    public Listed {
+      words = List.copyOf(words);
+      sources = List.copyOf(sources);
+    }
+
+    /** {@code nuts (almond, pistachio)}, or the group alone where it has one kind only. */
+    public String text() {
+      return group.words().size() == 1
+          ? group.name()
+          : group.name() + " ("
+              + String.join(", ", words.stream().map(w -> w.replace('-', ' ')).toList())
+              + ")";
+    }
+  }
+
+  /** Reads the pantry's words by a market's law. */
+  public static MarketAllergens of(Allergens allergens, Market market) {
+    List<String> notes = new ArrayList<>();
+    List<Listed> contained = new ArrayList<>();
+    for (AllergenGroup group : AllergenGroup.of(market)) {
+      listed(group, allergens.contained(), market, notes)
+          .filter(listed -> isAboveLimit(group, allergens, notes))
+          .ifPresent(contained::add);
+    }
+    List<Listed> mayContain = AllergenGroup.of(market).stream()
+        .flatMap(group -> listed(group, allergens.mayContain(), market, notes).stream())
+        .toList();
+    List<Listed> onSite = AllergenGroup.of(market).stream()
+        .flatMap(group -> among(group, allergens.onSite()).stream())
+        .toList();
+    allergens.contained().keySet().stream()
+        .filter(word -> AllergenGroup.of(market, word).isEmpty())
+        .map(word -> "`" + word + "` is no listed allergen in " + market.place())
+        .forEach(notes::add);
+    allergens.silent().stream()
+        .map(use -> "the allergens of `" + use.name() + "` are unknown: nobody has stated them")
+        .forEach(notes::add);
+    return new MarketAllergens(market, contained, mayContain, onSite, notes);
+  }
+
+  private static Optional<Listed> listed(
+      AllergenGroup group,
+      Map<String, List<IngredientUse>> byWord,
+      Market market,
+      List<String> notes) {
+    List<String> words = new ArrayList<>();
+    List<IngredientUse> sources = new ArrayList<>();
+    for (String word : group.words()) {
+      List<IngredientUse> all = byWord.get(word);
+      if (all == null) {
+        continue;
+      }
+      List<IngredientUse> counting = new ArrayList<>();
+      for (IngredientUse use : all) {
+        Optional<Exemption> exemption = Exemption.of(market, word, use);
+        exemption
+            .map(e -> "`" + use.name() + "` needs no statement of " + word + ": "
+                + e.law().citation())
+            .ifPresentOrElse(notes::add, () -> counting.add(use));
+      }
+      if (!counting.isEmpty() || all.isEmpty()) {
+        words.add(word);
+        counting.stream().filter(use -> !sources.contains(use)).forEach(sources::add);
+      }
+    }
+    return words.isEmpty() ? Optional.empty() : Optional.of(new Listed(group, words, sources));
+  }
+
+  private static Optional<Listed> among(AllergenGroup group, Collection<String> words) {
+    List<String> found = group.words().stream().filter(words::contains).toList();
+    return found.isEmpty() ? Optional.empty() : Optional.of(new Listed(group, found, List.of()));
+  }
+
+  /** An amount that nobody has stated counts, and a note says that it is not known. */
+  private static boolean isAboveLimit(
+      AllergenGroup group, Allergens allergens, List<String> notes) {
+    if (group.limit().isEmpty()) {
+      return true;
+    }
+    Ratio limit = group.limit().get();
+    return allergens
+        .sulphite()
+        .fold(
+            share -> {
+              boolean isAbove = share.fraction() > limit.fraction() * (1 + EXACT);
+              notes.add("sulphur dioxide comes to " + Display.trimmed(share.partsPerMillion(), 1)
+                  + " mg/kg, " + (isAbove ? "above" : "within") + " the limit of "
+                  + Display.trimmed(limit.partsPerMillion(), 0) + " mg/kg");
+              return isAbove;
+            },
+            unknown -> {
+              notes.add("how much sulphur dioxide there is, is unknown: " + unknown.because());
+              return true;
+            });
+  }
+}

@@ -1,0 +1,125 @@
+package dev.kettlemark.features;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Experiment.StepPlace;
+import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.analysis.StageResult;
+import dev.kettlemark.answers.Answer;
+import dev.kettlemark.answers.CookPlaces;
+import dev.kettlemark.answers.CookTemperature;
+import dev.kettlemark.answers.DoctorExchange;
+import dev.kettlemark.answers.Shelf;
+import dev.kettlemark.answers.Wish;
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.model.Formula;
+import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.text.TextEdit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** An answer that is put into the text of a sample gives, read anew, what was asked for. */
+class AnswerRoundTripTest {
+
+  private static final long SEED = 20260414;
+
+  private final List<Document> samples = FeatureFixture.samples("gannet-slip");
+  private final Snapshot snapshot = FeatureFixture.snapshot(samples);
+  private final Random random = new Random(SEED);
+
+  /** A formula of the samples with the section that writes it. */
+  private record Written(Document document, Entry entry, ComputedFormula formula) {}
+
+  private List<Written> formulas() {
+    List<Written> found = new ArrayList<>();
+    for (Document document : samples) {
+      for (Entry entry : document.entries()) {
+        if (entry.declaration().filter(Formula.class::isInstance).isPresent()) {
+          Formulas.computed(snapshot, entry)
+              .ifPresent(formula -> found.add(new Written(document, entry, formula)));
+        }
+      }
+    }
+    return found;
+  }
+
+  private ComputedFormula reread(Written written, Answer answer) {
+    List<TextEdit> edits = new AnswerEdits(snapshot, written.entry(), written.formula())
+        .of(answer.changes())
+        .orElseThrow();
+    Document changed = Document.of(
+        written.document().uri(),
+        TextEdit.applyAll(written.document().text().source().text(), edits));
+    List<Document> all = new ArrayList<>(samples);
+    all.replaceAll(one -> one.uri().equals(changed.uri()) ? changed : one);
+    String name = written.formula().formula().name().value();
+    return Formulas.computed(name).ask(FeatureFixture.snapshot(all)).orElseThrow();
+  }
+
+  private static double figure(Wish wish, ComputedFormula formula, StepPlace place) {
+    return wish.figure(formula, place.stage()).toOptional().orElseThrow();
+  }
+
+  /** Within what the rounding to a tenth of a degree changes: a tenth of a percent point of water. */
+  @Test
+  void cooksToTheWaterAndTheActivityAskedFor() {
+    int answers = 0;
+    for (Written written : formulas()) {
+      for (StepPlace place : CookPlaces.of(written.formula())) {
+        for (int i = 0; i < 3; i++) {
+          double change = 1 + (random.nextDouble() - 0.5) * 0.3;
+          double water =
+              figure(new Wish.FinishedMoisture(Ratio.ONE), written.formula(), place) * change;
+          double activity = figure(new Wish.Activity(Ratio.ONE), written.formula(), place) * change;
+          answers +=
+              check(written, place, new Wish.FinishedMoisture(Ratio.ofFraction(water)), 1e-3);
+          answers += check(written, place, new Wish.Activity(Ratio.ofFraction(activity)), 4e-3);
+        }
+      }
+    }
+    assertTrue(answers >= 30, "only " + answers + " answers");
+  }
+
+  private int check(Written written, StepPlace place, Wish wish, double tolerance) {
+    Optional<Answer> answer = CookTemperature.of(written.formula(), place, wish).toOptional();
+    answer.ifPresent(known -> assertEquals(
+        wish.wanted(),
+        figure(wish, reread(written, known), place),
+        tolerance,
+        written.document().uri() + ": " + known.instruction()));
+    return answer.isPresent() ? 1 : 0;
+  }
+
+  @Test
+  void exchangesToTheDoctorShareAskedFor() {
+    int answers = 0;
+    for (Written written : formulas()) {
+      List<StageResult> stages = written.formula().process().stages();
+      for (int stage = 0; stage < stages.size(); stage++) {
+        Ratio wanted = Ratio.ofPercent(10 + random.nextInt(50));
+        Optional<Answer> answer = DoctorExchange.of(
+                written.formula(), new Shelf(snapshot), stage, wanted, Optional.empty())
+            .toOptional();
+        if (answer.isPresent()) {
+          ComputedFormula after = reread(written, answer.get());
+          String told = written.document().uri() + ": " + answer.get().instruction();
+          assertEquals(
+              wanted.percent(),
+              DoctorExchange.shareNow(after, stage).toOptional().orElseThrow().percent(),
+              0.3,
+              told);
+          assertEquals(written.formula().amounts().total(), after.amounts().total(), told);
+          answers++;
+        }
+      }
+    }
+    assertTrue(answers >= 8, "only " + answers + " answers");
+  }
+}
