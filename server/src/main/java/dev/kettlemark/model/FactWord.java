@@ -40,6 +40,7 @@ public final class FactWord {
       "melts",
       "tempers",
       "reversible",
+      "gels-with",
       "tolerates",
       "allergen",
       "traits",

@@ -199,6 +199,55 @@ public final class Threshold<T> {
       "sweetness-loss",
       "the share of its sweetness that a variant may lose and still be called as sweet");
 
+  // Gelling, thickening and whipping agents.
+  public static final Threshold<Ratio> HIGH_DOSE = share(
+      "high-dose",
+      "the share of the highest usual dose of an agent above which it is told to be much");
+
+  public static final Threshold<Ratio> AGENTS_TOGETHER = share(
+      "agents-together",
+      "the most that several gelling agents may add up to, each against its middle dose");
+
+  public static final Threshold<Temperature> ENZYME_HEAT = temperature(
+      "enzyme-heat", "the heat from which on the enzymes of raw fruit no longer digest protein");
+
+  public static final Threshold<Ratio> ACID_GEL_SOLIDS = share(
+      "acid-gel-solids", "the soluble solids below which a pectin that sets in acid gives no gel");
+
+  public static final Threshold<Ratio> ACID_IN_BOIL =
+      share("acid-in-boil", "the share of acid from which on a boil wears a gelling agent down");
+
+  public static final Threshold<Ratio> LEAST_FOAM_WATER = share(
+      "least-foam-water", "the least water on a whipping powder that stands in for fresh white");
+
+  public static final Threshold<Ratio> MOST_FOAM_WATER = share(
+      "most-foam-water", "the most water on a whipping powder that stands in for fresh white");
+
+  public static final Threshold<Ratio> REPLACED_SOLIDS = share(
+      "replaced-solids",
+      "the most dry matter, against the other's, of an agent that replaces another weight for weight");
+
+  // Aeration and deposit.
+  public static final Threshold<Ratio> BOWL_FILL =
+      share("bowl-fill", "the most that may be full of a bowl in which something is whipped");
+
+  public static final Threshold<Ratio> DENSITY_SLACK = share(
+      "density-slack",
+      "the farthest that a checked density may lie outside the usual one of its kind");
+
+  public static final Threshold<Ratio> OVERRUN_SLACK = share(
+      "overrun-slack",
+      "the farthest that an expected overrun may lie from that of the expected density");
+
+  public static final Threshold<Ratio> CAVITY_FILL =
+      share("cavity-fill", "the share below which a filled cavity looks half empty");
+
+  public static final Threshold<Ratio> CUT_WEIGHT_ERROR =
+      share("cut-weight-error", "the share by which a cut piece may miss its weight");
+
+  public static final Threshold<Ratio> LATE_ADDITION =
+      share("late-addition", "the share of a mass that may go in after its density is measured");
+
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
       SMALL_POWDER_DOSE,
@@ -252,7 +301,21 @@ public final class Threshold<T> {
       STORE_GAP,
       FOAM_PROTEIN,
       FAT_JUMP,
-      SWEETNESS_LOSS);
+      SWEETNESS_LOSS,
+      HIGH_DOSE,
+      AGENTS_TOGETHER,
+      ENZYME_HEAT,
+      ACID_GEL_SOLIDS,
+      ACID_IN_BOIL,
+      LEAST_FOAM_WATER,
+      MOST_FOAM_WATER,
+      REPLACED_SOLIDS,
+      BOWL_FILL,
+      DENSITY_SLACK,
+      OVERRUN_SLACK,
+      CAVITY_FILL,
+      CUT_WEIGHT_ERROR,
+      LATE_ADDITION);
 
   /** What kind of figure a threshold is. */
   public enum Form {
