@@ -82,25 +82,39 @@ final class PhasePicture {
         points.add(new double[] {cooked[0], cooked[1], i + 1});
       }
     }
-    points.sort(Comparator.comparingDouble(point -> point[0]));
     chart.marks(Mark.CIRCLE, false, points);
+    for (List<double[]> group : groups(points)) {
+      double[] first = group.get(0);
+      double[] last = group.get(group.size() - 1);
+      if (first[1] > boiling(first[0]) + 2) {
+        chart.above((first[0] + last[0]) / 2, last[1] + 4, numbers(group));
+      } else {
+        chart.right(last[0] + 0.5, last[1] - 6, numbers(group));
+      }
+    }
+  }
+
+  /** Points that lie too close for labels of their own, each with the number of its formula, thinnest first. */
+  private static List<List<double[]>> groups(List<double[]> points) {
     List<double[]> rest = new ArrayList<>(points);
+    rest.sort(Comparator.comparingDouble(point -> point[0]));
+    List<List<double[]>> groups = new ArrayList<>();
     while (!rest.isEmpty()) {
       double[] first = rest.get(0);
       List<double[]> group = rest.stream().filter(point -> close(first, point)).toList();
       rest.removeAll(group);
-      double[] last = group.get(group.size() - 1);
-      String numbers = group.stream()
-          .map(point -> String.valueOf((int) point[2]))
-          .distinct()
-          .sorted()
-          .collect(Collectors.joining(", "));
-      if (first[1] > boiling(first[0]) + 2) {
-        chart.above((first[0] + last[0]) / 2, last[1] + 4, numbers);
-      } else {
-        chart.right(last[0] + 0.5, last[1] - 6, numbers);
-      }
+      groups.add(group);
     }
+    return groups;
+  }
+
+  private static String numbers(List<double[]> group) {
+    return group.stream()
+        .map(point -> (int) point[2])
+        .distinct()
+        .sorted()
+        .map(String::valueOf)
+        .collect(Collectors.joining(", "));
   }
 
   private static boolean close(double[] one, double[] other) {
@@ -110,10 +124,13 @@ final class PhasePicture {
   private static void finished(Chart chart, List<Path> paths) {
     List<double[]> points = new ArrayList<>();
     for (int i = 0; i < paths.size(); i++) {
-      points.add(new double[] {paths.get(i).finished(), STORE});
-      chart.on(paths.get(i).finished(), STORE - 8, String.valueOf(i + 1));
+      points.add(new double[] {paths.get(i).finished(), STORE, i + 1});
     }
     chart.marks(Mark.CIRCLE, true, points);
+    for (List<double[]> group : groups(points)) {
+      double middle = (group.get(0)[0] + group.get(group.size() - 1)[0]) / 2;
+      chart.on(middle, STORE - 8, numbers(group));
+    }
   }
 
   /** The sample formulas that cook a syrup, by name. */
