@@ -84,7 +84,7 @@ public final class RawEggNotHeated implements Rule {
             "`%s` is raw and %s",
             name.value(),
             reached
-                .map(band -> "gets no warmer than " + Display.celsius(band))
+                .map(band -> "comes to " + Display.celsius(band) + " at the most")
                 .orElse("nothing heats it"))
         .because("raw egg can carry salmonella; at once it is safe only at "
             + Display.celsius(EggSafety.SAFE_AT_ONCE))
@@ -92,7 +92,7 @@ public final class RawEggNotHeated implements Rule {
     if (subject.isWrittenHere(name.span()) && name.value().equals("egg-white")) {
       finding = finding.withFix(pasteurised(subject, name.value()));
     }
-    return isWarned ? finding : finding.withFix(MissingCaution.add(subject, CAUTION));
+    return finding;
   }
 
   /** Held long enough it may be safe, and the steps do not always say how long. */
