@@ -38,6 +38,7 @@ public final class FactWord {
       "coagulates",
       "sets",
       "melts",
+      "tempers",
       "reversible",
       "tolerates",
       "allergen",

@@ -107,6 +107,97 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> HEAVY_FOLD = share(
       "heavy-fold",
       "the most of a mass that may be folded into a foam fast before it loses much air");
+  public static final Threshold<Ratio> SOLIDS_GAP = share(
+      "solids-gap",
+      "the most percent points by which checked solids may differ from what the cook leaves");
+
+  public static final Threshold<TemperatureDifference> ALTITUDE_OFFSET = difference(
+      "altitude-offset",
+      "the farthest a cook may lie off at the altitude of the house, before its text says for where it holds");
+
+  public static final Threshold<Ratio> FRUCTOSE_SHARE = share(
+      "fructose-share",
+      "the share of fructose among its solids above which a syrup browns like honey");
+
+  public static final Threshold<Temperature> FRUCTOSE_HEAT = temperature(
+      "fructose-heat", "the heat above which a syrup rich in fructose turns dark and bitter");
+
+  public static final Threshold<Temperature> MILK_HEAT =
+      temperature("milk-heat", "the heat above which milk or other protein in a syrup scorches");
+
+  public static final Threshold<Temperature> CHEWY_SYRUP = temperature(
+      "chewy-syrup", "the heat above which no syrup of a foam is left that keeps it chewy");
+
+  public static final Threshold<Ratio> WORTHWHILE_COOK_OFF = share(
+      "worthwhile-cook-off", "the share of a pan that may boil away, before its water is too much");
+
+  public static final Threshold<Temperature> TEMPER_LOST =
+      temperature("temper-lost", "the heat above which cocoa butter loses its temper");
+
+  public static final Threshold<Temperature> HOT_HOLD = temperature(
+      "hot-hold", "the heat from which on a waiting syrup goes on boiling down and browning");
+
+  public static final Threshold<Duration> LONG_HOT_HOLD =
+      time("long-hot-hold", "the longest that a hot syrup may wait, before it is a mistake");
+
+  public static final Threshold<Band<Temperature>> SETTING_ROOM =
+      temperatures("setting-room", "the range of what a room or a cold store can be");
+
+  public static final Threshold<Temperature> WATER_BATH =
+      temperature("water-bath", "the most that a mass reaches in a water bath");
+
+  public static final Threshold<Ratio> LEAST_DOCTOR = share(
+      "least-doctor",
+      "the least share of other saccharides than sucrose in a mass that must not grain");
+
+  public static final Threshold<Ratio> LEAST_DOCTOR_IN_CHEW = share(
+      "least-doctor-in-chew",
+      "the least share of other saccharides than sucrose in anything chewy, however wet");
+
+  public static final Threshold<Ratio> MOST_DOCTOR_IN_GLASS = share(
+      "most-doctor-in-glass",
+      "the most share of other saccharides than sucrose in a boiled sugar that snaps");
+
+  public static final Threshold<Ratio> MOST_DOCTOR_IN_CHEW =
+      share("most-doctor-in-chew", "the most share of other saccharides than sucrose in a chew");
+
+  public static final Threshold<Ratio> MOST_DOCTOR_IN_GRAIN = share(
+      "most-doctor-in-grain",
+      "the most share of other saccharides than sucrose in a mass that is to grain");
+
+  public static final Threshold<Band<Ratio>> CHEWY_MOISTURE =
+      shares("chewy-moisture", "the usual water of a chew without air");
+
+  public static final Threshold<Band<Ratio>> CHEWY_FOAM_MOISTURE =
+      shares("chewy-foam-moisture", "the usual water of a chew with air, such as nougat");
+
+  public static final Threshold<Ratio> SHELF_ACTIVITY = activity(
+      "shelf-activity", "the water activity above which moulds and yeasts grow on the shelf");
+
+  public static final Threshold<Duration> SHORT_SHELF = time(
+      "short-shelf",
+      "the longest that a piece above that water activity may stand in a room without a word");
+
+  public static final Threshold<Duration> LONG_SHELF = time(
+      "long-shelf",
+      "the longest that a piece above that water activity may stand, before it is a mistake");
+
+  public static final Threshold<Ratio> LAYER_GAP =
+      activity("layer-gap", "the most by which the water activities of touching layers may differ");
+
+  public static final Threshold<Ratio> STORE_GAP =
+      activity("store-gap", "the most by which the air of a store may be damper than a bare piece");
+
+  public static final Threshold<Band<Ratio>> FOAM_PROTEIN =
+      shares("foam-protein", "the share of protein in the liquid that is whipped");
+
+  public static final Threshold<Ratio> FAT_JUMP = share(
+      "fat-jump",
+      "the most percent points by which a replacement may raise the fat of the finished mass");
+
+  public static final Threshold<Ratio> SWEETNESS_LOSS = share(
+      "sweetness-loss",
+      "the share of its sweetness that a variant may lose and still be called as sweet");
 
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
@@ -134,11 +225,40 @@ public final class Threshold<T> {
       SLOWEST_STREAM,
       INCLUSION_CHILL,
       GRAIN_PRONE,
-      HEAVY_FOLD);
+      HEAVY_FOLD,
+      SOLIDS_GAP,
+      ALTITUDE_OFFSET,
+      FRUCTOSE_SHARE,
+      FRUCTOSE_HEAT,
+      MILK_HEAT,
+      CHEWY_SYRUP,
+      WORTHWHILE_COOK_OFF,
+      TEMPER_LOST,
+      HOT_HOLD,
+      LONG_HOT_HOLD,
+      SETTING_ROOM,
+      WATER_BATH,
+      LEAST_DOCTOR,
+      LEAST_DOCTOR_IN_CHEW,
+      MOST_DOCTOR_IN_GLASS,
+      MOST_DOCTOR_IN_CHEW,
+      MOST_DOCTOR_IN_GRAIN,
+      CHEWY_MOISTURE,
+      CHEWY_FOAM_MOISTURE,
+      SHELF_ACTIVITY,
+      SHORT_SHELF,
+      LONG_SHELF,
+      LAYER_GAP,
+      STORE_GAP,
+      FOAM_PROTEIN,
+      FAT_JUMP,
+      SWEETNESS_LOSS);
 
   /** What kind of figure a threshold is. */
   public enum Form {
     SHARE("a share, as in `5 %`", Unit.Dimension.SHARE, false),
+    ACTIVITY("a water activity, as in `0.65 aw`", Unit.Dimension.ACTIVITY, false),
+    SHARES("a range of shares, as in `5-15 %`", Unit.Dimension.SHARE, true),
     TEMPERATURE("a temperature, as in `95 °C`", Unit.Dimension.TEMPERATURE, false),
     DIFFERENCE("a difference of temperatures, as in `4 °C`", Unit.Dimension.TEMPERATURE, false),
     TEMPERATURES("a range of temperatures, as in `100-180 °C`", Unit.Dimension.TEMPERATURE, true),
@@ -220,6 +340,21 @@ public final class Threshold<T> {
   static Threshold<Ratio> share(String word, String meaning) {
     return new Threshold<>(
         word, Form.SHARE, meaning, figure -> Ratio.ofFraction(base(figure).doubleValue()));
+  }
+
+  static Threshold<Ratio> activity(String word, String meaning) {
+    return new Threshold<>(
+        word, Form.ACTIVITY, meaning, figure -> Ratio.ofFraction(base(figure).doubleValue()));
+  }
+
+  static Threshold<Band<Ratio>> shares(String word, String meaning) {
+    return new Threshold<>(
+        word,
+        Form.SHARES,
+        meaning,
+        figure -> Band.spanning(
+            Ratio.ofFraction(figure.lowInBase().doubleValue()),
+            Ratio.ofFraction(figure.highInBase().doubleValue())));
   }
 
   static Threshold<Temperature> temperature(String word, String meaning) {
