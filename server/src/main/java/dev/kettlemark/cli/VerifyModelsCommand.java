@@ -44,8 +44,10 @@ final class VerifyModelsCommand implements Callable<Integer> {
     List<Check> checks = CheckTable.all();
     lines(checks, terminal.width()).forEach(terminal.out()::println);
     long outside = checks.stream().filter(check -> !check.passes()).count();
-    String verdict = checks.size() + " published figures, "
-        + (outside == 0 ? "all within their tolerance" : outside + " outside their tolerance");
+    long printed = checks.stream().filter(Check::isPublished).count();
+    String verdict =
+        printed + " published and " + (checks.size() - printed) + " recomputed figures, "
+            + (outside == 0 ? "all within their tolerance" : outside + " outside their tolerance");
     terminal.out().println();
     terminal
         .out()
@@ -60,7 +62,7 @@ final class VerifyModelsCommand implements Callable<Integer> {
     String heading = "";
     for (Check check : checks) {
       String next =
-          check.model() + " (" + check.source() + (check.fromMemory() ? ", from memory" : "") + ")";
+          check.model() + " (" + check.source() + (fromMemory(check) ? ", from memory" : "") + ")";
       if (!next.equals(heading)) {
         table.paragraph(next, 0, width);
         heading = next;
@@ -74,6 +76,10 @@ final class VerifyModelsCommand implements Callable<Integer> {
           Display.significant(check.tolerance(), 2));
     }
     return table.lines(width);
+  }
+
+  private static boolean fromMemory(Check check) {
+    return check.provenance() == Check.Provenance.FROM_MEMORY;
   }
 
   private static String computed(Check check) {

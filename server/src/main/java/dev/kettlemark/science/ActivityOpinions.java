@@ -63,37 +63,22 @@ public final class ActivityOpinions {
     if (!solutesHaveK(composition)) {
       return soluteWithoutK();
     }
-    double product = 1;
-    for (Component solute : composition.present()) {
-      if (solute != Component.WATER && Solutes.of(solute).isPresent()) {
-        Composition alone = composition
-            .only(component -> component == solute || component == Component.WATER)
-            .orElseThrow();
-        product *= norrishActivity(alone);
-      }
-    }
-    return within("Ross", product, ROSS_LIMIT, 1);
+    return within("Ross", rossActivity(composition), ROSS_LIMIT, 1);
   }
 
   /** Returns Money and Born's water activity of sugars, good above 0.75. */
   public static Outcome<Ratio> moneyBorn(Composition composition) {
-    double molesOfSugar =
-        composition.weighted(component -> isSugar(component) ? molesPerGram(component) : 0);
-    double water = composition.water().fraction();
-    double molesPerHundredGrams = water == 0 ? Double.MAX_VALUE : 100 * molesOfSugar / water;
-    return within("Money and Born", 1 / (1 + 0.27 * molesPerHundredGrams), MONEY_BORN_LIMIT, 1);
+    return within("Money and Born", moneyBornActivity(composition), MONEY_BORN_LIMIT, 1);
   }
 
   /** Returns Grover's water activity, good from 0.55 to 0.98. */
   public static Outcome<Ratio> grover(Composition composition) {
     double water = composition.water().fraction();
-    double sum = composition.weighted(component -> GROVER_E.getOrDefault(component, 0.0));
-    if (water * GROVER_TURNING_SUM < sum) {
+    if (water * GROVER_TURNING_SUM < groverSum(composition)) {
       return Outcome.unknown(
           Reason.OUTSIDE_VALID_RANGE, "Grover's equation has no meaning with so little water");
     }
-    double e = sum / water;
-    return within("Grover", 1.04 - 0.1 * e + 0.0045 * e * e, GROVER_LOWEST, GROVER_HIGHEST);
+    return within("Grover", groverActivity(composition), GROVER_LOWEST, GROVER_HIGHEST);
   }
 
   private static Outcome<Ratio> within(
@@ -109,19 +94,51 @@ public final class ActivityOpinions {
             highest);
   }
 
-  private static double idealActivity(Composition composition) {
+  // The equations themselves; the callers keep their limits.
+
+  static double idealActivity(Composition composition) {
     double water = composition.water().fraction() / Solutes.WATER_GRAMS_PER_MOLE;
     double solutes = composition.weighted(ActivityOpinions::molesPerGram);
     return water == 0 ? 0 : water / (water + solutes);
   }
 
-  private static double norrishActivity(Composition composition) {
+  static double norrishActivity(Composition composition) {
     double water = composition.water().fraction() / Solutes.WATER_GRAMS_PER_MOLE;
     double moles = water + composition.weighted(ActivityOpinions::molesPerGram);
     ToDoubleFunction<Component> weight =
         component -> Math.sqrt(NORRISH_K.getOrDefault(component, 0.0)) * molesPerGram(component);
     double exponent = composition.weighted(weight) / moles;
     return water / moles * Math.exp(-exponent * exponent);
+  }
+
+  static double rossActivity(Composition composition) {
+    double product = 1;
+    for (Component solute : composition.present()) {
+      if (solute != Component.WATER && Solutes.of(solute).isPresent()) {
+        Composition alone = composition
+            .only(component -> component == solute || component == Component.WATER)
+            .orElseThrow();
+        product *= norrishActivity(alone);
+      }
+    }
+    return product;
+  }
+
+  static double moneyBornActivity(Composition composition) {
+    double molesOfSugar =
+        composition.weighted(component -> isSugar(component) ? molesPerGram(component) : 0);
+    double water = composition.water().fraction();
+    double molesPerHundredGrams = water == 0 ? Double.MAX_VALUE : 100 * molesOfSugar / water;
+    return 1 / (1 + 0.27 * molesPerHundredGrams);
+  }
+
+  static double groverActivity(Composition composition) {
+    double e = groverSum(composition) / composition.water().fraction();
+    return 1.04 - 0.1 * e + 0.0045 * e * e;
+  }
+
+  private static double groverSum(Composition composition) {
+    return composition.weighted(component -> GROVER_E.getOrDefault(component, 0.0));
   }
 
   private static boolean solutesHaveK(Composition composition) {
@@ -148,6 +165,8 @@ public final class ActivityOpinions {
     k.put(Component.MALTOSE, 4.54);
     k.put(Component.GLUCOSE, 2.25);
     k.put(Component.FRUCTOSE, 2.25);
+    // No figure is printed for galactose; its kin serves, an own estimate.
+    k.put(Component.GALACTOSE, 2.25);
     k.put(Component.LACTOSE, 10.2);
     k.put(Component.SORBITOL, 1.65);
     k.put(Component.GLYCEROL, 1.16);

@@ -15,7 +15,16 @@ public final class CheckTable {
   /** Returns all rows, by model in the order of reading. */
   public static List<Check> all() {
     return Stream.of(
-            WaterChecks.all(), SucroseChecks.all(), MixtureChecks.all(), PropertyChecks.all())
+            WaterChecks.all(),
+            SucroseChecks.all(),
+            MixtureChecks.all(),
+            PropertyChecks.all(),
+            LabelChecks.all(),
+            RecomputedSyrups.all(),
+            RecomputedStorage.all(),
+            RecomputedGlass.all(),
+            RecomputedPours.all(),
+            RecomputedProperties.all())
         .flatMap(List::stream)
         .toList();
   }

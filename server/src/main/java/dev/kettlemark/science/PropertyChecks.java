@@ -18,6 +18,8 @@ final class PropertyChecks {
   private static final Check.Source SATURATED =
       Check.Source.read("Antokolskaya, in Mohos 2010, table A2.2");
   private static final Check.Source BAUME = Check.Source.read("Mohos 2010, table A2.1");
+  private static final Check.Source REFINERS_BAUME =
+      Check.Source.remembered("glucose syrup makers: 43 °Bé has 80.3 % solids");
   private static final Check.Source MOLTEN =
       Check.Source.remembered("published range for molten sugar, 2.0 to 2.2");
   private static final Check.Source GELATINE =
@@ -52,6 +54,13 @@ final class PropertyChecks {
             baume(75, 40.3),
             baume(80, 42.5),
             baume(85, 44.9),
+            REFINERS_BAUME.check(
+                "degrees Baumé",
+                "42 DE syrup of 80.3 % solids",
+                "°Bé",
+                43,
+                Baume.ofBrix(Ratio.ofPercent(80.3)),
+                0.6),
             gelatine(100, 60, 1.29),
             gelatine(60, 260, 0.48),
             gelatine(200, 160, 1.12),

@@ -10,6 +10,7 @@ import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
+import org.hipparchus.analysis.UnivariateFunction;
 
 /**
  * Relates the temperature of a boiling syrup to the water left in it, both ways.
@@ -39,6 +40,9 @@ public final class SyrupBoiling {
 
   /** Sugar is caramel well before; the search for a boiling point ends here. */
   private static final double HIGHEST_KELVIN = 473.15;
+
+  /** A root of the search is met far better; what misses it by more is the seam of two ranges, and no root. */
+  private static final double SEAM = 1e-7;
 
   private SyrupBoiling() {}
 
@@ -97,21 +101,26 @@ public final class SyrupBoiling {
     }
     double wanted = staying.water().fraction() / staying.solids().fraction();
     double start = Math.nextUp(ofWater.kelvin());
-    var found = Root.between(start, HIGHEST_KELVIN, kelvin -> {
-      double activity = Math.min(pressure.pascals() / SaturationLine.pascals(kelvin), 1 - 1e-12);
-      double perSucrose = SucroseActivity.waterPerSolids(activity, kelvin);
-      // The inverse grows without bound towards pure water; comparing solids keeps the search even.
-      return wanted / (1 + wanted)
-          - perSucrose * holding.at(activity) / (1 + perSucrose * holding.at(activity));
-    });
+    UnivariateFunction drierThanBoiling =
+        kelvin -> wanted / (1 + wanted) - waterFraction(holding, pressure, kelvin);
+    var found = Root.between(start, HIGHEST_KELVIN, drierThanBoiling);
     if (found.isEmpty()) {
       return tooDry(Temperature.ofKelvin(HIGHEST_KELVIN));
     }
     double kelvin = found.getAsDouble();
-    if (!SucroseActivity.covers(pressure.pascals() / SaturationLine.pascals(kelvin), kelvin)) {
-      return tooDry(Temperature.ofKelvin(kelvin));
-    }
-    return Outcome.known(Temperature.ofKelvin(kelvin));
+    // Between the cool and the hot range the function jumps over zero where no syrup boils.
+    boolean atSeam = Math.abs(drierThanBoiling.value(kelvin)) > SEAM;
+    double activity = pressure.pascals() / SaturationLine.pascals(kelvin);
+    return atSeam || !SucroseActivity.covers(activity, kelvin)
+        ? tooDry(Temperature.ofKelvin(kelvin))
+        : Outcome.known(Temperature.ofKelvin(kelvin));
+  }
+
+  /** As a share of the syrup and not to the solids, since that grows without bound towards pure water. */
+  private static double waterFraction(WaterHolding holding, Pressure pressure, double kelvin) {
+    double activity = Math.min(pressure.pascals() / SaturationLine.pascals(kelvin), 1 - 1e-12);
+    double perSolids = SucroseActivity.waterPerSolids(activity, kelvin) * holding.at(activity);
+    return perSolids / (1 + perSolids);
   }
 
   /**

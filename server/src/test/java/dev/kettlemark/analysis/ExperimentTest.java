@@ -110,7 +110,7 @@ class ExperimentTest {
         .compute();
     ComputedFormula written =
         read(TEXT.replace("egg-white at 20 °C", "egg-white-pasteurised at 5 °C"));
-    assertEquals(written.composition(), changed.composition());
+    assertEquals(water(written), water(changed), 1e-12);
     assertTrue(changed
             .process()
             .last()
@@ -137,5 +137,13 @@ class ExperimentTest {
 
   private static Temperature lowEnd(ComputedFormula formula) {
     return formula.process().last().orElseThrow().left().temperature().low();
+  }
+
+  private static double water(ComputedFormula formula) {
+    return formula
+        .composition()
+        .map(composition -> composition.water().fraction())
+        .toOptional()
+        .orElseThrow();
   }
 }

@@ -14,25 +14,6 @@ import org.junit.jupiter.api.Test;
 class ActivityOpinionsTest {
 
   private static final Composition SIXTY = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 40);
-  private static final Composition FIFTY = ReferenceBlends.withWater(ReferenceBlends.SUCROSE, 50);
-
-  @Test
-  void givesEachEquationsOwnFigure() {
-    assertEquals(0.935, value(ActivityOpinions.norrish(FIFTY)), 6e-4);
-    assertEquals(0.895, value(ActivityOpinions.norrish(SIXTY)), 6e-4);
-    assertEquals(0.895, value(ActivityOpinions.ross(SIXTY)), 6e-4);
-    assertEquals(0.950, value(ActivityOpinions.raoult(FIFTY)), 6e-4);
-    assertEquals(0.894, value(ActivityOpinions.moneyBorn(SIXTY)), 6e-4);
-    assertEquals(0.900, value(ActivityOpinions.grover(SIXTY)), 6e-4);
-  }
-
-  @Test
-  void agreesOnGlucose() {
-    Composition saturated = ReferenceBlends.withWater(ReferenceBlends.GLUCOSE, 48.8);
-    assertEquals(0.887, value(ActivityOpinions.norrish(saturated)), 6e-4);
-    assertEquals(0.864, value(ActivityOpinions.moneyBorn(saturated)), 6e-4);
-    assertEquals(0.912, value(ActivityOpinions.grover(saturated)), 1e-3);
-  }
 
   @Test
   void multipliesTheSolutesInTurn() {

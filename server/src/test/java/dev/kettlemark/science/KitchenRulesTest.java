@@ -10,7 +10,6 @@ import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Mass;
-import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import java.util.List;
@@ -43,20 +42,6 @@ class KitchenRulesTest {
     assertEquals(
         stage.range().high().celsius(), stage.rangePrintedInFahrenheit().high().celsius(), 2);
     assertFalse(stage.look().isBlank());
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "SOFT_BALL,17,13.5",
-    "FIRM_BALL,12,11",
-    "HARD_BALL,10.6,7.3",
-    "SOFT_CRACK,6.8,4.3",
-    "HARD_CRACK,3.1,2.0"
-  })
-  void linksStagesToWater(SugarStage stage, double atLow, double atHigh) {
-    // Computed apart from this code, and rounded there.
-    assertEquals(atLow, waterLeft(stage.range().low()), 0.4);
-    assertEquals(atHigh, waterLeft(stage.range().high()), 0.4);
   }
 
   @Test
@@ -191,12 +176,5 @@ class KitchenRulesTest {
   @EnumSource(AeratedProduct.class)
   void isLighterThanItsSyrup(AeratedProduct product) {
     assertTrue(product.density().high().gramsPerMillilitre() < 1.45);
-  }
-
-  private static double waterLeft(Temperature temperature) {
-    return SyrupBoiling.waterLeft(
-            ReferenceBlends.SUCROSE, temperature, Pressure.STANDARD_ATMOSPHERE)
-        .map(Ratio::percent)
-        .orElse(Double.NaN);
   }
 }

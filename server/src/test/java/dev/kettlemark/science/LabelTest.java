@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,52 +37,6 @@ class LabelTest {
     assertEquals(kilojoules, FoodEnergy.europeanKilojoules(pure), 1e-9);
     assertEquals(european, FoodEnergy.europeanKilocalories(pure), 1e-9);
     assertEquals(american, FoodEnergy.americanKilocalories(pure), 1e-9);
-  }
-
-  @Test
-  void countsFoodsAsComputedApart() {
-    // Compositions of USDA SR26, foods 19296, 12061 and 01145; sums by the general factors, not the
-    // table's own.
-    Composition honey = Composition.ofPercents(Map.of(
-        Component.WATER,
-        17.10,
-        Component.FRUCTOSE,
-        82.20,
-        Component.PROTEIN,
-        0.30,
-        Component.FIBRE,
-        0.20,
-        Component.ASH,
-        0.20));
-    assertEquals(331, FoodEnergy.americanKilocalories(honey), 1);
-    assertEquals(330, FoodEnergy.europeanKilocalories(honey), 1);
-    Composition almonds = Composition.ofPercents(Map.of(
-        Component.WATER,
-        4.41,
-        Component.PROTEIN,
-        21.15,
-        Component.FAT,
-        49.93,
-        Component.STARCH,
-        9.04,
-        Component.FIBRE,
-        12.5,
-        Component.ASH,
-        2.97));
-    assertEquals(620, FoodEnergy.americanKilocalories(almonds), 1);
-    assertEquals(595, FoodEnergy.europeanKilocalories(almonds), 1);
-    Composition butter = Composition.ofPercents(Map.of(
-        Component.WATER,
-        17.94,
-        Component.PROTEIN,
-        0.85,
-        Component.FAT,
-        81.11,
-        Component.LACTOSE,
-        0.06,
-        Component.ASH,
-        0.04));
-    assertEquals(734, FoodEnergy.europeanKilocalories(butter), 1);
   }
 
   @ParameterizedTest

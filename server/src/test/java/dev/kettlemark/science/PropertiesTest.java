@@ -20,17 +20,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Figures computed apart from this code from the stated equations; figures in print are in {@link CheckTable}. */
 class PropertiesTest {
 
-  @ParameterizedTest
-  @CsvSource({
-    "WATER,4.177,4.222,995.7", "PROTEIN,2.032,2.116,1319.5", "FAT,2.012,2.084,917.2",
-    "CARBOHYDRATE,1.586,1.686,1592.9", "FIBRE,1.881,1.982,1304.2", "ASH,1.129,1.245,2418.2"
-  })
-  void knowsEachFoodGroup(ChoiOkos group, double at20, double at100, double density) {
-    assertEquals(at20, group.specificHeat(20), 6e-4);
-    assertEquals(at100, group.specificHeat(100), 6e-4);
-    assertEquals(density, group.density(20), 0.06);
-  }
-
   @Test
   void conductsHeatAsWaterDoes() {
     // 0.598 W/(m·K) at 20 °C: IAPWS R15-11, from memory.
@@ -68,23 +57,6 @@ class PropertiesTest {
         assertEquals(model.kilojoulesPerKilogramKelvin(blend, 80), slope, 1e-6);
       }
     }
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "10,1038.11",
-    "20,1081.00",
-    "30,1127.07",
-    "40,1176.51",
-    "50,1229.52",
-    "60,1286.26",
-    "70,1346.90",
-    "80,1411.54",
-    "85,1445.39",
-    "90,1480.26"
-  })
-  void weighsSyrup(double solids, double kilograms) {
-    assertEquals(kilograms, syrupDensity(solids, 20), 0.03);
   }
 
   @Test

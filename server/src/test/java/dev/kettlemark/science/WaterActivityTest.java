@@ -10,10 +10,8 @@ import dev.kettlemark.model.Portion;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
-import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
-import dev.kettlemark.quantity.TemperatureDifference;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -26,35 +24,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WaterActivityTest {
 
   private static final Temperature ROOM = Temperature.ofCelsius(25);
-
-  @ParameterizedTest
-  @CsvSource({
-    "0.50,25,0.9341",
-    "0.80,25,0.6928",
-    "0.90,25,0.4202",
-    "0.90,100,0.4627",
-    "0.97,150,0.2164"
-  })
-  void givesSucroseAsComputedApart(double solids, double celsius, double activity) {
-    assertEquals(
-        activity,
-        value(SucroseActivity.of(Ratio.ofFraction(solids), Temperature.ofCelsius(celsius))),
-        1e-4);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "20,0.693,0.631,0.719",
-    "15,0.580,0.518,0.605",
-    "10,0.420,0.366,0.442",
-    "7,0.305,0.265,0.322",
-    "5,0.230,0.205,0.241"
-  })
-  void givesBlendsAsComputedApart(double water, double sucrose, double invert, double syrup) {
-    assertEquals(sucrose, activity(ReferenceBlends.SUCROSE, water), 0.002);
-    assertEquals(invert, activity(ReferenceBlends.INVERT, water), 0.002);
-    assertEquals(syrup, activity(ReferenceBlends.SYRUP_42, water), 0.003);
-  }
 
   @Test
   void fallsThroughoutTheRangeOfTheSucroseEquation() {
@@ -147,15 +116,6 @@ class WaterActivityTest {
       assertEquals(before, held, 1e-6);
       assertEquals(common.fraction(), value(WaterActivity.common(List.of(dry, moist), ROOM)), 1e-9);
     }
-  }
-
-  @ParameterizedTest
-  @CsvSource({"50,1.83", "80,9.45", "90,22.36", "95,39.7", "97,48.9"})
-  void hasAClosedFormOfTheBoilingPoint(double solids, double above) {
-    double computed = BoilingElevation.of(Ratio.ofPercent(solids), Pressure.STANDARD_ATMOSPHERE)
-        .map(TemperatureDifference::celsius)
-        .orElse(Double.NaN);
-    assertEquals(above, computed, 0.06);
   }
 
   private static double waterAt(Portion portion, Ratio activity) {
