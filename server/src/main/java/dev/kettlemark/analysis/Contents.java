@@ -108,7 +108,8 @@ final class Contents {
           : AgentStates.shown(parcel.withAgents(parcel.agents().stream()
               .map(agent -> agent.after(met(result.step(), parcel, boiled)))
               .toList()));
-      parcels.replaceAll(one -> one == parcel ? wiser : one);
+      Set<StageParcel> same = identities(List.of(parcel));
+      parcels.replaceAll(one -> same.contains(one) ? wiser : one);
       after.add(wiser);
     }
     return result.leaving(after);

@@ -164,7 +164,8 @@ public final class Vocabulary {
       new Term("high-fibre", "at least 6 g fibre in 100 g"),
       new Term("alcohol-free", "no spirit and nothing made with it"),
       new Term("halal", "a certifying body says so; nothing here checks it"),
-      new Term("kosher", "a certifying body says so; nothing here checks it"));
+      new Term("kosher", "a certifying body says so; nothing here checks it"),
+      new Term("as-sweet", "as sweet as the formula it comes from, or the one behind of"));
 
   private static final List<Term> MARKET = List.of(
       new Term("EU", "the rules of the European Union"),
