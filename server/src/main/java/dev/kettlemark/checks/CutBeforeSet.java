@@ -71,7 +71,7 @@ public final class CutBeforeSet implements Rule {
     Duration usual = subject.threshold(Threshold.SETTING_TIME);
     return isUntold || !isShaped || waited >= usual.toSeconds()
         ? Optional.empty()
-        : Optional.of(finding(subject, cut, waits, waited, usual.toSeconds()));
+        : Optional.of(finding(subject, cut, waits, waited, (double) usual.toSeconds()));
   }
 
   private static Finding finding(

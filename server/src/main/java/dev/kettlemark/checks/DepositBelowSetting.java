@@ -56,7 +56,7 @@ public final class DepositBelowSetting implements Rule {
         .filter(DepositBelowSetting::gels)
         .max(Comparator.comparing(agent -> agent.traits().sets().orElseThrow()))
         .flatMap(agent -> written(step)
-            .map(figure -> told(subject, step, agent, figure))
+            .map(figure -> told(subject, agent, figure))
             .orElseGet(() -> gelled(step, agent)));
   }
 
@@ -75,8 +75,7 @@ public final class DepositBelowSetting implements Rule {
         .or(() -> step.step().figure(Connective.AT, Unit.Dimension.TEMPERATURE));
   }
 
-  private static Optional<Finding> told(
-      Subject subject, DoneStep step, Agent agent, Located<Quantity> figure) {
+  private static Optional<Finding> told(Subject subject, Agent agent, Located<Quantity> figure) {
     Temperature sets = agent.traits().sets().orElseThrow();
     TemperatureDifference margin = subject.threshold(Threshold.SETTING_MARGIN);
     Temperature lowest = Temperature.ofCelsius(figure.value().lowInBase().doubleValue());
