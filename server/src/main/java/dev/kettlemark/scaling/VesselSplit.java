@@ -23,11 +23,12 @@ public record VesselSplit(String stage, String vessel, Mass total, Band<Mass> wh
 
   static List<VesselSplit> of(ComputedFormula formula, ProcessResult process) {
     return process.stages().stream()
-        .flatMap(stage -> split(formula, stage).stream())
+        .flatMap(stage -> of(formula, stage).stream())
         .toList();
   }
 
-  private static Optional<VesselSplit> split(ComputedFormula formula, StageResult stage) {
+  /** What one stage asks of its bowl that the bowl cannot do; empty where it can. */
+  public static Optional<VesselSplit> of(ComputedFormula formula, StageResult stage) {
     return stage
         .stage()
         .vessel()
