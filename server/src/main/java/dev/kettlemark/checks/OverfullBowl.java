@@ -24,6 +24,9 @@ public final class OverfullBowl implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.warning("overfull-bowl", "a bowl is to whip more or less than its whisk can");
 
+  /** How little a whisk still reaches is known no better; common practice, no source. */
+  private static final double ROUGHLY = 0.75;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -34,7 +37,10 @@ public final class OverfullBowl implements Rule {
     return subject.formula().filter(computed -> !computed.isNominal()).stream()
         .flatMap(computed -> computed.process().stages().stream()
             .filter(stage -> stage.steps().stream().anyMatch(step -> step.step().is("whip")))
-            .flatMap(stage -> VesselSplit.of(computed, stage).stream()
+            .flatMap(stage -> VesselSplit.of(computed, stage)
+                .filter(split -> !isLittle(split)
+                    || split.total().grams() < ROUGHLY * split.whips().low().grams())
+                .stream()
                 .flatMap(split -> stage.stage().vessel().stream()
                     .map(bowl -> finding(subject, computed, stage, split, bowl)))))
         .toList();
@@ -46,7 +52,7 @@ public final class OverfullBowl implements Rule {
       StageResult stage,
       VesselSplit split,
       Located<String> bowl) {
-    boolean isLittle = split.charges() == 1;
+    boolean isLittle = isLittle(split);
     Mass limit = isLittle ? split.whips().low() : split.whips().high();
     Finding finding = INFO.at(
             bowl.span(),
@@ -62,10 +68,20 @@ public final class OverfullBowl implements Rule {
                     + " batch"
                 : "it runs over or stays flat; make %d charges of %s"
                     .formatted(split.charges(), Display.estimate(split.each())));
-    Finding judged = !isLittle && whipped(stage) > limit.grams()
-        ? finding.as(Severity.ERROR)
-        : finding;
-    return judged.withFixes(fixes(subject, computed, split, bowl, limit));
+    return finding
+        .as(severity(stage, isLittle, limit))
+        .withFixes(fixes(subject, computed, split, bowl, limit));
+  }
+
+  private static boolean isLittle(VesselSplit split) {
+    return split.total().compareTo(split.whips().low()) < 0;
+  }
+
+  private static Severity severity(StageResult stage, boolean isLittle, Mass limit) {
+    if (isLittle) {
+      return Severity.INFORMATION;
+    }
+    return whipped(stage) > limit.grams() ? Severity.ERROR : Severity.WARNING;
   }
 
   /** The least that the largest mass weighs that is whipped in a stage, in grams. */
