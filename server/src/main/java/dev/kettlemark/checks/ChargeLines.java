@@ -72,13 +72,18 @@ final class ChargeLines {
 
   /** Writes another figure on a line and leaves its unit and basis. */
   static TextEdit rewritten(String text, AmountLine line, BigFraction share) {
+    return rewritten(text, line, share, decimals(line));
+  }
+
+  /** The same with so many decimals. */
+  static TextEdit rewritten(String text, AmountLine line, BigFraction share, int decimals) {
     int start = line.measure().span().start();
     int end = start;
     while (end < line.measure().span().end() && isFigure(text.charAt(end))) {
       end++;
     }
     return new TextEdit(
-        new Span(start, end), Display.fixed(share.divide(unit(line).factor()), decimals(line)));
+        new Span(start, end), Display.fixed(share.divide(unit(line).factor()), decimals));
   }
 
   private static BigFraction fraction(String decimal) {

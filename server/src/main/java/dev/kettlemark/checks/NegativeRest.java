@@ -29,7 +29,7 @@ public final class NegativeRest implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().stream()
+    return subject.formula().filter(computed -> !ImpossibleDose.isOverWhole(computed)).stream()
         .flatMap(computed -> computed.amounts().lines().stream()
             .filter(line -> line.line().measure().value() instanceof Measure.Sufficient)
             .filter(line -> share(line).signum() < 0)

@@ -38,15 +38,21 @@ public final class TotalOff implements Rule {
   public List<Finding> check(Subject subject) {
     return subject
         .formula()
-        .filter(TotalOff::hasTotal)
-        .filter(computed -> gap(computed).abs().doubleValue()
-            > subject.threshold(Threshold.TOTAL_TOLERANCE).fraction())
+        .filter(computed -> !ImpossibleDose.isOverWhole(computed))
+        .filter(computed -> isOff(subject, computed))
         .map(computed -> List.of(finding(subject, computed)))
         .orElse(List.of());
   }
 
+  /** Whether the total of a formula, here or elsewhere, misses the whole by more than rounding. */
+  static boolean isOff(Subject subject, ComputedFormula computed) {
+    return hasTotal(computed)
+        && gap(computed).abs().doubleValue()
+            > subject.threshold(Threshold.TOTAL_TOLERANCE).fraction();
+  }
+
   /** Whether every line is known and none takes up the rest. */
-  private static boolean hasTotal(ComputedFormula computed) {
+  static boolean hasTotal(ComputedFormula computed) {
     Formula formula = computed.formula();
     return !formula.amounts().isEmpty()
         && !formula.isByWeight()
@@ -67,7 +73,8 @@ public final class TotalOff implements Rule {
                 && computed.formula().basisOf(share) instanceof Basis.Finished);
   }
 
-  private static BigFraction gap(ComputedFormula computed) {
+  /** What the lines lack of the whole. */
+  static BigFraction gap(ComputedFormula computed) {
     return BigFraction.ONE.subtract(computed.amounts().total());
   }
 
@@ -167,7 +174,8 @@ public final class TotalOff implements Rule {
         .reduce(BigFraction.ZERO, BigFraction::add);
   }
 
-  private static Optional<Fix> onLargest(Subject subject, ChargeLines lines, BigFraction gap) {
+  /** Puts the gap on the largest line. */
+  static Optional<Fix> onLargest(Subject subject, ChargeLines lines, BigFraction gap) {
     return lines
         .largest()
         .filter(line -> line.share().orElse(BigFraction.ZERO).add(gap).signum() > 0)

@@ -23,11 +23,12 @@ public record VesselSplit(String stage, String vessel, Mass total, Band<Mass> wh
 
   static List<VesselSplit> of(ComputedFormula formula, ProcessResult process) {
     return process.stages().stream()
-        .flatMap(stage -> split(formula, stage).stream())
+        .flatMap(stage -> of(formula, stage).stream())
         .toList();
   }
 
-  private static Optional<VesselSplit> split(ComputedFormula formula, StageResult stage) {
+  /** What one stage asks of its bowl that the bowl cannot do; empty where it can. */
+  public static Optional<VesselSplit> of(ComputedFormula formula, StageResult stage) {
     return stage
         .stage()
         .vessel()
@@ -41,11 +42,16 @@ public record VesselSplit(String stage, String vessel, Mass total, Band<Mass> wh
     }
     Band<Mass> whips = vessel.whips().get();
     Mass total = Mass.ofGrams(Scaling.gramsIn(stage));
-    if (whips.contains(total)) {
+    if (whips.contains(total) || isNear(total, whips.low()) || isNear(total, whips.high())) {
       return Optional.empty();
     }
     int charges = Math.max(1, (int) Math.ceil(total.grams() / whips.high().grams() - 1e-9));
     return Optional.of(new VesselSplit(stage.name(), vessel.name().value(), total, whips, charges));
+  }
+
+  /** Whether one is the other, but for how a computer counts. */
+  private static boolean isNear(Mass one, Mass other) {
+    return Math.abs(one.grams() - other.grams()) <= 1e-9 * other.grams();
   }
 
   /** What one charge weighs. */

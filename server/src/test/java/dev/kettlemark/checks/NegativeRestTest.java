@@ -24,7 +24,8 @@ class NegativeRestTest {
     negativeRest.check("""
         formula mix
         stage mix
-          101.00 % date-paste
+          60.00 % date-paste
+  41.00 % white-sugar
           10.00 % of water sea-salt
           q.s. water
           ^^^^ negative-rest: the rest comes out at -0.91 %, since the other lines add up to 100.91 %

@@ -1,0 +1,63 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.model.AmountLine;
+import dev.kettlemark.model.House;
+import dev.kettlemark.quantity.Display;
+import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.scaling.WeighingLine;
+import dev.kettlemark.scaling.WeighingList;
+import dev.kettlemark.text.Excerpt;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.fraction.BigFraction;
+
+/** Reports an amount that no scale of the house can hold at once. */
+public final class AboveScale implements Rule {
+
+  private static final RuleInfo INFO =
+      RuleInfo.warning("above-scale", "an amount is more than any scale of the house holds");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public List<Finding> check(Subject subject) {
+    return subject
+        .formula()
+        .flatMap(formula -> formula.amounts().charge().map(charge -> check(formula, charge)))
+        .orElse(List.of());
+  }
+
+  private static List<Finding> check(ComputedFormula formula, BigFraction charge) {
+    List<Finding> findings = new ArrayList<>();
+    List<AmountLine> amounts = formula.formula().amounts();
+    List<WeighingLine> weighings = WeighingList.of(formula, charge).lines();
+    for (int i = 0; i < amounts.size(); i++) {
+      WeighingLine weighing = weighings.get(i);
+      if (weighing.weighings() > 1 && weighing.scale().isPresent()) {
+        findings.add(finding(amounts.get(i), weighing, weighing.scale().get()));
+      }
+    }
+    return findings;
+  }
+
+  private static Finding finding(AmountLine amount, WeighingLine weighing, House.Scale scale) {
+    return INFO.at(
+            amount.ingredient().span(),
+            "%s of %s is more than scale `%s` holds, %s",
+            mass(weighing.grams()),
+            Excerpt.of(weighing.ingredient()),
+            scale.name().value(),
+            mass(scale.capacity()))
+        .because("weigh it in %d goes of %s each, and count them"
+            .formatted(
+                weighing.weighings(), mass(weighing.grams().divide(weighing.weighings()))));
+  }
+
+  private static String mass(BigFraction grams) {
+    return Display.batch(Mass.ofGrams(grams.doubleValue()));
+  }
+}
