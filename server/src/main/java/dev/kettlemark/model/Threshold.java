@@ -52,6 +52,9 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
       "usual-weighing-error", "the most that one step of the scale may be of any other amount");
 
+  public static final Threshold<Duration> LONG_WAIT =
+      time("long-wait", "the wait from which on a sheet for homes must tell of it in advance");
+
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
       SMALL_POWDER_DOSE,
@@ -61,7 +64,8 @@ public final class Threshold<T> {
       SUGAR_STAGE_SLACK,
       BATCH_SHORTFALL,
       CRITICAL_WEIGHING_ERROR,
-      USUAL_WEIGHING_ERROR);
+      USUAL_WEIGHING_ERROR,
+      LONG_WAIT);
 
   /** What kind of figure a threshold is. */
   public enum Form {
