@@ -52,6 +52,62 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
       "usual-weighing-error", "the most that one step of the scale may be of any other amount");
 
+  public static final Threshold<Ratio> FOAM_FAT =
+      share("foam-fat", "the share of foreign fat above which a protein foam whips badly");
+
+  public static final Threshold<Ratio> FOAM_FAT_FATAL = share(
+      "foam-fat-fatal", "the share of foreign fat above which a protein foam does not whip at all");
+
+  public static final Threshold<Ratio> HEATED_GUM_CARRIER = share(
+      "heated-gum-carrier",
+      "the least share of its usual dry carrier that a gum needs if it is boiled later");
+
+  public static final Threshold<Ratio> HINDERED_HYDRATION = share(
+      "hindered-hydration",
+      "the sugar in the water above which a gelling agent takes up water badly");
+
+  public static final Threshold<Ratio> BLOCKED_HYDRATION = share(
+      "blocked-hydration", "the sugar in the water above which no gelling agent takes up water");
+
+  public static final Threshold<Duration> FOAM_STANDING =
+      time("foam-standing", "the longest that a foam may stand still before it is deposited");
+
+  public static final Threshold<TemperatureDifference> SETTING_MARGIN = difference(
+      "setting-margin",
+      "the margin above its setting point at which a gelling mass is deposited at the least");
+
+  public static final Threshold<Band<Temperature>> FOAM_REHEAT =
+      temperatures("foam-reheat", "the range in which a set foam loses its air as it is warmed");
+
+  public static final Threshold<Band<Temperature>> CENTRE_FOR_COAT =
+      temperatures("centre-for-coat", "the range in which a centre is coated");
+
+  public static final Threshold<Duration> SETTING_TIME =
+      time("setting-time", "the least time that a foam or a slow gel sets before it is cut");
+
+  public static final Threshold<Duration> OVER_WHIPPING = time(
+      "over-whipping", "the longest that egg white may be whipped fast before it turns grainy");
+
+  public static final Threshold<Duration> SYRUP_WAIT =
+      time("syrup-wait", "the longest that a cooked syrup may wait for the mass that it goes into");
+
+  public static final Threshold<Mass> FASTEST_STREAM =
+      mass("fastest-stream", "the most hot syrup that can be streamed into a foam in one second");
+
+  public static final Threshold<Mass> SLOWEST_STREAM =
+      mass("slowest-stream", "the least hot syrup that is streamed into a foam in one second");
+
+  public static final Threshold<TemperatureDifference> INCLUSION_CHILL = difference(
+      "inclusion-chill",
+      "the most by which cold pieces may cool the mass that they are folded into");
+
+  public static final Threshold<Ratio> GRAIN_PRONE = share(
+      "grain-prone", "the share of sucrose in its solids above which a syrup grains from the wall");
+
+  public static final Threshold<Ratio> HEAVY_FOLD = share(
+      "heavy-fold",
+      "the most of a mass that may be folded into a foam fast before it loses much air");
+
   public static final Threshold<Duration> LONG_WAIT =
       time("long-wait", "the wait from which on a sheet for homes must tell of it in advance");
 
@@ -65,6 +121,23 @@ public final class Threshold<T> {
       BATCH_SHORTFALL,
       CRITICAL_WEIGHING_ERROR,
       USUAL_WEIGHING_ERROR,
+      FOAM_FAT,
+      FOAM_FAT_FATAL,
+      HEATED_GUM_CARRIER,
+      HINDERED_HYDRATION,
+      BLOCKED_HYDRATION,
+      FOAM_STANDING,
+      SETTING_MARGIN,
+      FOAM_REHEAT,
+      CENTRE_FOR_COAT,
+      SETTING_TIME,
+      OVER_WHIPPING,
+      SYRUP_WAIT,
+      FASTEST_STREAM,
+      SLOWEST_STREAM,
+      INCLUSION_CHILL,
+      GRAIN_PRONE,
+      HEAVY_FOLD,
       LONG_WAIT);
 
   /** What kind of figure a threshold is. */

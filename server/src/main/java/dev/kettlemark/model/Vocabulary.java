@@ -60,7 +60,8 @@ public final class Vocabulary {
       new Term("boil", "works only if boiled"),
       new Term("acid", "sets only in acid"),
       new Term("calcium", "sets only with calcium"),
-      new Term("potassium", "sets only with potassium"));
+      new Term("potassium", "sets only with potassium"),
+      new Term("temper", "keeps its gloss only if it is tempered"));
 
   private static final List<Term> TRAITS = List.of(
       new Term("volatile", "its aroma leaves with steam"),
