@@ -1,6 +1,5 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Threshold;
@@ -9,13 +8,12 @@ import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Display;
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Reports a sheet for homes that does not tell in advance of a long wait.
  *
- * <p>Times count once for each step; what goes on side by side is added up, so the sum is never too short
- * for one pair of hands.
+ * <p>Waits that go on side by side are added up. How long a boil takes no formula says, so no sum of the
+ * whole is told.
  */
 public final class HiddenWaiting implements Rule {
 
@@ -36,37 +34,31 @@ public final class HiddenWaiting implements Rule {
     return ShownSheet.of(subject)
         .filter(sheet -> sheet.isFor("home") && sheet.isEnglish())
         .filter(sheet -> sheet.notes().noneMatch(note -> TOLD.matcher(note.value()).find()))
-        .filter(sheet ->
-            seconds(sheet, true) >= subject.threshold(Threshold.LONG_WAIT).toSeconds())
-        .map(sheet -> finding(sheet, seconds(sheet, true), seconds(sheet, false)))
+        .filter(sheet -> waits(sheet) >= subject.threshold(Threshold.LONG_WAIT).toSeconds())
+        .map(sheet -> finding(sheet, waits(sheet)))
         .stream()
         .toList();
   }
 
-  private static Finding finding(ShownSheet sheet, double waits, double works) {
-    String note = "The steps take " + Display.duration(works) + " of work by their times, and "
-        + Display.duration(waits) + " of waiting.";
+  private static Finding finding(ShownSheet sheet, double waits) {
+    String time = Display.duration(waits);
     return INFO.at(
             sheet.name().span(),
             "`%s` waits for %s, and no note says so",
             sheet.name().value(),
-            Display.duration(waits))
+            time)
         .because("the reader starts in the evening what is ready the day after")
-        .withFix(sheet.addNote("Add a note with the times", note));
+        .withFix(sheet.addNote(
+            "Add a note with the time", "The steps wait for " + time + " in all; plan for it."));
   }
 
-  private static double seconds(ShownSheet sheet, boolean waiting) {
+  private static double waits(ShownSheet sheet) {
     return sheet.formulas().stream()
-        .flatMap(HiddenWaiting::steps)
-        .filter(step -> isWaiting(step) == waiting)
-        .flatMap(step -> Stream.of(Connective.FOR, Connective.OVER)
-            .flatMap(word -> step.figure(word, Unit.Dimension.TIME).stream()))
+        .flatMap(formula -> formula.formula().steps())
+        .filter(HiddenWaiting::isWaiting)
+        .flatMap(step -> step.figure(Connective.FOR, Unit.Dimension.TIME).stream())
         .mapToDouble(time -> time.value().middleInBase().doubleValue())
         .sum();
-  }
-
-  private static Stream<Statement> steps(ComputedFormula formula) {
-    return formula.formula().steps().filter(step -> !step.is(Verb.NEVER.word()));
   }
 
   private static boolean isWaiting(Statement step) {
