@@ -21,12 +21,15 @@ public final class MissingGrade implements Rule {
   private static final RuleInfo INFO =
       RuleInfo.warning("missing-grade", "an ingredient is sold in grades and does not say which");
 
+  private static final String FAT = "fat";
+
   private static final Pattern NUMBER_BEHIND = Pattern.compile("-(\\d{2,3})$");
 
   /**
    * A kind of ingredient and what tells its grades apart.
    *
    * @param words of which one stands in its name or label
+   * @param role which it must have, since the words mean other things too; empty for any
    * @param fact the fact that gives the grade; {@code fat} is a word of {@code contains}
    * @param lowest the lowest grade that a name may end in
    * @param highest the highest one
@@ -34,12 +37,31 @@ public final class MissingGrade implements Rule {
    * @param why what goes wrong with another grade
    */
   private record Kind(
-      Set<String> words, String fact, int lowest, int highest, String grade, String why) {}
+      Set<String> words,
+      String role,
+      String fact,
+      int lowest,
+      int highest,
+      String grade,
+      String why) {
+
+    static Kind byFat(Set<String> words, String role) {
+      return new Kind(
+          words,
+          role,
+          FAT,
+          0,
+          0,
+          "fat behind `contains`",
+          "another grade flows, whips or sets otherwise");
+    }
+  }
 
   /** Grades in the trade; common practice, no source. */
   private static final List<Kind> KINDS = List.of(
       new Kind(
           Set.of("gelatine", "gelatin"),
+          "",
           "bloom",
           50,
           325,
@@ -47,18 +69,15 @@ public final class MissingGrade implements Rule {
           "between 150 and 250 bloom the dose differs by a third"),
       new Kind(
           Set.of("glucose syrup", "corn syrup", "starch syrup"),
+          "",
           "DE",
           20,
           97,
           "dextrose equivalent, such as `DE 42`",
           "another grade sweetens, thickens and draws water otherwise"),
-      new Kind(
-          Set.of("couverture", "chocolate", "cocoa powder", "cream"),
-          "fat",
-          0,
-          0,
-          "fat behind `contains`",
-          "another grade flows, whips or sets otherwise"));
+      Kind.byFat(Set.of("couverture", "chocolate"), "coating"),
+      Kind.byFat(Set.of("cream"), "dairy"),
+      Kind.byFat(Set.of("cocoa powder"), ""));
 
   @Override
   public RuleInfo info() {
@@ -76,11 +95,12 @@ public final class MissingGrade implements Rule {
   }
 
   private static boolean isOf(Ingredient own, Kind kind) {
-    return names(own).stream().anyMatch(name -> kind.words().stream()
-        .anyMatch(word -> (" " + name + " ").contains(" " + word + " ")));
+    return (kind.role().isEmpty() || own.hasRole(kind.role()))
+        && names(own).stream().anyMatch(name -> kind.words().stream()
+            .anyMatch(word -> (" " + name + " ").contains(" " + word + " ")));
   }
 
-  /** Its name and its name on a label, words apart. */
+  /** Its name and its name on a label, words apart; a label that lists several things names none. */
   private static List<String> names(Ingredient own) {
     List<String> names = new ArrayList<>();
     names.add(own.name().value().toLowerCase(Locale.ROOT).replace('-', ' '));
@@ -88,13 +108,14 @@ public final class MissingGrade implements Rule {
         .first("label")
         .flatMap(label -> label.text())
         .map(text -> text.value().toLowerCase(Locale.ROOT))
+        .filter(text -> !text.contains(",") && !text.contains("("))
         .ifPresent(names::add);
     return names;
   }
 
   private static boolean isGraded(Ingredient own, Kind kind) {
-    return kind.fact().equals("fat")
-        ? own.facts().says("contains", "fat")
+    return kind.fact().equals(FAT)
+        ? own.facts().says("contains", FAT)
         : own.facts().first(kind.fact()).isPresent();
   }
 

@@ -53,21 +53,24 @@ public final class PublishedDraft implements Rule {
     if (reader.isEmpty() || sheet.isFor("chef")) {
       return Stream.empty();
     }
-    Stream<Facts> all = Stream.concat(
-        Stream.of(sheet.facts()),
-        sheet.formulas().stream().map(formula -> formula.formula().facts()));
-    return all.flatMap(facts -> notReady(facts).stream())
+    Stream<String> standings = Stream.concat(
+        standing(sheet.name().value(), sheet.facts()),
+        sheet.formulas().stream()
+            .map(ComputedFormula::formula)
+            .flatMap(formula -> standing(formula.name().value(), formula.facts())));
+    return standings
         .limit(1)
-        .map(status -> INFO.at(
-                sheet.name().span(),
-                "`%s` is %s, and this sheet is for %s",
-                sheet.name().value(),
-                worded(status),
-                reader.get().value())
+        .map(standing -> INFO.at(
+                sheet.name().span(), "%s, and this sheet is for %s", standing, reader.get().value())
             .because("figures that nobody has tried go out under the name of the house")
             .withRelated(sheet.entry().origin(sheet.shown().name().span()), "what is shown")
             .withFix(Fix.replace(
                 "Make it a sheet for `chef`, to be tried first", reader.get().span(), "chef")));
+  }
+
+  /** {@code `x` is a draft}; nothing for what is ready. */
+  private static Stream<String> standing(String name, Facts facts) {
+    return notReady(facts).map(status -> "`" + name + "` is " + worded(status)).stream();
   }
 
   private static Stream<Located<String>> parts(Subject subject, Declaration declaration) {
