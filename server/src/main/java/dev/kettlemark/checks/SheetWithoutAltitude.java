@@ -1,10 +1,11 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import dev.kettlemark.answers.LocalCook;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Length;
 import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.science.StandardAtmosphere;
+import dev.kettlemark.science.SyrupBoiling;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -63,11 +64,11 @@ public final class SheetWithoutAltitude implements Rule {
   private static Optional<String> row(ComputedFormula formula, CookStep cook) {
     Temperature written =
         Temperature.ofCelsius(cook.target().value().middleInBase().doubleValue());
-    Length here = Length.ofMetres(formula.kitchen().altitudeMetres());
     return cook.charge()
         .map(charge -> METRES.stream()
-            .flatMap(metres -> LocalCook.temperature(
-                    charge.composition(), written, here, Length.ofMetres(metres))
+            .flatMap(metres -> StandardAtmosphere.pressureAt(Length.ofMetres(metres))
+                .flatMap(there -> SyrupBoiling.sameSolids(
+                    charge.composition(), written, formula.kitchen().pressure(), there))
                 .toOptional()
                 .map(local -> "%s (%s) at %d m"
                     .formatted(rounded(local), Display.fahrenheit(local), metres))
