@@ -33,7 +33,7 @@ public final class UnweighedObject implements Rule {
       Verb.Effect.MERGE, Verb.Effect.COOK, Verb.Effect.BOIL, Verb.Effect.HEAT, Verb.Effect.AERATE);
 
   /** Words for all there is and for what stands about in every kitchen. */
-  private static final Set<String> NOT_WEIGHED =
+  static final Set<String> NOT_WEIGHED =
       Set.of("all", "bowl", "pan", "pot", "whisk", "mould", "moulds", "frame", "tray");
 
   @Override

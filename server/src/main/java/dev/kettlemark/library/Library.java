@@ -3,6 +3,8 @@ package dev.kettlemark.library;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.House;
+import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Trial;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -14,6 +16,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * An immutable set of documents whose names are global.
@@ -27,13 +30,21 @@ public final class Library {
   private final Map<Kind, Map<String, List<Entry>>> names;
   private final Map<String, List<Entry>> codes;
   private final Map<String, List<Entry>> trials;
+  private final Map<String, List<Entry>> sheets;
   private final NavigableMap<String, Entry> houses;
 
   private Library(NavigableMap<String, Document> documents) {
     this.documents = documents;
     this.names = index(documents.values());
     this.codes = codes(documents.values());
-    this.trials = trials(documents.values());
+    this.trials = referring(
+        documents.values(),
+        declaration ->
+            declaration instanceof Trial trial ? trial.formula() : Optional.empty());
+    this.sheets = referring(
+        documents.values(),
+        declaration ->
+            declaration instanceof Sheet sheet ? sheet.subject() : Optional.empty());
     this.houses = new TreeMap<>();
     for (Document document : documents.values()) {
       document.entries().stream()
@@ -97,6 +108,11 @@ public final class Library {
     return trials.getOrDefault(formula, List.of());
   }
 
+  /** Every sheet of a formula, variant or product, in order of URI and offset. */
+  public List<Entry> sheetsOf(String shown) {
+    return sheets.getOrDefault(shown, List.of());
+  }
+
   /** Every name of a kind. */
   public Set<String> names(Kind kind) {
     return names.getOrDefault(kind, Map.of()).keySet();
@@ -156,19 +172,22 @@ public final class Library {
     return codes;
   }
 
-  private static Map<String, List<Entry>> trials(Collection<Document> documents) {
-    Map<String, List<Entry>> trials = new HashMap<>();
+  /** The entries that refer to others, by the name to which they refer. */
+  private static Map<String, List<Entry>> referring(
+      Collection<Document> documents,
+      Function<Declaration, Optional<Located<String>>> reference) {
+    Map<String, List<Entry>> referring = new HashMap<>();
     for (Document document : documents) {
       for (Entry entry : document.entries()) {
         entry
             .declaration()
-            .flatMap(d -> d instanceof Trial trial ? trial.formula() : Optional.empty())
-            .ifPresent(formula -> trials
-                .computeIfAbsent(formula.value(), key -> new ArrayList<>(1))
+            .flatMap(reference)
+            .ifPresent(name -> referring
+                .computeIfAbsent(name.value(), key -> new ArrayList<>(1))
                 .add(entry));
       }
     }
-    return trials;
+    return referring;
   }
 
   private static void add(Map<Kind, Map<String, List<Entry>>> index, Entry entry) {

@@ -35,6 +35,11 @@ public final class Lookup {
     return new TrialsOf(formula);
   }
 
+  /** The sheets of a formula, variant or product. */
+  public static Question<List<Entry>> sheetsOf(String shown) {
+    return new SheetsOf(shown);
+  }
+
   /** The house that holds for a document. */
   public static Question<Optional<Entry>> houseFor(String uri) {
     return new HouseOf(uri);
@@ -84,6 +89,13 @@ public final class Lookup {
     @Override
     public List<Entry> ask(Snapshot snapshot) {
       return snapshot.library().trialsOf(formula);
+    }
+  }
+
+  private record SheetsOf(String shown) implements Question<List<Entry>> {
+    @Override
+    public List<Entry> ask(Snapshot snapshot) {
+      return snapshot.library().sheetsOf(shown);
     }
   }
 

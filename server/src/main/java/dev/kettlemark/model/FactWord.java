@@ -13,6 +13,7 @@ public final class FactWord {
       "pan",
       "mould",
       "frame",
+      "tool",
       "market",
       "allergens-on-site",
       "room",
@@ -21,7 +22,7 @@ public final class FactWord {
 
   /** Facts of a house that name a tool. */
   public static final Set<String> TOOL =
-      Set.of("scale", "thermometer", "bowl", "pan", "mould", "frame");
+      Set.of("scale", "thermometer", "bowl", "pan", "mould", "frame", "tool");
 
   public static final Set<String> INGREDIENT = Set.of(
       "role",
@@ -93,7 +94,7 @@ public final class FactWord {
   public static final Set<String> TRIAL = Set.of(
       "version", "batch", "lot", "changed", "measured", "scored", "verdict", "photo", "note");
 
-  public static final Set<String> SHEET = Set.of("show", "makes", "note", "title");
+  public static final Set<String> SHEET = Set.of("version", "show", "makes", "note", "title");
 
   private FactWord() {}
 }

@@ -271,6 +271,9 @@ public final class Threshold<T> {
   public static final Threshold<Mass> COATING_BATH =
       mass("coating-bath", "the least of a coating that can be tempered and worked with");
 
+  public static final Threshold<Duration> LONG_WAIT =
+      time("long-wait", "the wait from which on a sheet for homes must tell of it in advance");
+
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
       SMALL_POWDER_DOSE,
@@ -345,7 +348,8 @@ public final class Threshold<T> {
       PROBE_ACCURACY,
       PAN_RISE,
       SCALE_UP,
-      COATING_BATH);
+      COATING_BATH,
+      LONG_WAIT);
 
   /** What kind of figure a threshold is. */
   public enum Form {
