@@ -43,8 +43,7 @@ record LibraryState(String name, Snapshot snapshot) {
     }
     List<String> problems = new ArrayList<>();
     List<Document> documents = new ArrayList<>(Pantry.documents());
-    String git = terminal.environment().getOrDefault("KETTLEMARK_GIT", "git");
-    new GitRevision(folder, git)
+    new GitRevision(folder, "git")
         .texts(typed.substring(REVISION.length()), problems)
         .forEach((path, text) ->
             documents.add(Document.of(KettleFiles.uri(folder.resolve(path)), text)));

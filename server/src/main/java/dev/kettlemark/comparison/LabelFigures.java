@@ -18,13 +18,7 @@ final class LabelFigures {
 
   static Map<Figure, Shown> of(Label label) {
     Map<Figure, Shown> figures = new LinkedHashMap<>();
-    Allergens allergens = label.allergens();
-    allergens.contained().keySet().forEach(word -> allergen(figures, "contains " + word));
-    allergens.mayContain().keySet().forEach(word -> allergen(figures, "may contain " + word));
-    allergens.onSite().forEach(word -> allergen(figures, "in the house besides: " + word));
-    allergens
-        .silent()
-        .forEach(use -> put(figures, "allergens of " + use.name(), "nobody has stated them"));
+    allergens(label.allergens(), figures);
     for (Diet.Answer diet : label.diets()) {
       put(figures, diet.diet().word(), diet(diet));
     }
@@ -53,8 +47,16 @@ final class LabelFigures {
     };
   }
 
-  private static void allergen(Map<Figure, Shown> figures, String name) {
-    figures.put(new Figure(Group.ALLERGEN, name), Shown.word("yes"));
+  /** One figure for each word, and of its three standings the gravest. */
+  private static void allergens(Allergens allergens, Map<Figure, Shown> figures) {
+    allergens.onSite().forEach(word -> allergen(figures, word, "in the house"));
+    allergens.mayContain().keySet().forEach(word -> allergen(figures, word, "may contain"));
+    allergens.contained().keySet().forEach(word -> allergen(figures, word, "contains"));
+    allergens.silent().forEach(use -> allergen(figures, "of " + use.name(), "nobody has said"));
+  }
+
+  private static void allergen(Map<Figure, Shown> figures, String word, String standing) {
+    figures.put(new Figure(Group.ALLERGEN, "allergen " + word), Shown.word(standing));
   }
 
   private static void put(Map<Figure, Shown> figures, String name, String word) {
