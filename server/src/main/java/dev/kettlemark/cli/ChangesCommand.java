@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
     sortOptions = false,
     description = {
       "",
-      "A state is a folder, or a revision of the library as git keeps it, such as rev:HEAD~1. First"
+      "A state is a folder, or rev:HEAD~1 and its like for a revision that git keeps of it. First"
           + " stand the sections whose text differs; then each formula, variant and product of which"
           + " anything looks different, with the sections it comes from: amounts, yield, water, water"
           + " activity, glass transition, texture, sweetness, density, energy, allergens, diets,"
