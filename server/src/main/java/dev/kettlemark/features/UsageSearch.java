@@ -167,7 +167,7 @@ final class UsageSearch {
         .map(IngredientUse::ways)
         .flatMap(List::stream)
         .filter(Way::isDirect)
-        .map(way -> unknown(entry, "a step", material, way.here(), "no line weighs it in", false));
+        .map(way -> unknown(entry, "around it", material, way.here(), "no line weighs it in", false));
   }
 
   private Stream<Held> parent(Entry entry, String material) {

