@@ -98,8 +98,7 @@ final class ChangesJson {
     json.addProperty("percentNow", dose.now().percent());
     json.addProperty("percentToKeep", dose.kept().percent());
     dose.keptGrams().ifPresent(mass -> json.addProperty("gramsToKeep", mass.grams()));
-    dose.otherwise()
-        .ifPresent(other -> json.addProperty("percentByLinearRule", other.percent()));
+    dose.otherwise().ifPresent(other -> json.addProperty("percentByLinearRule", other.percent()));
     return json;
   }
 

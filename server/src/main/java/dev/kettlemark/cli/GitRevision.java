@@ -65,8 +65,8 @@ final class GitRevision {
     run(
         List.of("rev-parse", "--git-dir"),
         KettleFiles.shown(folder) + " is in no git repository, so it has no revisions");
-    String missing = "git knows no revision `" + Visible.of(revision) + "` of "
-        + KettleFiles.shown(folder);
+    String missing =
+        "git knows no revision `" + Visible.of(revision) + "` of " + KettleFiles.shown(folder);
     // What starts with a dash would be taken for an option.
     if (revision.isBlank() || revision.startsWith("-")) {
       throw new UsageMistake(missing);
@@ -77,8 +77,8 @@ final class GitRevision {
 
   private List<Blob> blobs(String commit) {
     // Paths come out as seen from the folder, and only those below it.
-    String listing = text(run(
-        List.of("ls-tree", "-r", "-z", commit), "git cannot list the files of " + commit));
+    String listing =
+        text(run(List.of("ls-tree", "-r", "-z", commit), "git cannot list the files of " + commit));
     List<Blob> blobs = new ArrayList<>();
     for (String line : listing.split("\0")) {
       int tab = line.indexOf('\t');

@@ -70,7 +70,8 @@ final class ActiveMatter {
     Optional<Bloom> to = Shelf.bloom(now);
     return from.isPresent() && to.isPresent()
         ? byBloom(from.get(), to.get())
-        : Outcome.both(protein(old), protein(now), ActiveMatter::byProtein).toOptional()
+        : Outcome.both(protein(old), protein(now), ActiveMatter::byProtein)
+            .toOptional()
             .flatMap(strength -> strength);
   }
 
@@ -125,14 +126,15 @@ final class ActiveMatter {
                 .ifPresent(now -> add(ingredient, strength, old, now))));
   }
 
-  private void add(
-      String ingredient, Strength strength, ComputedFormula old, ComputedFormula now) {
+  private void add(String ingredient, Strength strength, ComputedFormula old, ComputedFormula now) {
     for (LineAmount line : now.amounts().lines()) {
       boolean own = !now.formula().inherits(line.line().span());
       if (own && line.line().ingredient().value().equals(ingredient)) {
         String stage = now.formula().stages().get(line.stage()).name().value();
-        Outcome.both(dose(old, stage, ingredient), dose(now, stage, ingredient), (was, is) ->
-                keptDose(ingredient, strength, now, stage, was, is))
+        Outcome.both(
+                dose(old, stage, ingredient),
+                dose(now, stage, ingredient),
+                (was, is) -> keptDose(ingredient, strength, now, stage, was, is))
             .toOptional()
             .filter(dose -> !kept.contains(dose))
             .ifPresent(kept::add);
@@ -168,11 +170,11 @@ final class ActiveMatter {
   private static Outcome<Ratio> dose(ComputedFormula formula, String stage, String ingredient) {
     List<LineAmount> lines = formula.amounts().lines().stream()
         .filter(line -> line.line().ingredient().value().equals(ingredient))
-        .filter(line -> formula.formula().stages().get(line.stage()).name().value().equals(stage))
+        .filter(
+            line -> formula.formula().stages().get(line.stage()).name().value().equals(stage))
         .toList();
     if (lines.isEmpty()) {
-      return Outcome.unknown(
-          Reason.MISSING_FIGURE, "the stage has no such line");
+      return Outcome.unknown(Reason.MISSING_FIGURE, "the stage has no such line");
     }
     Outcome<Ratio> sum = Outcome.known(Ratio.ZERO);
     for (LineAmount line : lines) {

@@ -140,8 +140,8 @@ final class FormulaFigures {
         made,
         "energy",
         MassFigures::europeanKilocalories,
-        kcal -> Shown.number(
-            Display.fixed(kcal, 0) + " kcal/100 g", "kilocaloriesPer100Grams", kcal));
+        kcal ->
+            Shown.number(Display.fixed(kcal, 0) + " kcal/100 g", "kilocaloriesPer100Grams", kcal));
   }
 
   static Shown percent(Band<Ratio> band) {

@@ -47,8 +47,6 @@ public record ItemChange(
 
   /** What differs of one kind. */
   public List<FigureChange> figures(FigureChange.Group group) {
-    return figures.stream()
-        .filter(change -> change.figure().group() == group)
-        .toList();
+    return figures.stream().filter(change -> change.figure().group() == group).toList();
   }
 }

@@ -24,9 +24,8 @@ record Key(Optional<Kind> kind, String name) {
   static Key of(Entry entry) {
     return entry
         .declaration()
-        .map(declaration -> new Key(
-            entry.section().keyword().map(Kind::of),
-            declaration.name().value()))
+        .map(declaration ->
+            new Key(entry.section().keyword().map(Kind::of), declaration.name().value()))
         .orElse(NOTHING);
   }
 
@@ -39,7 +38,8 @@ record Key(Optional<Kind> kind, String name) {
     Map<Key, List<Entry>> own = new LinkedHashMap<>();
     snapshot.library().ownDocuments().stream()
         .flatMap(document -> document.entries().stream())
-        .forEach(entry -> own.computeIfAbsent(of(entry), key -> new ArrayList<>(1)).add(entry));
+        .forEach(
+            entry -> own.computeIfAbsent(of(entry), key -> new ArrayList<>(1)).add(entry));
     return own;
   }
 

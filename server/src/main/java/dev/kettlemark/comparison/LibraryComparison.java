@@ -41,7 +41,8 @@ public record LibraryComparison(
     return new LibraryComparison(
         edits.stream().map(SectionEdit.Keyed::edit).toList(),
         new Comparing(before, after, edits).items(),
-        ActiveMatter.of(before, after, edits.stream().map(SectionEdit.Keyed::key).toList()));
+        ActiveMatter.of(
+            before, after, edits.stream().map(SectionEdit.Keyed::key).toList()));
   }
 
   /** Whether the two states say and make the same. */
@@ -87,8 +88,7 @@ public record LibraryComparison(
           isMade(told) || how == ItemChange.How.CHANGED ? how : ItemChange.How.CHANGED,
           List.of(),
           how == ItemChange.How.CHANGED
-              ? FigureChange.between(
-                  figures(before, earlier.get(0)), figures(after, later.get(0)))
+              ? FigureChange.between(figures(before, earlier.get(0)), figures(after, later.get(0)))
               : List.of(),
           Told.without(is, was),
           how == ItemChange.How.GONE && isMade(told) ? List.of() : Told.without(was, is));

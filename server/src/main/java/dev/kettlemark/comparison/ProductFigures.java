@@ -50,12 +50,16 @@ final class ProductFigures {
             c -> Shown.number(Display.estimate(c.water()), "percent", c.water().percent())));
     figures.put(
         mass("sweetness"),
-        Shown.of(makeup.composition().map(Sweetness::bandOf), band -> FormulaFigures.band(
-            Display.number(band, 2), "ofSucrose", band, ratio -> ratio.fraction())));
+        Shown.of(
+            makeup.composition().map(Sweetness::bandOf),
+            band -> FormulaFigures.band(
+                Display.number(band, 2), "ofSucrose", band, ratio -> ratio.fraction())));
     figures.put(
         mass("energy"),
-        Shown.of(makeup.composition().map(FoodEnergy::europeanKilocalories), kcal -> Shown.number(
-            Display.fixed(kcal, 0) + " kcal/100 g", "kilocaloriesPer100Grams", kcal)));
+        Shown.of(
+            makeup.composition().map(FoodEnergy::europeanKilocalories),
+            kcal -> Shown.number(
+                Display.fixed(kcal, 0) + " kcal/100 g", "kilocaloriesPer100Grams", kcal)));
     return figures;
   }
 

@@ -67,8 +67,8 @@ public record SectionEdit(String word, String name, How how, List<LineChange> li
       How how = before.isEmpty() ? How.NEW : How.GONE;
       return Optional.of(new SectionEdit(word, key.name(), how, List.of()));
     }
-    List<LineChange> lines = LineChange.between(
-        before.get().section().text(), after.get().section().text());
+    List<LineChange> lines =
+        LineChange.between(before.get().section().text(), after.get().section().text());
     return lines.isEmpty()
         ? Optional.empty()
         : Optional.of(new SectionEdit(word, key.name(), how(before.get(), after.get()), lines));

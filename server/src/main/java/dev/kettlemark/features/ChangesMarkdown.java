@@ -76,7 +76,8 @@ public final class ChangesMarkdown {
   }
 
   private static List<String> row(FigureChange change) {
-    return Stream.of(change.figure().name(), change.before().text(), change.after().text())
+    return Stream.of(
+            change.figure().name(), change.before().text(), change.after().text())
         .map(Markdown::plain)
         .toList();
   }

@@ -73,7 +73,8 @@ public final class ChangesText {
       table.row("", "before", "after");
       for (FigureChange.Group group : FigureChange.Group.values()) {
         for (FigureChange change : item.figures(group)) {
-          table.row(change.figure().name(), change.before().text(), change.after().text());
+          table.row(
+              change.figure().name(), change.before().text(), change.after().text());
         }
       }
       lines.addAll(table.lines(width));

@@ -81,9 +81,10 @@ final class UsageSearch {
         .orElseGet(() -> Outcome.unknown(Reason.MISSING_FIGURE, "it cannot be worked out"));
     for (Held above : held(use.name())) {
       if (!above.isParent() && !use.path().contains(above.use().name())) {
-        Outcome<Ratio> perMade = Outcome.both(use.share(), yield, UsageSearch::perMade).flatMap(
-            share -> share);
-        add(above.use()
+        Outcome<Ratio> perMade =
+            Outcome.both(use.share(), yield, UsageSearch::perMade).flatMap(share -> share);
+        add(above
+            .use()
             .above(
                 use.path(),
                 Outcome.both(above.use().share(), perMade, Ratio::times),
@@ -104,9 +105,9 @@ final class UsageSearch {
     if (before != null) {
       return before;
     }
-    List<Held> held =
-        own().flatMap(entry -> Stream.concat(lines(entry, material), parts(entry, material)))
-            .toList();
+    List<Held> held = own()
+        .flatMap(entry -> Stream.concat(lines(entry, material), parts(entry, material)))
+        .toList();
     known.put(material, held);
     return held;
   }
@@ -167,7 +168,8 @@ final class UsageSearch {
         .map(IngredientUse::ways)
         .flatMap(List::stream)
         .filter(Way::isDirect)
-        .map(way -> unknown(entry, "around it", material, way.here(), "no line weighs it in", false));
+        .map(way ->
+            unknown(entry, "around it", material, way.here(), "no line weighs it in", false));
   }
 
   private Stream<Held> parent(Entry entry, String material) {
@@ -214,7 +216,8 @@ final class UsageSearch {
         .filter(n -> n.role().equals(part.part().role()) && n.material().equals(material.value()))
         .findFirst();
     Outcome<ComputedProduct.Need> needed = need.map(Outcome::known)
-        .orElseGet(() -> Outcome.unknown(Reason.MISSING_FIGURE, "the number of pieces is not given"));
+        .orElseGet(
+            () -> Outcome.unknown(Reason.MISSING_FIGURE, "the number of pieces is not given"));
     return new Held(
         usage(
             entry,
@@ -223,7 +226,9 @@ final class UsageSearch {
             entry.origin(material.span()),
             part.ofFinished(),
             needed.map(ComputedProduct.Need::withLoss)),
-        needed.flatMap(ComputedProduct.Need::scaling).map(scaling -> scaling.charge().mass()),
+        needed
+            .flatMap(ComputedProduct.Need::scaling)
+            .map(scaling -> scaling.charge().mass()),
         false);
   }
 

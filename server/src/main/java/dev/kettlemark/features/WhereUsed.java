@@ -32,8 +32,8 @@ public record WhereUsed(String name, List<Usage> uses, List<Usage> taken) {
     List<Usage> made =
         direct.stream().filter(use -> use.user() != Usage.User.PRODUCT).toList();
     List<String> formulas = names(made);
-    List<String> products = names(
-        direct.stream().filter(use -> use.user() == Usage.User.PRODUCT).toList());
+    List<String> products =
+        names(direct.stream().filter(use -> use.user() == Usage.User.PRODUCT).toList());
     int released = names(made.stream().filter(Usage::released).toList()).size();
     if (formulas.isEmpty() && products.isEmpty()) {
       return "No formula or product of this library uses it.";
@@ -53,8 +53,7 @@ public record WhereUsed(String name, List<Usage> uses, List<Usage> taken) {
   String counted() {
     List<String> told = new ArrayList<>();
     for (Usage.User user : Usage.User.values()) {
-      List<String> names =
-          names(uses.stream().filter(use -> use.user() == user).toList());
+      List<String> names = names(uses.stream().filter(use -> use.user() == user).toList());
       if (!names.isEmpty()) {
         told.add(count(names, user.name().toLowerCase(Locale.ROOT)));
       }

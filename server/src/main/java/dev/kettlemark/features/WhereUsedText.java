@@ -26,8 +26,7 @@ public final class WhereUsedText {
    * @param address how a place is written, such as {@code nougat.kettle:12}
    * @param width in cells
    */
-  public static List<String> lines(
-      WhereUsed used, Function<Origin, String> address, int width) {
+  public static List<String> lines(WhereUsed used, Function<Origin, String> address, int width) {
     return new WhereUsedText(address, width).lines(used);
   }
 
@@ -63,9 +62,7 @@ public final class WhereUsedText {
   private void add(TextTable table, Usage use) {
     table.row(
         use.name() + ", " + use.part(),
-        use.share()
-                .map(Display::percent)
-                .orElse("")
+        use.share().map(Display::percent).orElse("")
             + (use.user() == Usage.User.PRODUCT && use.share().isKnown() ? " of a piece" : ""),
         use.grams().map(Display::mass).orElse(""));
     String what = use.user().name().toLowerCase(Locale.ROOT) + (use.released() ? ", released" : "");

@@ -13,6 +13,7 @@ public enum Diet {
   VEGETARIAN("vegetarian", Set.of("fish", "crustacean", "mollusc"));
 
   private final String word;
+
   @SuppressWarnings("ImmutableEnumChecker") // Made by Set.of, which nobody can change.
   private final Set<String> offending;
 

@@ -46,8 +46,7 @@ class ChangesCommandTest {
   }
 
   private static Run changes(String from, Path to, String... more) {
-    List<String> words =
-        new ArrayList<>(List.of("changes", "--from", from, "--to", to.toString()));
+    List<String> words = new ArrayList<>(List.of("changes", "--from", from, "--to", to.toString()));
     words.addAll(List.of(more));
     return Run.of(words.toArray(String[]::new));
   }
@@ -124,8 +123,8 @@ class ChangesCommandTest {
     assertTrue(before.out().contains("formula old-one, gone"), before.out());
     assertTrue(before.out().contains("40.00 % · 800.0 g"), before.out());
     assertTrue(!before.out().contains("outside"), before.out());
-    Run back = Run.of(
-        "changes", "--in", library.toString(), "--from", "rev:HEAD", "--to", "rev:HEAD~1");
+    Run back =
+        Run.of("changes", "--in", library.toString(), "--from", "rev:HEAD", "--to", "rev:HEAD~1");
     assertTrue(back.out().contains("formula old-one, new"), back.out());
   }
 

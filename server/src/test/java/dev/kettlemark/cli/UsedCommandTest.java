@@ -25,7 +25,8 @@ class UsedCommandTest {
   @Test
   void writesJson() {
     JsonObject json = JsonParser.parseString(
-            Run.of("used", "heather-honey", "--in", Run.SAMPLES, "--format", "json").out())
+            Run.of("used", "heather-honey", "--in", Run.SAMPLES, "--format", "json")
+                .out())
         .getAsJsonObject();
     JsonObject first = json.getAsJsonArray("uses").get(0).getAsJsonObject();
     assertEquals("heather-nougat", first.get("name").getAsString());

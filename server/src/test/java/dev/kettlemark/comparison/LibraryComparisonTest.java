@@ -83,7 +83,8 @@ class LibraryComparisonTest {
     Map<String, String> figures = new TreeMap<>();
     item.figures()
         .forEach(change -> figures.put(
-            change.figure().name(), change.before().text() + " → " + change.after().text()));
+            change.figure().name(),
+            change.before().text() + " → " + change.after().text()));
     return figures;
   }
 
@@ -118,7 +119,8 @@ class LibraryComparisonTest {
     SectionEdit edit = changed.edits().get(0);
     assertEquals(1, changed.edits().size());
     assertEquals(SectionEdit.How.CHANGED, edit.how());
-    assertEquals(List.of(false, true), edit.lines().stream().map(LineChange::added).toList());
+    assertEquals(
+        List.of(false, true), edit.lines().stream().map(LineChange::added).toList());
   }
 
   /** By hand: 1.00 % · 91.5 / 82.4 = 1.1104 %, and 11.1 g in 1000 g; the variant only inherits the line. */
@@ -165,12 +167,14 @@ class LibraryComparisonTest {
   void anIngredientThatNeitherWhipsNorGelsHasNoDoseToKeep() {
     String filler = SPEC.replace("whipping", "protein");
     String weaker = WEAKER.replace("role      whipping", "role      protein");
-    assertEquals(List.of(), compare(library(filler, FOAM), library(weaker, FOAM)).doses());
+    assertEquals(
+        List.of(), compare(library(filler, FOAM), library(weaker, FOAM)).doses());
   }
 
   @Test
   void tellsDosesInPercentAndGrams() {
-    String sweeter = FOAM.replace("60.00 %             white-sugar", "61.00 %             white-sugar")
+    String sweeter = FOAM.replace(
+            "60.00 %             white-sugar", "61.00 %             white-sugar")
         .replace("39.00 %             water", "38.00 %             water");
     Map<String, String> figures =
         figures(item(compare(library(SPEC, FOAM), library(SPEC, sweeter)), "white-foam"));
@@ -266,6 +270,7 @@ class LibraryComparisonTest {
           50 % one
           50 % water
         """;
-    assertFalse(compare(library(circle), library(circle.replace("50 %", "40 %"))).isEmpty());
+    assertFalse(
+        compare(library(circle), library(circle.replace("50 %", "40 %"))).isEmpty());
   }
 }

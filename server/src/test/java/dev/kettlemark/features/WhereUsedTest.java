@@ -111,8 +111,10 @@ class WhereUsedTest {
         .orElseThrow()
         .fraction();
     assertTrue(yield < 0.75, "so much is left: " + yield);
-    assertEquals(0.3 * 0.5 / yield, by(used, "mass").share().toOptional().orElseThrow().fraction(), 1e-9);
-    assertEquals(150 / yield, by(used, "mass").grams().toOptional().orElseThrow().grams(), 1e-6);
+    assertEquals(
+        0.3 * 0.5 / yield, by(used, "mass").share().toOptional().orElseThrow().fraction(), 1e-9);
+    assertEquals(
+        150 / yield, by(used, "mass").grams().toOptional().orElseThrow().grams(), 1e-6);
   }
 
   @Test
