@@ -9,6 +9,7 @@ import {
   SERVER_COMMANDS,
   isFormulaPlace,
   isScaleAnswer,
+  type ChangesArgument,
   type ExplainRuleArgument,
   type FormulaPlace,
   type ScaleArgument,
@@ -80,6 +81,21 @@ export async function explainRule(connection: Connection, pages: Pages): Promise
   const markdown = await execute(client, SERVER_COMMANDS.explainRule, asked);
   if (typeof markdown === 'string') {
     await pages.show(rule, markdown);
+  }
+}
+
+/** Shows what the unsaved texts of the library would change, and in which formulas. */
+export async function changes(connection: Connection, pages: Pages): Promise<void> {
+  const client = connection.running();
+  const editor = vscode.window.activeTextEditor;
+  if (client === undefined || editor === undefined) {
+    return;
+  }
+  const uri = client.code2ProtocolConverter.asUri(editor.document.uri);
+  const asked: ChangesArgument = { uri };
+  const markdown = await execute(client, SERVER_COMMANDS.changes, asked);
+  if (typeof markdown === 'string') {
+    await pages.show('Unsaved changes', markdown);
   }
 }
 

@@ -2,7 +2,7 @@
 
 import * as vscode from 'vscode';
 import { Connection } from './client';
-import { explainRule, scale, show } from './commands';
+import { changes, explainRule, scale, show } from './commands';
 import { Pages } from './pages';
 import { CLIENT_COMMANDS } from './protocol';
 
@@ -12,6 +12,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   [CLIENT_COMMANDS.askScale]: scale,
   [CLIENT_COMMANDS.openShow]: show,
   'kettlemark.explainRule.open': explainRule,
+  'kettlemark.changes.open': changes,
   'kettlemark.restartServer': (connection) => connection.restart(),
   'kettlemark.showOutput': (connection) => {
     connection.showOutput();

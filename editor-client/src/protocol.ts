@@ -11,6 +11,7 @@ export const SERVER_COMMANDS = {
   scale: 'kettlemark.scale',
   show: 'kettlemark.show',
   explainRule: 'kettlemark.explainRule',
+  changes: 'kettlemark.changes',
 } as const;
 
 /** Commands of this client that the server's code actions and code lenses refer to. */
@@ -57,6 +58,11 @@ export interface ScaleAnswer {
 
 export interface ExplainRuleArgument {
   readonly rule: string;
+}
+
+/** A document of the library whose unsaved texts are held against the disk. */
+export interface ChangesArgument {
+  readonly uri: string;
 }
 
 export function isFormulaPlace(value: unknown): value is FormulaPlace {

@@ -253,6 +253,18 @@ local function attach(buffer)
   end
 end
 
+--- Shows what the unsaved texts of the library would change, and in which formulas.
+function M.changes()
+  local buffer = vim.api.nvim_get_current_buf()
+  for _, id in pairs(clients) do
+    local client = vim.lsp.get_client_by_id(id)
+    if client and vim.lsp.buf_is_attached(buffer, id) then
+      return execute(client, 'kettlemark.changes', { uri = vim.uri_from_bufnr(buffer) }, show_page)
+    end
+  end
+  tell('no server reads this text', vim.log.levels.WARN)
+end
+
 --- Starts the server for every Kettlemark text that is open or will be.
 function M.setup(user)
   options = vim.tbl_deep_extend('force', options, user or {})

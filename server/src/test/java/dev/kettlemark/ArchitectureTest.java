@@ -103,6 +103,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".files..")
         .layer("checks")
         .definedBy(ROOT + ".checks..")
+        .layer("comparison")
+        .definedBy(ROOT + ".comparison..")
         .layer("features")
         .definedBy(ROOT + ".features..")
         .layer("protocol")
@@ -147,8 +149,23 @@ class ArchitectureTest {
             "science",
             "quantity",
             "text")
+        .whereLayer("comparison")
+        .mayOnlyAccessLayers(
+            "labelling",
+            "checks",
+            "answers",
+            "scaling",
+            "analysis",
+            "library",
+            "model",
+            "science",
+            "quantity",
+            "text",
+            "syntax",
+            "reading")
         .whereLayer("features")
         .mayOnlyAccessLayers(
+            "comparison",
             "labelling",
             "checks",
             "answers",
@@ -164,6 +181,7 @@ class ArchitectureTest {
         .whereLayer("protocol")
         .mayOnlyAccessLayers(
             "features",
+            "comparison",
             "checks",
             "scaling",
             "files",
@@ -218,6 +236,7 @@ class ArchitectureTest {
         "labelling",
         "answers",
         "checks",
+        "comparison",
         "features",
         // Both turn what a user asks for into an exact figure of a scaling.
         "protocol",

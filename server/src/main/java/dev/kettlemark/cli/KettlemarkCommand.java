@@ -73,6 +73,8 @@ final class KettlemarkCommand {
     line.addSubcommand(new ScaleCommand(terminal, root::paint));
     line.addSubcommand(new LabelCommand(terminal));
     line.addSubcommand(new TrialsCommand(terminal));
+    line.addSubcommand(new UsedCommand(terminal));
+    line.addSubcommand(new ChangesCommand(terminal));
     line.addSubcommand(AnswerCommand.commandLine(terminal, root::paint));
     line.addSubcommand(new FormatCommand(terminal, root::paint));
     line.addSubcommand(new ExplainCommand(terminal, root::paint));

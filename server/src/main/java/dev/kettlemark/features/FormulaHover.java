@@ -64,7 +64,7 @@ final class FormulaHover implements HoverAnswer {
     markdown.paragraph(
         Labels.label(pointed.snapshot(), entry).map(LabelLines::of).orElse(""));
     markdown.paragraph(CautionText.sentences(formula.facts().wordsOf("caution")));
-    markdown.paragraph(WhereUsed.of(pointed.snapshot(), name).sentence());
+    markdown.paragraph(WhereUsed.sentence(pointed.snapshot(), name));
     return markdown;
   }
 

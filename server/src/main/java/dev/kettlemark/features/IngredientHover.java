@@ -49,7 +49,7 @@ final class IngredientHover implements HoverAnswer {
             .orElse(""));
     markdown.paragraph(allergens(known.facts()));
     markdown.paragraph(CautionText.sentences(known.facts().wordsOf("caution")));
-    markdown.paragraph(WhereUsed.of(pointed.snapshot(), name).sentence());
+    markdown.paragraph(WhereUsed.sentence(pointed.snapshot(), name));
     return markdown;
   }
 

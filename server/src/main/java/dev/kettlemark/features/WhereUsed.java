@@ -1,56 +1,40 @@
 package dev.kettlemark.features;
 
-import dev.kettlemark.analysis.Formulas;
-import dev.kettlemark.analysis.ResolvedFormula;
 import dev.kettlemark.library.Snapshot;
-import dev.kettlemark.model.Formula;
-import dev.kettlemark.model.Product;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Locale;
 
 /**
- * The user's formulas and products that hold a material, what a variant inherits included.
+ * Where a material or a stage is used in the user's sections, what a variant takes over included.
  *
- * @param formulas names, in order of file and place
- * @param released how many of the formulas are released
- * @param products names, in order of file and place
+ * @param name of the material or stage
+ * @param uses the sections whose own lines name it, each followed by those that it gets into through them
+ * @param taken where a stage of that name is taken over
  */
-public record WhereUsed(List<String> formulas, long released, List<String> products) {
+public record WhereUsed(String name, List<Usage> uses, List<Usage> taken) {
 
   private static final int MOST_NAMED = 4;
 
   public WhereUsed {
-    formulas = List.copyOf(formulas);
-    products = List.copyOf(products);
+    uses = List.copyOf(uses);
+    taken = List.copyOf(taken);
   }
 
-  public static WhereUsed of(Snapshot snapshot, String material) {
-    List<Formula> formulas = snapshot.library().ownDocuments().stream()
-        .flatMap(document -> document.entries().stream())
-        .flatMap(entry -> snapshot.result(Formulas.RESOLVED, entry).stream())
-        .map(ResolvedFormula::formula)
-        .filter(formula -> formula.amounts().stream()
-            .anyMatch(line -> line.ingredient().value().equals(material)))
-        .toList();
-    List<String> products = snapshot.library().ownDocuments().stream()
-        .flatMap(document -> document.entries().stream())
-        .flatMap(entry -> entry.declaration().stream())
-        .flatMap(d -> d instanceof Product product ? Stream.of(product) : Stream.empty())
-        .filter(product -> product.parts().stream()
-            .flatMap(part -> part.material().stream())
-            .anyMatch(part -> part.value().equals(material)))
-        .map(product -> product.name().value())
-        .toList();
-    return new WhereUsed(
-        formulas.stream().map(formula -> formula.name().value()).toList(),
-        formulas.stream()
-            .filter(formula -> formula.facts().says("status", "released"))
-            .count(),
-        products);
+  public static WhereUsed of(Snapshot snapshot, String name) {
+    UsageSearch search = new UsageSearch(snapshot);
+    return new WhereUsed(name, search.all(name), search.stage(name));
   }
 
-  /** One sentence in Markdown. */
-  String sentence() {
+  /** The sections whose own lines name a material, in one sentence of Markdown. */
+  static String sentence(Snapshot snapshot, String material) {
+    List<Usage> direct = new UsageSearch(snapshot).direct(material);
+    List<Usage> made =
+        direct.stream().filter(use -> use.user() != Usage.User.PRODUCT).toList();
+    List<String> formulas = names(made);
+    List<String> products =
+        names(direct.stream().filter(use -> use.user() == Usage.User.PRODUCT).toList());
+    int released = names(made.stream().filter(Usage::released).toList()).size();
     if (formulas.isEmpty() && products.isEmpty()) {
       return "No formula or product of this library uses it.";
     }
@@ -63,6 +47,22 @@ public record WhereUsed(List<String> formulas, long released, List<String> produ
         : count(products, "product") + ": " + Markdown.some(products, MOST_NAMED);
     String between = inFormulas.isEmpty() || inProducts.isEmpty() ? "" : "; ";
     return "Used in " + inFormulas + between + inProducts + ".";
+  }
+
+  /** {@code 3 formulas, 1 variant, 2 products}; empty where nothing uses it. */
+  String counted() {
+    List<String> told = new ArrayList<>();
+    for (Usage.User user : Usage.User.values()) {
+      List<String> names = names(uses.stream().filter(use -> use.user() == user).toList());
+      if (!names.isEmpty()) {
+        told.add(count(names, user.name().toLowerCase(Locale.ROOT)));
+      }
+    }
+    return String.join(", ", told);
+  }
+
+  private static List<String> names(List<Usage> uses) {
+    return uses.stream().map(Usage::name).distinct().toList();
   }
 
   private static String count(List<String> names, String word) {

@@ -5,8 +5,12 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.checks.RulePages;
+import dev.kettlemark.comparison.LibraryComparison;
+import dev.kettlemark.features.ChangesMarkdown;
 import dev.kettlemark.features.FormulaTable;
 import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Library;
+import dev.kettlemark.library.Snapshot;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.eclipse.lsp4j.ExecuteCommandParams;
@@ -20,7 +24,10 @@ final class Commands {
   /** Shows the page of a rule. */
   static final String EXPLAIN_RULE = "kettlemark.explainRule";
 
-  static final List<String> NAMES = List.of(ScaleCommand.NAME, SHOW, EXPLAIN_RULE);
+  /** Tells what the unsaved texts of a library would change. */
+  static final String CHANGES = "kettlemark.changes";
+
+  static final List<String> NAMES = List.of(ScaleCommand.NAME, SHOW, EXPLAIN_RULE, CHANGES);
 
   private Commands() {}
 
@@ -38,6 +45,11 @@ final class Commands {
         yield state.compute(() -> show(scene, text(argument, "formula")));
       }
       case EXPLAIN_RULE -> state.compute(() -> page(text(argument, "rule")));
+      case CHANGES -> {
+        Scene scene = scene(state, argument);
+        Library saved = state.saved(text(argument, "uri"));
+        yield state.compute(() -> changes(scene.snapshot(), saved));
+      }
       default -> throw ScaleCommand.refused("there is no command `" + params.getCommand() + "`");
     };
   }
@@ -50,6 +62,11 @@ final class Commands {
         .flatMap(entry -> Formulas.computed(scene.snapshot(), entry))
         .map(computed -> FormulaTable.of(computed).markdown())
         .orElseThrow(() -> ScaleCommand.refused("the library has no formula `" + name + "`"));
+  }
+
+  private static Object changes(Snapshot now, Library saved) {
+    return ChangesMarkdown.of(
+        "Not saved yet, and what it changes", LibraryComparison.of(now.with(saved), now));
   }
 
   private static Object page(String rule) {

@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * One library while editors change it: open buffers win over the disk.
@@ -100,6 +102,29 @@ final class LiveLibrary {
     if (!moment.open().containsKey(key)) {
       become(moment.snapshot().library().without(key), moment.open());
     }
+  }
+
+  /**
+   * The library as it would be without what editors have not saved.
+   *
+   * @param disk the text of a document as it lies on the disk; empty where it lies on none
+   */
+  Library saved(Function<String, Optional<String>> disk) {
+    Library saved = moment.snapshot().library();
+    for (String key : moment.open().keySet()) {
+      Optional<String> text = disk.apply(key);
+      saved = text.isEmpty() ? saved.without(key) : saved.with(saved(key, text.get()));
+    }
+    return saved;
+  }
+
+  /** The document of a text, the known one where it has that text, since results hang on it. */
+  private Document saved(String key, String text) {
+    return Stream.of(moment.document(key), Optional.ofNullable(onDisk.get(key)))
+        .flatMap(Optional::stream)
+        .filter(document -> document.text().source().text().equals(text))
+        .findFirst()
+        .orElseGet(() -> Document.of(key, text));
   }
 
   private void become(Library library, Map<String, Moment.OpenBuffer> open) {

@@ -2,6 +2,7 @@ package dev.kettlemark.protocol;
 
 import dev.kettlemark.files.KettleFolder;
 import dev.kettlemark.files.TextFile;
+import dev.kettlemark.library.Library;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -174,6 +175,19 @@ final class ServerState {
     String key = Uris.key(uri);
     Moment moment = libraries.of(key).moment();
     return moment.document(key).map(document -> new Scene(moment, document, traits));
+  }
+
+  /** What the library of a document holds on disk, whatever editors have not saved. */
+  Library saved(String uri) {
+    return libraries.of(Uris.key(uri)).saved(key -> Uris.path(key).flatMap(ServerState::read));
+  }
+
+  private static Optional<String> read(Path path) {
+    try {
+      return Optional.of(TextFile.read(path));
+    } catch (IOException absent) {
+      return Optional.empty();
+    }
   }
 
   /** The present moment of every library. */
