@@ -26,7 +26,8 @@ class WarmBowlTest {
   void pouringInTwoTimesCoolsAsMuchAsPouringAtOnce() {
     double atOnce = coolest("  pour glucose-syrup-42, honey into water\n");
     double twice = coolest("  pour glucose-syrup-42 into water\n  pour honey into water\n");
-    // The 5 % that are lost while pouring are lost of each stream, and so a little less in the second way.
+    // The 5 % that are lost while pouring are lost of each stream, and so a little less in the
+    // second way.
     assertEquals(atOnce, twice, 1.5);
   }
 
