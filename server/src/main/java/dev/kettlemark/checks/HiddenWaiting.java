@@ -33,7 +33,8 @@ public final class HiddenWaiting implements Rule {
   public List<Finding> check(Subject subject) {
     return ShownSheet.of(subject)
         .filter(sheet -> sheet.isFor("home") && sheet.isEnglish())
-        .filter(sheet -> sheet.notes().noneMatch(note -> TOLD.matcher(note.value()).find()))
+        .filter(
+            sheet -> sheet.notes().noneMatch(note -> TOLD.matcher(note.value()).find()))
         .filter(sheet -> waits(sheet) >= subject.threshold(Threshold.LONG_WAIT).toSeconds())
         .map(sheet -> finding(sheet, waits(sheet)))
         .stream()

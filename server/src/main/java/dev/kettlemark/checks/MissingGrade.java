@@ -96,8 +96,9 @@ public final class MissingGrade implements Rule {
 
   private static boolean isOf(Ingredient own, Kind kind) {
     return (kind.role().isEmpty() || own.hasRole(kind.role()))
-        && names(own).stream().anyMatch(name -> kind.words().stream()
-            .anyMatch(word -> (" " + name + " ").contains(" " + word + " ")));
+        && names(own).stream()
+            .anyMatch(name -> kind.words().stream()
+                .anyMatch(word -> (" " + name + " ").contains(" " + word + " ")));
   }
 
   /** Its name and its name on a label, words apart; a label that lists several things names none. */

@@ -33,7 +33,8 @@ public final class MissingShelf implements Rule {
   private static Optional<Finding> released(Subject subject) {
     return subject
         .declaration()
-        .flatMap(d -> d instanceof Product product ? Optional.of(product.facts()) : Optional.empty())
+        .flatMap(
+            d -> d instanceof Product product ? Optional.of(product.facts()) : Optional.empty())
         .flatMap(facts -> facts
             .wordOf("status")
             .filter(status -> status.value().equals("released"))
@@ -57,9 +58,8 @@ public final class MissingShelf implements Rule {
 
   private static Optional<Finding> finding(Facts facts, Span span, String who) {
     Optional<Statement> shelf = facts.first("shelf");
-    String lacks = shelf
-        .map(MissingShelf::lacks)
-        .orElse("does not say how long and where it keeps");
+    String lacks =
+        shelf.map(MissingShelf::lacks).orElse("does not say how long and where it keeps");
     return lacks.isEmpty()
         ? Optional.empty()
         : Optional.of(INFO.at(span, "%s", who + " " + lacks)

@@ -39,9 +39,11 @@ public final class MissingYield implements Rule {
         .flatMap(facts -> facts.wordOf("status"))
         .filter(status -> status.value().equals("released"));
     return released
-        .flatMap(status -> subject.declaration().flatMap(d -> d instanceof Product product
-            ? ofProduct(subject, product, status)
-            : subject.formula().flatMap(formula -> ofFormula(subject, formula, status))))
+        .flatMap(status -> subject
+            .declaration()
+            .flatMap(d -> d instanceof Product product
+                ? ofProduct(subject, product, status)
+                : subject.formula().flatMap(formula -> ofFormula(subject, formula, status))))
         .stream()
         .toList();
   }
@@ -55,11 +57,12 @@ public final class MissingYield implements Rule {
       return Optional.empty();
     }
     Finding finding = INFO.at(
-            status.span(), "`%s` is released without a yield", formula.formula().name().value())
+            status.span(),
+            "`%s` is released without a yield",
+            formula.formula().name().value())
         .because(WHY);
-    return Optional.of(
-        finding.withFixes(expected(formula).map(text -> add(subject, "expect", text)).stream()
-            .toList()));
+    return Optional.of(finding.withFixes(
+        expected(formula).map(text -> add(subject, "expect", text)).stream().toList()));
   }
 
   /** Whether what is weighed in is what comes out. */
@@ -77,8 +80,8 @@ public final class MissingYield implements Rule {
         .cooked()
         .toOptional()
         .filter(cooked -> charge > 0)
-        .map(cooked -> "yield " + Display.fixed(cooked.mass().grams() / charge * 100, 1)
-            + " % ± " + Display.fixed(Math.max(0.5, cooked.slack().grams() / charge * 100), 1));
+        .map(cooked -> "yield " + Display.fixed(cooked.mass().grams() / charge * 100, 1) + " % ± "
+            + Display.fixed(Math.max(0.5, cooked.slack().grams() / charge * 100), 1));
   }
 
   private static Optional<Finding> ofProduct(
@@ -87,7 +90,9 @@ public final class MissingYield implements Rule {
       return Optional.empty();
     }
     Finding finding = INFO.at(
-            status.span(), "`%s` is released without a number of pieces", product.name().value())
+            status.span(),
+            "`%s` is released without a number of pieces",
+            product.name().value())
         .because(WHY);
     return Optional.of(finding.withFixes(pieces(subject, product).stream()
         .filter(count -> count > 0)

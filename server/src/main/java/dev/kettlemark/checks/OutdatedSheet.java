@@ -68,8 +68,10 @@ public final class OutdatedSheet implements Rule {
   }
 
   private static Optional<Located<BigFraction>> issued(Facts facts) {
-    return facts.first("version").flatMap(line -> FormulaVersion.number(line)
-        .map(number -> new Located<>(number, place(line.objects(), line.span()))));
+    return facts
+        .first("version")
+        .flatMap(line -> FormulaVersion.number(line)
+            .map(number -> new Located<>(number, place(line.objects(), line.span()))));
   }
 
   private static Span place(List<Located<Operand>> operands, Span line) {

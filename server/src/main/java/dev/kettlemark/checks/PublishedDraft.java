@@ -61,7 +61,10 @@ public final class PublishedDraft implements Rule {
     return standings
         .limit(1)
         .map(standing -> INFO.at(
-                sheet.name().span(), "%s, and this sheet is for %s", standing, reader.get().value())
+                sheet.name().span(),
+                "%s, and this sheet is for %s",
+                standing,
+                reader.get().value())
             .because("figures that nobody has tried go out under the name of the house")
             .withRelated(sheet.entry().origin(sheet.shown().name().span()), "what is shown")
             .withFix(Fix.replace(

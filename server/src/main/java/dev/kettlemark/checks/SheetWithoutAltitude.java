@@ -18,8 +18,8 @@ import java.util.stream.Collectors;
  */
 public final class SheetWithoutAltitude implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.hint(
-      "sheet-without-altitude", "a sheet does not say for which altitude it cooks");
+  private static final RuleInfo INFO =
+      RuleInfo.hint("sheet-without-altitude", "a sheet does not say for which altitude it cooks");
 
   private static final Pattern TOLD =
       Pattern.compile("(?i)\\b(altitude|elevation|sea level|above the sea)\\b");
@@ -36,7 +36,8 @@ public final class SheetWithoutAltitude implements Rule {
   public List<Finding> check(Subject subject) {
     return ShownSheet.of(subject)
         .filter(sheet -> sheet.isFor("home") && sheet.isEnglish())
-        .filter(sheet -> sheet.notes().noneMatch(note -> TOLD.matcher(note.value()).find()))
+        .filter(
+            sheet -> sheet.notes().noneMatch(note -> TOLD.matcher(note.value()).find()))
         .flatMap(sheet -> table(sheet).map(table -> finding(sheet, table)))
         .stream()
         .toList();
@@ -70,8 +71,8 @@ public final class SheetWithoutAltitude implements Rule {
                 .flatMap(there -> SyrupBoiling.sameSolids(
                     charge.composition(), written, formula.kitchen().pressure(), there))
                 .toOptional()
-                .map(local -> "%s (%s) at %d m"
-                    .formatted(rounded(local), Display.fahrenheit(local), metres))
+                .map(local ->
+                    "%s (%s) at %d m".formatted(rounded(local), Display.fahrenheit(local), metres))
                 .stream())
             .collect(Collectors.joining(", ")))
         .filter(table -> !table.isEmpty())

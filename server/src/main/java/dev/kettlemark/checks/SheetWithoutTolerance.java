@@ -29,16 +29,13 @@ public final class SheetWithoutTolerance implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return ShownSheet.of(subject).filter(sheet -> sheet.isFor("production")).stream()
-        .flatMap(sheet ->
-            sheet.formulas().stream().flatMap(formula -> check(sheet, formula)))
+        .flatMap(sheet -> sheet.formulas().stream().flatMap(formula -> check(sheet, formula)))
         .toList();
   }
 
-  private static Stream<Finding> check(
-      ShownSheet sheet, ComputedFormula computed) {
-    List<CookStep> bare = CookStep.of(computed)
-        .filter(cook -> !isWide(cook.target().value()))
-        .toList();
+  private static Stream<Finding> check(ShownSheet sheet, ComputedFormula computed) {
+    List<CookStep> bare =
+        CookStep.of(computed).filter(cook -> !isWide(cook.target().value())).toList();
     String name = computed.formula().name().value();
     if (!bare.isEmpty()) {
       CookStep cook = bare.get(0);
@@ -69,8 +66,8 @@ public final class SheetWithoutTolerance implements Rule {
         || step.clauses().stream()
             .flatMap(clause -> clause.operands().stream())
             .map(Located::value)
-            .anyMatch(operand -> operand instanceof Operand.Figure figure
-                && isWide(figure.quantity()));
+            .anyMatch(
+                operand -> operand instanceof Operand.Figure figure && isWide(figure.quantity()));
   }
 
   private static boolean isWide(Quantity figure) {

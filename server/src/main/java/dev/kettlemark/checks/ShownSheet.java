@@ -74,10 +74,7 @@ record ShownSheet(
 
   /** Whether its notes are in English, the only language in which they can be looked through. */
   boolean isEnglish() {
-    return sheet
-        .language()
-        .map(tag -> language(tag.value()).equals("en"))
-        .orElse(true);
+    return sheet.language().map(tag -> language(tag.value()).equals("en")).orElse(true);
   }
 
   /** The language of a tag without its region: {@code en} of {@code en-GB}. */

@@ -25,9 +25,10 @@ public final class ToTaste implements Rule {
         .flatMap(line -> line.clauses().stream())
         .filter(ToTaste::isTaste)
         .map(clause -> INFO.at(clause.span(), "`to taste` is another figure for every cook")
-            .because("what was made once cannot be made again; the figure on the line is what counts")
-            .withFix(Fix.replace(
-                "Leave `to taste` out", withSpace(subject.text(), clause.span()), "")))
+            .because(
+                "what was made once cannot be made again; the figure on the line is what counts")
+            .withFix(
+                Fix.replace("Leave `to taste` out", withSpace(subject.text(), clause.span()), "")))
         .toList();
   }
 

@@ -98,14 +98,12 @@ public final class UndeclaredTool implements Rule {
       return Optional.empty();
     }
     Finding finding = INFO.at(
-            name.span(),
-            "`%s` lists no `%s` among its tools",
-            house.name().value(),
-            name.value())
-        .because(near.isEmpty()
-            ? "the reader misses it with the hot mass in hand; add `tool " + name.value()
-                + "` to the house"
-            : "what the house says of the tool then counts for nothing");
+            name.span(), "`%s` lists no `%s` among its tools", house.name().value(), name.value())
+        .because(
+            near.isEmpty()
+                ? "the reader misses it with the hot mass in hand; add `tool " + name.value()
+                    + "` to the house"
+                : "what the house says of the tool then counts for nothing");
     for (String other : near) {
       finding = finding.withFix(Fix.replace("Write `" + other + "`", name.span(), other));
     }

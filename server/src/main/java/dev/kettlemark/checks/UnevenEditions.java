@@ -51,7 +51,10 @@ public final class UnevenEditions implements Rule {
         .filter(there -> isOtherEdition(here, there))
         .flatMap(there -> difference(here, there)
             .map(difference -> INFO.at(
-                    here.name().span(), "%s than in `%s`", difference, there.name().value())
+                    here.name().span(),
+                    "%s than in `%s`",
+                    difference,
+                    there.name().value())
                 .because("one of the two was changed and the other forgotten")
                 .withRelated(entry.origin(there.name().span()), "the other edition")));
   }
@@ -75,8 +78,7 @@ public final class UnevenEditions implements Rule {
     if (!pieces(here).equals(pieces(there))) {
       return Optional.of("another number of pieces");
     }
-    boolean isComparable = fewer == 0
-        && shown(here).equals(shown(there));
+    boolean isComparable = fewer == 0 && shown(here).equals(shown(there));
     return isComparable && !figures(here).equals(figures(there))
         ? Optional.of("other figures in the notes")
         : Optional.empty();

@@ -55,7 +55,9 @@ public final class UnknownState implements Rule {
     return State.of(word).isPresent()
         || SugarStage.ofWord(word).isPresent()
         || Verb.of(word).isPresent()
-        || formula.stages().stream().map(Stage::name).anyMatch(name -> name.value().equals(word));
+        || formula.stages().stream()
+            .map(Stage::name)
+            .anyMatch(name -> name.value().equals(word));
   }
 
   private static Finding finding(Statement step, Located<String> word) {

@@ -39,12 +39,10 @@ public final class Library {
     this.codes = codes(documents.values());
     this.trials = referring(
         documents.values(),
-        declaration ->
-            declaration instanceof Trial trial ? trial.formula() : Optional.empty());
+        declaration -> declaration instanceof Trial trial ? trial.formula() : Optional.empty());
     this.sheets = referring(
         documents.values(),
-        declaration ->
-            declaration instanceof Sheet sheet ? sheet.subject() : Optional.empty());
+        declaration -> declaration instanceof Sheet sheet ? sheet.subject() : Optional.empty());
     this.houses = new TreeMap<>();
     for (Document document : documents.values()) {
       document.entries().stream()
@@ -174,8 +172,7 @@ public final class Library {
 
   /** The entries that refer to others, by the name to which they refer. */
   private static Map<String, List<Entry>> referring(
-      Collection<Document> documents,
-      Function<Declaration, Optional<Located<String>>> reference) {
+      Collection<Document> documents, Function<Declaration, Optional<Located<String>>> reference) {
     Map<String, List<Entry>> referring = new HashMap<>();
     for (Document document : documents) {
       for (Entry entry : document.entries()) {

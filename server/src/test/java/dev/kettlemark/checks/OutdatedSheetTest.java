@@ -28,7 +28,8 @@ class OutdatedSheetTest {
 
   @Test
   void mendsMarksASheetOfAnOlderVersion() {
-    outdatedSheet.checkFirstFix("Issue it anew for version 2, its notes being read again", """
+    outdatedSheet.checkFirstFix(
+        "Issue it anew for version 2, its notes being read again", """
         formula plain-syrup
           version   2 on 2026-03-01
           status    bench
@@ -103,7 +104,8 @@ class OutdatedSheetTest {
 
   @Test
   void mendsTakesTheVersionOfTheCentre() {
-    outdatedSheet.checkFirstFix("Issue it anew for version 4, its notes being read again", """
+    outdatedSheet.checkFirstFix(
+        "Issue it anew for version 4, its notes being read again", """
         formula fruit-dough
           version   4 on 2026-03-01
           status    bench

@@ -19,9 +19,7 @@ class OutgoingSamplesTest {
 
   /** The rule, the file, and what is written there instead of what. */
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      textBlock = """
+  @CsvSource(delimiter = '|', textBlock = """
           missing-yield | products | make      37 pieces | status    released
           missing-shelf | products | shelf     3 months | shelf     3 pieces
           undeclared-tool | egg-honey-nougat | in planetary-7 | in planetry-7

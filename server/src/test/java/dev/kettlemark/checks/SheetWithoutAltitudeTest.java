@@ -27,7 +27,8 @@ class SheetWithoutAltitudeTest {
 
   @Test
   void mendsMarksACookWithoutAWordOnAltitude() {
-    sheetWithoutAltitude.checkFirstFix("Add a note with the temperatures at other altitudes", """
+    sheetWithoutAltitude.checkFirstFix(
+        "Add a note with the temperatures at other altitudes", """
         formula plain-syrup
           version   2 on 2026-03-01
           status    bench
