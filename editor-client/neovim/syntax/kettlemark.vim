@@ -22,7 +22,7 @@ let s:facts =
       \ 'drop expect filling frame gluten hydrates label layer loss lot make makes market ' ..
       \ 'may-contain measured melts mould names needs note pan percent photo price replace ' ..
       \ 'reversible reviewed role room scale scored sets shelf show spare stands-in-for ' ..
-      \ 'status suits supplier texture thermometer threshold tolerates use verdict version ' ..
+      \ 'status suits supplier tempers texture thermometer threshold tolerates use verdict version ' ..
       \ 'wafer withdraw'
 function! s:head(group, words) abort
   execute 'syntax match ' .. a:group .. ' /^\s*\zs\%(' .. join(split(a:words), '\|') .. '\)\k\@!/'

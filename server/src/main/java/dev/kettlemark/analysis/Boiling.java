@@ -39,6 +39,9 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
   /** Where the model ends nearly all water is gone; this share is still counted. */
   private static final Ratio LAST_WATER = Ratio.ofPercent(0.5);
 
+  /** Behind {@code at} it says that a cook temperature holds for sea level, wherever it is cooked. */
+  public static final String FOR_SEA_LEVEL = "sea-level";
+
   /** Above this temperature in °C a syrup may be drier than the model knows. */
   private static final double MODEL_ENDS = 150;
 
@@ -48,7 +51,8 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
       return untouched(charge, Reason.MISSING_FIGURE, "the step gives no temperature to cook to");
     }
     Temperature middle = middle(target.get());
-    StageParcel hot = charge.at(target.get());
+    Kitchen meant = meant(step, kitchen);
+    StageParcel hot = charge.at(target.get().map(t -> local(charge, t, meant, kitchen)));
     Outcome<Portion> portion = charge.portion();
     if (portion instanceof Outcome.Unknown<Portion> unknown) {
       return untouched(hot, unknown.reason(), unknown.because());
@@ -57,8 +61,8 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
       return new Boiling(hot, Mass.ZERO, untold("there is nothing to cook"));
     }
     return portion
-        .flatMap(p -> SyrupBoiling.cook(p, middle, kitchen.pressure())
-            .map(off -> cooked(hot, p, off, middle, kitchen)))
+        .flatMap(p -> SyrupBoiling.cook(p, middle, meant.pressure())
+            .map(off -> cooked(hot, p, off, middle, meant)))
         .fold(
             boiling -> boiling,
             unknown -> isBeyondTheModel(unknown, portion, middle)
@@ -75,6 +79,23 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
             .flatMap(name -> SugarStage.ofWord(name.value()).stream())
             .map(SugarStage::range)
             .findFirst());
+  }
+
+  /** The kitchen for which a cook temperature is written: this one, or any at sea level. */
+  public static Kitchen meant(Statement step, Kitchen kitchen) {
+    return step.has(Connective.AT, FOR_SEA_LEVEL) ? Kitchen.of(Optional.empty()) : kitchen;
+  }
+
+  /** What leaves the same solids in one kitchen as a temperature does in another. */
+  private static Temperature local(
+      StageParcel charge, Temperature written, Kitchen meant, Kitchen kitchen) {
+    return meant.pressure().equals(kitchen.pressure())
+        ? written
+        : charge
+            .composition()
+            .flatMap(composition ->
+                SyrupBoiling.sameSolids(composition, written, meant.pressure(), kitchen.pressure()))
+            .orElse(written);
   }
 
   /** The band of a temperature as written: its range, or its tolerance. */

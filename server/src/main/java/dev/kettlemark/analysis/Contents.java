@@ -3,6 +3,7 @@ package dev.kettlemark.analysis;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Connective;
+import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Stage;
@@ -17,6 +18,7 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.Cooling;
+import dev.kettlemark.science.Vessel;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -39,7 +41,10 @@ final class Contents {
 
   private final String stage;
   private final Kitchen kitchen;
-  private final Optional<String> vessel;
+
+  /** The bowl or pan, with the temperature that it has come to. */
+  private Optional<Vessel> bowl;
+
   private final List<StageParcel> parcels;
 
   /**
@@ -50,7 +55,7 @@ final class Contents {
   Contents(Stage stage, Kitchen kitchen, List<StageParcel> parcels) {
     this.stage = stage.name().value();
     this.kitchen = kitchen;
-    this.vessel = stage.vessel().map(Located::value);
+    this.bowl = stage.vessel().map(Located::value).flatMap(name -> bowl(kitchen, name));
     this.parcels = new ArrayList<>(parcels);
     if (parcels.size() > MOST_PARCELS) {
       List<StageParcel> rest = this.parcels.subList(MOST_PARCELS - 1, parcels.size());
@@ -91,6 +96,11 @@ final class Contents {
   @SuppressWarnings("ReferenceEquality") // Two parcels that are equal are two all the same.
   private StepResult remembered(StepResult result, Verb verb) {
     boolean boiled = verb.effect() == Verb.Effect.COOK || verb.effect() == Verb.Effect.BOIL;
+    boolean heatsAll =
+        verb.effect() == Verb.Effect.HEAT && result.step().objectNames().isEmpty();
+    if (boiled || heatsAll) {
+      result.after().stream().findFirst().map(StageParcel::temperature).ifPresent(this::warmBowl);
+    }
     List<StageParcel> after = new ArrayList<>();
     for (StageParcel parcel : result.after()) {
       StageParcel wiser = parcel.agents().isEmpty()
@@ -98,7 +108,8 @@ final class Contents {
           : AgentStates.shown(parcel.withAgents(parcel.agents().stream()
               .map(agent -> agent.after(met(result.step(), parcel, boiled)))
               .toList()));
-      parcels.replaceAll(one -> one == parcel ? wiser : one);
+      Set<StageParcel> same = identities(List.of(parcel));
+      parcels.replaceAll(one -> same.contains(one) ? wiser : one);
       after.add(wiser);
     }
     return result.leaving(after);
@@ -279,7 +290,22 @@ final class Contents {
   }
 
   private Meeting join(List<StageParcel> before) {
-    return Meeting.of(before, kitchen, vessel);
+    Meeting meeting = Meeting.of(before, kitchen, bowl);
+    meeting.temperature().ifPresent(this::warmBowl);
+    return meeting;
+  }
+
+  /** A bowl takes its heat once: from then on it is about as warm as what lies in it. */
+  private void warmBowl(Band<Temperature> mass) {
+    bowl = bowl.map(vessel -> vessel.at(mass.low()));
+  }
+
+  private static Optional<Vessel> bowl(Kitchen kitchen, String name) {
+    return kitchen
+        .house()
+        .flatMap(house -> house.vessel(name))
+        .flatMap(House.Vessel::weighs)
+        .map(mass -> Vessel.ofSteel(mass, kitchen.temperatureOf(name)));
   }
 
   private void put(List<StageParcel> before, StageParcel after) {

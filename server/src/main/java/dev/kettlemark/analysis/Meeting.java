@@ -1,7 +1,6 @@
 package dev.kettlemark.analysis;
 
 import dev.kettlemark.model.Composition;
-import dev.kettlemark.model.House;
 import dev.kettlemark.model.Portion;
 import dev.kettlemark.model.State;
 import dev.kettlemark.quantity.Band;
@@ -45,7 +44,7 @@ record Meeting(
   /** What makes up this share of a mass decides whether the whole is set; an own estimate. */
   private static final double NEARLY_ALL = 0.8;
 
-  static Meeting of(List<StageParcel> parcels, Kitchen kitchen, Optional<String> vessel) {
+  static Meeting of(List<StageParcel> parcels, Kitchen kitchen, Optional<Vessel> bowl) {
     if (parcels.isEmpty()) {
       StageParcel none = StageParcel.plain("", Outcome.known(Mass.ZERO), nothing(), kitchen.room());
       return new Meeting(none, Optional.empty(), Mass.ZERO, Optional.empty());
@@ -54,7 +53,7 @@ record Meeting(
       StageParcel one = parcels.get(0);
       return new Meeting(one.at(one.temperature()), Optional.empty(), Mass.ZERO, Optional.empty());
     }
-    return hasSameHeat(parcels) ? withoutBalance(parcels) : balanced(parcels, kitchen, vessel);
+    return hasSameHeat(parcels) ? withoutBalance(parcels) : balanced(parcels, kitchen, bowl);
   }
 
   static Outcome<Composition> nothing() {
@@ -68,7 +67,7 @@ record Meeting(
   }
 
   private static Meeting balanced(
-      List<StageParcel> parcels, Kitchen kitchen, Optional<String> vessel) {
+      List<StageParcel> parcels, Kitchen kitchen, Optional<Vessel> bowl) {
     List<Parcel> held = new ArrayList<>();
     for (StageParcel parcel : parcels) {
       Outcome<Portion> portion = parcel.portion();
@@ -83,7 +82,7 @@ record Meeting(
     if (held.size() < 2) {
       return withoutBalance(parcels);
     }
-    return HeatBalance.of(held, bowl(kitchen, vessel), LOSS, kitchen.pressure())
+    return HeatBalance.of(held, bowl, LOSS, kitchen.pressure())
         .fold(together -> cooledBy(parcels, held, together), unknown -> withoutBalance(parcels));
   }
 
@@ -147,8 +146,8 @@ record Meeting(
   }
 
   /**
-   * A foam stays a foam when something goes in, and a set mass stays set under a little dust; other
-   * states belong to what was alone.
+   * A foam stays a foam when something goes in, a set mass stays set under a little dust, and coats
+   * that are all tempered are so together; other states belong to what was alone.
    */
   private static Set<State> states(List<StageParcel> parcels) {
     Mass whole = Mass.ZERO;
@@ -160,6 +159,8 @@ record Meeting(
         .flatMap(parcel -> parcel.states().stream()
             .filter(state -> state.line() == State.Line.FOAM
                 || state == State.HYDRATED
+                || (state.line() == State.Line.COAT
+                    && parcels.stream().allMatch(other -> other.has(state)))
                 || (state.line() == State.Line.SETTING
                     && parcel.mass().orElse(Mass.ZERO).grams() > most)))
         .collect(Collectors.toUnmodifiableSet());
@@ -172,13 +173,5 @@ record Meeting(
 
   private static Band<Temperature> spannedTemperature(List<StageParcel> parcels) {
     return parcels.stream().map(StageParcel::temperature).reduce(Band::spanning).orElseThrow();
-  }
-
-  private static Optional<Vessel> bowl(Kitchen kitchen, Optional<String> name) {
-    return name.flatMap(n -> kitchen
-        .house()
-        .flatMap(house -> house.vessel(n))
-        .flatMap(House.Vessel::weighs)
-        .map(mass -> Vessel.ofSteel(mass, kitchen.temperatureOf(n))));
   }
 }

@@ -16,8 +16,9 @@ import java.util.stream.Stream;
  */
 public final class AdditiveNotPermitted implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.error("additive-not-permitted", "an additive is not permitted in this food");
+  private static final RuleInfo INFO = RuleInfo.error(
+          "additive-not-permitted", "an additive is not permitted in this food")
+      .forSafety();
 
   @Override
   public RuleInfo info() {

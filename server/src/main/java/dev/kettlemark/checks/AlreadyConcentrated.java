@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Boiling;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
@@ -42,7 +43,7 @@ public final class AlreadyConcentrated implements Rule {
   }
 
   private static Optional<Finding> check(Subject subject, ComputedFormula formula, CookStep cook) {
-    Pressure pressure = formula.kitchen().pressure();
+    Pressure pressure = Boiling.meant(cook.step(), formula.kitchen()).pressure();
     Temperature target = cook.band().high();
     boolean boilsAtAll = SaturationLine.boilingPoint(pressure)
         .toOptional()

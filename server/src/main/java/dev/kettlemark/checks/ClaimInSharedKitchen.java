@@ -13,8 +13,9 @@ import java.util.List;
  */
 public final class ClaimInSharedKitchen implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.warning("claim-in-shared-kitchen", "the house handles what a claim says is absent");
+  private static final RuleInfo INFO = RuleInfo.warning(
+          "claim-in-shared-kitchen", "the house handles what a claim says is absent")
+      .forSafety();
 
   @Override
   public RuleInfo info() {

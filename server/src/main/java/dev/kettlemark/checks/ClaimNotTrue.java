@@ -14,7 +14,7 @@ import java.util.Set;
 public final class ClaimNotTrue implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.error("claim-not-true", "a claim is broken by what is in it");
+      RuleInfo.error("claim-not-true", "a claim is broken by what is in it").forSafety();
 
   /** Judged by an estimated composition, which a laboratory may correct. */
   private static final Set<String> ESTIMATED =

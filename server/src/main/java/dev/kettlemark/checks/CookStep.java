@@ -13,6 +13,7 @@ import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Band;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Temperature;
@@ -47,6 +48,25 @@ record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
 
   Statement step() {
     return result.step();
+  }
+
+  /** The middle of the temperature as written. */
+  Temperature middle() {
+    return Temperature.ofCelsius(target.value().middleInBase().doubleValue());
+  }
+
+  /** Writes another temperature, in whole degrees of the scale that was written. */
+  Fix cookTo(Temperature other) {
+    boolean isFahrenheit =
+        target.value().unit().filter(unit -> unit == Unit.FAHRENHEIT).isPresent();
+    String figure =
+        isFahrenheit ? Display.fahrenheit(other) : Display.fixed(other.celsius(), 0) + " °C";
+    return Fix.replace("Cook to " + figure, target.span(), figure);
+  }
+
+  /** The same fix, where the temperature is written in this section. */
+  List<Fix> cookToHere(Subject subject, Temperature other) {
+    return subject.isWrittenHere(target.span()) ? List.of(cookTo(other)) : List.of();
   }
 
   /** What lay in the pan before; empty where some of it is unknown or there is nothing. */

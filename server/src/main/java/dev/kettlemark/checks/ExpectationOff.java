@@ -1,6 +1,7 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Expectation;
+import dev.kettlemark.analysis.Figure;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import java.util.List;
@@ -44,7 +45,16 @@ public final class ExpectationOff implements Rule {
                 off.what().value().replace('-', ' '),
                 words(off, off.written()))
             .because(
-                "one of the two was changed and the other forgotten, or a line is not as written"));
+                "one of the two was changed and the other forgotten, or a line is not as written"))
+        .map(finding -> isNoSuchDensity(off) ? finding.as(Severity.ERROR) : finding);
+  }
+
+  /** Whether the mass would be lighter than half of the lightest that its kind is whipped to. */
+  private static boolean isNoSuchDensity(Expectation off) {
+    return off.what().value().equals(Figure.DENSITY.word())
+        && off.predicted()
+            .map(predicted -> off.written().high() < predicted.low() / 2)
+            .orElse(false);
   }
 
   private static String words(Expectation off, Band<Double> band) {

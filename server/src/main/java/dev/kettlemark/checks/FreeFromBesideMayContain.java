@@ -14,7 +14,8 @@ import java.util.List;
 public final class FreeFromBesideMayContain implements Rule {
 
   private static final RuleInfo INFO = RuleInfo.error(
-      "free-from-beside-may-contain", "a claim of absence stands beside a warning of traces");
+          "free-from-beside-may-contain", "a claim of absence stands beside a warning of traces")
+      .forSafety();
 
   @Override
   public RuleInfo info() {

@@ -1,12 +1,9 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Amounts;
-import dev.kettlemark.analysis.BasisWeights;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Basis;
-import dev.kettlemark.model.Component;
-import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.UseRange;
@@ -62,7 +59,7 @@ public final class GumOfCharge implements Rule {
           .flatMap(GumOfCharge::usual);
       if (usual.isPresent()) {
         String liquid = usual.get().basis().words();
-        double in = liquids.computeIfAbsent(liquid, name -> liquid(computed, name));
+        double in = liquids.computeIfAbsent(liquid, name -> Liquid.of(computed, name));
         amount
             .share()
             .toOptional()
@@ -86,37 +83,6 @@ public final class GumOfCharge implements Rule {
         .findFirst();
   }
 
-  /**
-   * How much liquid there is, as a share of the charge.
-   *
-   * <p>The liquid is the basis that the formula declares under that name. Without one it is all water
-   * that the formula weighs in, whatever brings it: the most that the gum can meet, so that the dose is
-   * rather told too low.
-   */
-  private static double liquid(ComputedFormula computed, String liquid) {
-    return declared(computed.formula(), liquid)
-        ? BasisWeights.of(computed.formula(), liquid)
-            .map(weights -> computed.amounts().weighted(weights).doubleValue())
-            .orElse(0.0)
-        : waterOf(computed);
-  }
-
-  private static boolean declared(Formula formula, String liquid) {
-    return formula.basis(liquid).isPresent();
-  }
-
-  /** An ingredient of unknown composition counts as water, for the same reason. */
-  private static double waterOf(ComputedFormula computed) {
-    return computed.amounts().lines().stream()
-        .mapToDouble(line -> line.share().map(s -> s.doubleValue()).orElse(0.0)
-            * computed
-                .material(line.line().ingredient().value())
-                .flatMap(material -> material.composition().toOptional())
-                .map(composition -> composition.fraction(Component.WATER))
-                .orElse(1.0))
-        .sum();
-  }
-
   private static Finding finding(
       ComputedFormula computed, Amounts.LineAmount amount, UseRange usual, Ratio dose) {
     String liquid = usual.basis().words();
@@ -125,7 +91,7 @@ public final class GumOfCharge implements Rule {
             "%s of charge is %s of %s for %s",
             amount.share().map(Display::percent).orElse(""),
             Display.percent(dose),
-            declared(computed.formula(), liquid) ? "`" + liquid + "`" : "all water",
+            Liquid.isDeclared(computed, liquid) ? "`" + liquid + "`" : "all water",
             Excerpt.of(amount.line().ingredient().value()))
         .because("usual is " + Display.percentFigure(usual.low().percent()) + "–"
             + Display.percent(usual.high()) + " of " + liquid + "; so much makes rubber");
@@ -136,7 +102,7 @@ public final class GumOfCharge implements Rule {
       Subject subject, ComputedFormula computed, Amounts.LineAmount amount, String liquid) {
     Columns columns = new Columns(subject.section());
     List<TextEdit> edits = new ArrayList<>();
-    if (!declared(computed.formula(), liquid)) {
+    if (!Liquid.isDeclared(computed, liquid)) {
       BasisProposal.members(computed, computed.formula().stages().get(amount.stage()))
           .map(members -> columns.addFact(Optional.empty(), "basis", liquid + " = " + members))
           .ifPresent(edits::add);

@@ -14,7 +14,7 @@ import java.util.Optional;
 public final class MissingCaution implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.warning("missing-caution", "no caution warns of a danger");
+      RuleInfo.warning("missing-caution", "no caution warns of a danger").forSafety();
 
   @Override
   public RuleInfo info() {

@@ -63,7 +63,7 @@ public final class MissingScale implements Rule {
 
   /** Facts of a house, an ingredient or a product that speak of temperatures. */
   private static final Set<String> FACTS =
-      Set.of("room", "hydrates", "activates", "coagulates", "sets", "melts", "shelf");
+      Set.of("room", "hydrates", "activates", "coagulates", "sets", "melts", "tempers", "shelf");
 
   private static final Set<Connective> PLACES =
       EnumSet.of(Connective.AT, Connective.ABOVE, Connective.BELOW);

@@ -19,8 +19,9 @@ import java.util.stream.Stream;
  */
 public final class PasteurisedSaidOfRaw implements Rule {
 
-  private static final RuleInfo INFO =
-      RuleInfo.warning("pasteurised-said-of-raw", "something raw is called pasteurised");
+  private static final RuleInfo INFO = RuleInfo.warning(
+          "pasteurised-said-of-raw", "something raw is called pasteurised")
+      .forSafety();
 
   private static final Pattern PASTEURISED =
       Pattern.compile("(?i)(?<!un)(?<!not )(?<!non-)pasteuri[sz]ed");

@@ -10,7 +10,6 @@ import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.EggSafety;
-import dev.kettlemark.science.EggSafety.Verdict;
 import dev.kettlemark.syntax.Lexeme;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
@@ -28,8 +27,9 @@ public final class RawEggNotHeated implements Rule {
 
   static final String CAUTION = "raw-egg";
 
-  private static final RuleInfo INFO =
-      RuleInfo.error("raw-egg-not-heated", "raw egg is never heated enough to be safe");
+  private static final RuleInfo INFO = RuleInfo.error(
+          "raw-egg-not-heated", "raw egg is never heated enough to be safe")
+      .forSafety();
 
   private static final String PASTEURISED = "egg-white-pasteurised";
 
@@ -58,8 +58,9 @@ public final class RawEggNotHeated implements Rule {
           .isPresent();
       if (isRawEgg && seen.size() < MOST_NAMES && seen.add(name.value())) {
         Optional<Band<Temperature>> reached = HighestTemperature.of(formula, name.value());
-        Verdict verdict = reached.map(EggSafety::ofWhite).orElse(Verdict.NOT_PASTEURISED);
-        if (verdict != Verdict.SAFE_AT_ONCE) {
+        EggSafety.Verdict verdict =
+            reached.map(EggSafety::ofWhite).orElse(EggSafety.Verdict.NOT_PASTEURISED);
+        if (verdict != EggSafety.Verdict.SAFE_AT_ONCE) {
           findings.add(finding(subject, formula, name, reached, verdict));
         }
       }
@@ -76,14 +77,14 @@ public final class RawEggNotHeated implements Rule {
       ComputedFormula formula,
       Located<String> name,
       Optional<Band<Temperature>> reached,
-      Verdict verdict) {
+      EggSafety.Verdict verdict) {
     boolean isWarned = formula.formula().facts().says("caution", CAUTION);
     Finding finding = INFO.at(
             name.span(),
             "`%s` is raw and %s",
             name.value(),
             reached
-                .map(band -> "gets no warmer than " + Display.celsius(band))
+                .map(band -> "comes to " + Display.celsius(band) + " at the most")
                 .orElse("nothing heats it"))
         .because("raw egg can carry salmonella; at once it is safe only at "
             + Display.celsius(EggSafety.SAFE_AT_ONCE))
@@ -91,15 +92,15 @@ public final class RawEggNotHeated implements Rule {
     if (subject.isWrittenHere(name.span()) && name.value().equals("egg-white")) {
       finding = finding.withFix(pasteurised(subject, name.value()));
     }
-    return isWarned ? finding : finding.withFix(MissingCaution.add(subject, CAUTION));
+    return finding;
   }
 
   /** Held long enough it may be safe, and the steps do not always say how long. */
-  private static Severity severity(boolean isWarned, Verdict verdict) {
+  private static Severity severity(boolean isWarned, EggSafety.Verdict verdict) {
     if (isWarned) {
       return Severity.INFORMATION;
     }
-    return verdict == Verdict.NOT_PASTEURISED ? Severity.ERROR : Severity.WARNING;
+    return verdict == EggSafety.Verdict.NOT_PASTEURISED ? Severity.ERROR : Severity.WARNING;
   }
 
   /** Throughout the section, or its steps would speak of something that is not weighed. */

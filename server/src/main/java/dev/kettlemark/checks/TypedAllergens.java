@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 public final class TypedAllergens implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.warning("typed-allergens", "allergens are typed by hand");
+      RuleInfo.warning("typed-allergens", "allergens are typed by hand").forSafety();
 
   /** A text that starts so and names an allergen is a statement; any other is a remark. */
   private static final Pattern STATEMENT =
@@ -101,7 +101,7 @@ public final class TypedAllergens implements Rule {
         .filter(word -> label.allergens().holds(word.word().value()))
         .map(word -> {
           String allergen = word.word().value();
-          String source = label.allergens().contained().get(allergen).get(0).name();
+          String source = label.allergens().sources(allergen).get(0).name();
           return INFO.at(word.word().span(), "`%s` is no trace: `%s` holds it", allergen, source)
               .because("a warning of traces plays down what is in it")
               .withFixes(word.withdraw().stream().toList());

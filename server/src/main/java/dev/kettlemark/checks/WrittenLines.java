@@ -47,10 +47,10 @@ final class WrittenLines {
     return TextEdit.insert(end, lineEnd() + content);
   }
 
-  /** Puts a line right above another. */
+  /** Puts a line, or several, right above another. */
   TextEdit above(Span line, String content) {
     int start = source.line(source.lineAt(line.start())).start();
-    return TextEdit.insert(start, content + lineEnd());
+    return TextEdit.insert(start, content.replace("\n", lineEnd()) + lineEnd());
   }
 
   /** Takes a line away with its line end. */

@@ -22,7 +22,7 @@ final class Temperatures {
 
   /** Facts of an ingredient that tie something to a temperature. */
   private static final List<String> FACTS =
-      List.of("hydrates", "melts", "activates", "coagulates", "sets");
+      List.of("hydrates", "melts", "activates", "coagulates", "sets", "tempers");
 
   private Temperatures() {}
 

@@ -38,4 +38,9 @@ public record Allergens(
   public boolean holds(String word) {
     return contained.containsKey(word);
   }
+
+  /** The ingredients that hold it; none where it is not contained. */
+  public List<IngredientUse> sources(String word) {
+    return contained.getOrDefault(word, List.of());
+  }
 }

@@ -111,7 +111,7 @@ final class ClaimJudge {
   }
 
   private void contained(String word, List<Ground> grounds) {
-    allergens.contained().getOrDefault(word, List.of()).stream()
+    allergens.sources(word).stream()
         .map(use ->
             ground(Kind.CONTAINED, use, "`" + use.name() + "` holds " + word.replace('-', ' ')))
         .forEach(grounds::add);

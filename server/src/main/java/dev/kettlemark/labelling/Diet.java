@@ -9,16 +9,18 @@ import java.util.Set;
  * <p>Vegan says nothing of allergens: soya is vegan, and traces of milk may be in what is vegan.
  */
 public enum Diet {
-  VEGAN("vegan", Set.of("egg", "milk", "fish", "crustacean", "mollusc")),
-  VEGETARIAN("vegetarian", Set.of("fish", "crustacean", "mollusc"));
+  VEGAN("vegan"),
+  VEGETARIAN("vegetarian");
+
+  private static final Set<String> OF_ANIMALS =
+      Set.of("egg", "milk", "fish", "crustacean", "mollusc");
+
+  private static final Set<String> OF_THEIR_BODIES = Set.of("fish", "crustacean", "mollusc");
 
   private final String word;
-  @SuppressWarnings("ImmutableEnumChecker") // Made by Set.of, which nobody can change.
-  private final Set<String> offending;
 
-  Diet(String word, Set<String> offending) {
+  Diet(String word) {
     this.word = word;
-    this.offending = offending;
   }
 
   /** The word of the language. */
@@ -36,6 +38,7 @@ public enum Diet {
     if (use.says("suits", word)) {
       return Standing.HOLDS;
     }
+    Set<String> offending = this == VEGAN ? OF_ANIMALS : OF_THEIR_BODIES;
     boolean isOfAnimals = use.says("traits", "animal")
         || use.words("allergen").stream().anyMatch(offending::contains);
     boolean aided = this == VEGAN && use.says("traits", "refined-with-animal-aid");

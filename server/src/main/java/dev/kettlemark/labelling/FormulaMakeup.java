@@ -4,7 +4,6 @@ import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.analysis.PieceOrder;
-import dev.kettlemark.analysis.Uses;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
@@ -42,17 +41,12 @@ final class FormulaMakeup {
   private final Entry entry;
   private final ComputedFormula computed;
   private final Scope scope;
-  private final boolean tooDeep;
   private final UseGatherer uses = new UseGatherer();
 
   FormulaMakeup(Entry entry, ComputedFormula computed, Scope scope) {
     this.entry = entry;
     this.computed = computed;
     this.scope = scope;
-    this.tooDeep = entry
-        .declaration()
-        .filter(declaration -> Uses.isTooDeep(declaration, scope))
-        .isPresent();
   }
 
   Makeup compute() {
@@ -81,10 +75,13 @@ final class FormulaMakeup {
 
   private void add(Located<String> name, Outcome<Ratio> share) {
     Way.Step step = new Way.Step(name.value(), entry.origin(name.span()));
-    Optional<Ingredient> ingredient = computed.material(name.value()).flatMap(Material::ingredient);
-    Optional<Makeup> inside = ingredient.isPresent() || tooDeep
-        ? Optional.empty()
-        : scope.ask(Labels.makeup(name.value()));
+    Optional<Material> material = computed.material(name.value());
+    Optional<Ingredient> ingredient = material.flatMap(Material::ingredient);
+    // What the formula itself did not follow, for a circle or for depth, is not followed here
+    // either.
+    Optional<Makeup> inside = material.flatMap(Material::made).isPresent()
+        ? scope.ask(Labels.makeup(name.value()))
+        : Optional.empty();
     if (inside.isPresent()) {
       uses.add(inside.get(), share, step);
     } else {

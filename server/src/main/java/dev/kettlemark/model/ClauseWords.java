@@ -11,7 +11,14 @@ public final class ClauseWords {
       List.of(
           new Vocabulary.Term("low", "speed"),
           new Vocabulary.Term("medium", "speed"),
-          new Vocabulary.Term("high", "speed")),
+          new Vocabulary.Term("high", "speed"),
+          new Vocabulary.Term("water-bath", "heated by water that does not boil over 100 °C"),
+          new Vocabulary.Term("direct-heat", "heated by the fire or the plate itself")),
+      Connective.AT,
+      List.of(
+          new Vocabulary.Term(
+              "sea-level", "the temperature holds for sea level; the kitchen's own is worked out"),
+          new Vocabulary.Term("altitude", "the temperature holds for this kitchen")),
       Connective.WHILE,
       List.of(
           new Vocabulary.Term("whisking", "the whisk runs"),

@@ -60,7 +60,8 @@ public final class Vocabulary {
       new Term("boil", "works only if boiled"),
       new Term("acid", "sets only in acid"),
       new Term("calcium", "sets only with calcium"),
-      new Term("potassium", "sets only with potassium"));
+      new Term("potassium", "sets only with potassium"),
+      new Term("temper", "keeps its gloss only if it is tempered"));
 
   private static final List<Term> TRAITS = List.of(
       new Term("volatile", "its aroma leaves with steam"),
@@ -163,7 +164,8 @@ public final class Vocabulary {
       new Term("high-fibre", "at least 6 g fibre in 100 g"),
       new Term("alcohol-free", "no spirit and nothing made with it"),
       new Term("halal", "a certifying body says so; nothing here checks it"),
-      new Term("kosher", "a certifying body says so; nothing here checks it"));
+      new Term("kosher", "a certifying body says so; nothing here checks it"),
+      new Term("as-sweet", "as sweet as the formula it comes from, or the one behind of"));
 
   private static final List<Term> MARKET = List.of(
       new Term("EU", "the rules of the European Union"),

@@ -28,6 +28,11 @@ public record Vessel(Mass mass, Temperature temperature, SpecificHeat specificHe
     return new Vessel(mass, temperature, STEEL);
   }
 
+  /** Returns the same vessel with another temperature. */
+  public Vessel at(Temperature other) {
+    return new Vessel(mass, other, specificHeat);
+  }
+
   /** Returns the heat in kJ that warms the vessel by one kelvin. */
   double kilojoulesPerKelvin() {
     return mass.kilograms() * specificHeat.kilojoulesPerKilogramKelvin();

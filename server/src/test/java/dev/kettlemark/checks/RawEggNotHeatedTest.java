@@ -26,7 +26,7 @@ class RawEggNotHeatedTest {
           batch 500 g
         stage bowl
           40 % egg-white
-               ^^^^^^^^^ raw-egg-not-heated: `egg-white` is raw and gets no warmer than 21 °C
+               ^^^^^^^^^ raw-egg-not-heated: `egg-white` is raw and comes to 21 °C at the most
           60 % caster-sugar
           whip egg-white until foam
           mix

@@ -84,7 +84,7 @@ class AnswerActionsTest {
 
       stage foam
          0.40 %             iota-carrageenan
-        20.00 %             egg-white
+        20.00 %             egg-white-pasteurised
          5.00 %             caster-sugar
         whip      until soft-peak
 

@@ -59,8 +59,7 @@ class AllergensTest {
   @Test
   void tellsHowMuchAndByWhichWay() {
     assertEquals(30.0, BENCH.grams("bar", "roasted-almond"), 1e-9);
-    IngredientUse almond =
-        BENCH.label("bar").allergens().contained().get("almond").get(0);
+    IngredientUse almond = BENCH.label("bar").allergens().sources("almond").get(0);
     assertEquals("nut-mix > roasted-almond", almond.ways().get(0).words());
   }
 

@@ -1,0 +1,69 @@
+package dev.kettlemark.checks;
+
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.model.AmountLine;
+import dev.kettlemark.model.Located;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reports two thickeners that only thicken alone, and gel where they meet.
+ *
+ * <p>Which ones do so stands in the pantry, behind {@code gels-with}.
+ */
+public final class GumsThatGelTogether implements Rule {
+
+  private static final RuleInfo INFO =
+      RuleInfo.information("gums-that-gel-together", "two thickeners that gel where they meet");
+
+  @Override
+  public RuleInfo info() {
+    return INFO;
+  }
+
+  @Override
+  public List<Finding> check(Subject subject) {
+    return subject
+        .formula()
+        .filter(formula -> !formula.formula().facts().says("texture", "gelled"))
+        .map(formula -> check(subject, formula))
+        .orElse(List.of());
+  }
+
+  private static List<Finding> check(Subject subject, ComputedFormula formula) {
+    List<Located<String>> names =
+        formula.formula().amounts().stream().map(AmountLine::ingredient).toList();
+    List<Finding> findings = new ArrayList<>();
+    List<String> told = new ArrayList<>();
+    for (Located<String> one : names) {
+      for (Located<String> other : names) {
+        boolean isNew = !told.contains(other.value() + " " + one.value());
+        if (isNew && gelsWith(subject, one.value(), other.value())) {
+          told.add(one.value() + " " + other.value());
+          findings.add(
+              INFO.at(other.span(), "`%s` and `%s` gel together", one.value(), other.value())
+                  .because("each alone only thickens; write `texture gelled` if the gel is wanted,"
+                      + " or take one of them")
+                  .withRelated(subject.entry().origin(one.span()), "the other one"));
+        }
+      }
+    }
+    return findings;
+  }
+
+  /** An agent that gels alone makes no secret of it. */
+  private static boolean gelsWith(Subject subject, String one, String other) {
+    return subject
+        .ingredient(one)
+        .filter(gum -> gum.facts().says("gels-with", other))
+        .filter(gum -> !gum.hasRole("gelling") && !gelsAlone(subject, other))
+        .isPresent();
+  }
+
+  private static boolean gelsAlone(Subject subject, String name) {
+    return subject
+        .ingredient(name)
+        .filter(gum -> gum.hasRole("gelling") && gum.agent().sets().isPresent())
+        .isPresent();
+  }
+}
