@@ -14,18 +14,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reports a bowl that is to whip more than its whisk can take, or so little that the whisk does not
- * reach it.
+ * Reports a bowl that is to whip more than its whisk can take; {@link WhiskOutOfReach} tells of too
+ * little.
  *
  * <p>An error only where the mass that is whipped is too much by itself, whatever is folded in later.
  */
 public final class OverfullBowl implements Rule {
 
   private static final RuleInfo INFO =
-      RuleInfo.warning("overfull-bowl", "a bowl is to whip more or less than its whisk can");
-
-  /** How little a whisk still reaches is known no better; common practice, no source. */
-  private static final double ROUGHLY = 0.75;
+      RuleInfo.warning("overfull-bowl", "a bowl is to whip more than its whisk can");
 
   @Override
   public RuleInfo info() {
@@ -38,8 +35,7 @@ public final class OverfullBowl implements Rule {
         .flatMap(computed -> computed.process().stages().stream()
             .filter(stage -> stage.steps().stream().anyMatch(step -> step.step().is("whip")))
             .flatMap(stage -> VesselSplit.of(computed, stage)
-                .filter(split -> !isLittle(split)
-                    || split.total().grams() < ROUGHLY * split.whips().low().grams())
+                .filter(split -> split.total().compareTo(split.whips().high()) > 0)
                 .stream()
                 .flatMap(split -> stage.stage().vessel().stream()
                     .map(bowl -> finding(subject, computed, stage, split, bowl)))))
@@ -52,36 +48,18 @@ public final class OverfullBowl implements Rule {
       StageResult stage,
       VesselSplit split,
       Located<String> bowl) {
-    boolean isLittle = isLittle(split);
-    Mass limit = isLittle ? split.whips().low() : split.whips().high();
+    Mass limit = split.whips().high();
     Finding finding = INFO.at(
             bowl.span(),
-            isLittle
-                ? "%s in `%s` is less than the %s that its whisk needs"
-                : "%s in `%s` is more than the %s that it whips",
+            "%s in `%s` is more than the %s that it whips",
             Display.estimate(split.total()),
             bowl.value(),
             Display.batch(limit))
-        .because(
-            isLittle
-                ? "the whisk does not reach it, and no foam forms; take a smaller bowl or a larger"
-                    + " batch"
-                : "it runs over or stays flat; make %d charges of %s"
-                    .formatted(split.charges(), Display.estimate(split.each())));
-    return finding
-        .as(severity(stage, isLittle, limit))
-        .withFixes(fixes(subject, computed, split, bowl, limit));
-  }
-
-  private static boolean isLittle(VesselSplit split) {
-    return split.total().compareTo(split.whips().low()) < 0;
-  }
-
-  private static Severity severity(StageResult stage, boolean isLittle, Mass limit) {
-    if (isLittle) {
-      return Severity.INFORMATION;
-    }
-    return whipped(stage) > limit.grams() ? Severity.ERROR : Severity.WARNING;
+        .because("it runs over or stays flat; make %d charges of %s"
+            .formatted(split.charges(), Display.estimate(split.each())));
+    Finding judged =
+        whipped(stage) > limit.grams() ? finding.as(Severity.ERROR) : finding;
+    return judged.withFixes(fixes(subject, computed, split, bowl, limit));
   }
 
   /** The least that the largest mass weighs that is whipped in a stage, in grams. */
@@ -119,7 +97,6 @@ public final class OverfullBowl implements Rule {
         .formula()
         .batch()
         .filter(batch -> subject.isWrittenHere(batch.span()))
-        .filter(batch -> split.charges() > 1)
         .map(batch -> {
           double most = batch.value().doubleValue() * limit.grams() / split.total().grams();
           String figure = Display.trimmed(Math.floor(most * 10) / 10, 1) + " g";

@@ -52,6 +52,29 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> USUAL_WEIGHING_ERROR = share(
       "usual-weighing-error", "the most that one step of the scale may be of any other amount");
 
+  public static final Threshold<Ratio> VOLUME_WEIGHT_GAP = share(
+      "volume-weight-gap",
+      "the most by which a millilitre of a liquid may differ from a gram before it must be weighed");
+
+  public static final Threshold<Ratio> IMPOSSIBLE_DOSE = share(
+      "impossible-dose", "the share of the highest usual dose above which nobody can mean it");
+
+  public static final Threshold<Ratio> STARCH_SYRUP_SOLIDS = share(
+      "starch-syrup-solids", "the least solids that a starch syrup is sold with");
+
+  public static final Threshold<TemperatureDifference> PROBE_ACCURACY =
+      difference("probe-accuracy", "what a thermometer of the house may be off by");
+
+  public static final Threshold<Ratio> PAN_RISE = share(
+      "pan-rise", "the share of its volume that a boiling syrup may rise to");
+
+  public static final Threshold<Ratio> SCALE_UP = share(
+      "scale-up",
+      "the share of the batch made so far above which a boil behaves in another way");
+
+  public static final Threshold<Mass> COATING_BATH =
+      mass("coating-bath", "the least of a coating that can be tempered and worked with");
+
   public static final Threshold<Ratio> FOAM_FAT =
       share("foam-fat", "the share of foreign fat above which a protein foam whips badly");
 
@@ -274,6 +297,7 @@ public final class Threshold<T> {
   public static final Threshold<Duration> LONG_WAIT =
       time("long-wait", "the wait from which on a sheet for homes must tell of it in advance");
 
+
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,
       SMALL_POWDER_DOSE,
@@ -284,6 +308,13 @@ public final class Threshold<T> {
       BATCH_SHORTFALL,
       CRITICAL_WEIGHING_ERROR,
       USUAL_WEIGHING_ERROR,
+      VOLUME_WEIGHT_GAP,
+      IMPOSSIBLE_DOSE,
+      STARCH_SYRUP_SOLIDS,
+      PROBE_ACCURACY,
+      PAN_RISE,
+      SCALE_UP,
+      COATING_BATH,
       FOAM_FAT,
       FOAM_FAT_FATAL,
       HEATED_GUM_CARRIER,
@@ -349,7 +380,8 @@ public final class Threshold<T> {
       PAN_RISE,
       SCALE_UP,
       COATING_BATH,
-      LONG_WAIT);
+      LONG_WAIT,
+      LATE_ADDITION);
 
   /** What kind of figure a threshold is. */
   public enum Form {
