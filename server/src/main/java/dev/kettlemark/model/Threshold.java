@@ -271,29 +271,6 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> LATE_ADDITION =
       share("late-addition", "the share of a mass that may go in after its density is measured");
 
-  public static final Threshold<Ratio> VOLUME_WEIGHT_GAP = share(
-      "volume-weight-gap",
-      "the most by which a millilitre of a liquid may differ from a gram before it must be weighed");
-
-  public static final Threshold<Ratio> IMPOSSIBLE_DOSE = share(
-      "impossible-dose", "the share of the highest usual dose above which nobody can mean it");
-
-  public static final Threshold<Ratio> STARCH_SYRUP_SOLIDS = share(
-      "starch-syrup-solids", "the least solids that a starch syrup is sold with");
-
-  public static final Threshold<TemperatureDifference> PROBE_ACCURACY =
-      difference("probe-accuracy", "what a thermometer of the house may be off by");
-
-  public static final Threshold<Ratio> PAN_RISE = share(
-      "pan-rise", "the share of its volume that a boiling syrup may rise to");
-
-  public static final Threshold<Ratio> SCALE_UP = share(
-      "scale-up",
-      "the share of the batch made so far above which a boil behaves in another way");
-
-  public static final Threshold<Mass> COATING_BATH =
-      mass("coating-bath", "the least of a coating that can be tempered and worked with");
-
   public static final Threshold<Duration> LONG_WAIT =
       time("long-wait", "the wait from which on a sheet for homes must tell of it in advance");
 
@@ -373,15 +350,7 @@ public final class Threshold<T> {
       CAVITY_FILL,
       CUT_WEIGHT_ERROR,
       LATE_ADDITION,
-      VOLUME_WEIGHT_GAP,
-      IMPOSSIBLE_DOSE,
-      STARCH_SYRUP_SOLIDS,
-      PROBE_ACCURACY,
-      PAN_RISE,
-      SCALE_UP,
-      COATING_BATH,
-      LONG_WAIT,
-      LATE_ADDITION);
+      LONG_WAIT);
 
   /** What kind of figure a threshold is. */
   public enum Form {
