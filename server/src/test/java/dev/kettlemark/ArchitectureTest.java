@@ -49,7 +49,9 @@ class ArchitectureTest {
   private static final int MOST_LINES = 500;
 
   /** Source files above {@link #MOST_LINES}, each with its reason. */
-  private static final Map<String, String> LONG_FILES = Map.of();
+  private static final Map<String, String> LONG_FILES = Map.of(
+      "model/Threshold.java",
+      "one entry for each threshold that a house may set; divided, the list could not be read as one");
 
   /** Classes below the adapters that read files, each with its reason. */
   private static final Map<String, String> READERS = Map.of(

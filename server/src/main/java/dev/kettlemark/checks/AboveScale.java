@@ -53,8 +53,7 @@ public final class AboveScale implements Rule {
             scale.name().value(),
             mass(scale.capacity()))
         .because("weigh it in %d goes of %s each, and count them"
-            .formatted(
-                weighing.weighings(), mass(weighing.grams().divide(weighing.weighings()))));
+            .formatted(weighing.weighings(), mass(weighing.grams().divide(weighing.weighings()))));
   }
 
   private static String mass(BigFraction grams) {

@@ -21,8 +21,8 @@ import java.util.Optional;
  */
 public final class AmbiguousOunce implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.warning(
-      "ambiguous-ounce", "ounces of a liquid may be of weight or of volume");
+  private static final RuleInfo INFO =
+      RuleInfo.warning("ambiguous-ounce", "ounces of a liquid may be of weight or of volume");
 
   @Override
   public RuleInfo info() {
@@ -35,14 +35,16 @@ public final class AmbiguousOunce implements Rule {
         .flatMap(computed -> computed.amounts().lines().stream()
             .map(Amounts.LineAmount::line)
             .filter(line -> !computed.formula().inherits(line.span()))
-            .flatMap(line -> ounces(line).flatMap(figure -> liquid(computed, line)
-                .map(liquid -> finding(subject, line, figure, liquid)))
+            .flatMap(line -> ounces(line)
+                .flatMap(figure ->
+                    liquid(computed, line).map(liquid -> finding(subject, line, figure, liquid)))
                 .stream()))
         .toList();
   }
 
   private static Optional<Quantity> ounces(AmountLine line) {
-    return line.written().filter(figure -> figure.unit().filter(Unit.OUNCE::equals).isPresent());
+    return line.written()
+        .filter(figure -> figure.unit().filter(Unit.OUNCE::equals).isPresent());
   }
 
   private static Optional<Ingredient> liquid(ComputedFormula computed, AmountLine line) {
@@ -71,8 +73,7 @@ public final class AmbiguousOunce implements Rule {
   }
 
   private static Mass poured(Quantity figure, Density density) {
-    double millilitres =
-        figure.middle().multiply(Unit.FLUID_OUNCE.factor()).doubleValue();
+    double millilitres = figure.middle().multiply(Unit.FLUID_OUNCE.factor()).doubleValue();
     return Mass.ofGrams(millilitres * density.gramsPerMillilitre());
   }
 

@@ -40,7 +40,8 @@ public final class BrokenCount implements Rule {
 
   private static Optional<Finding> finding(
       Subject subject, ComputedFormula computed, AmountLine line) {
-    if (!(line.measure().value() instanceof Measure.Count count) || count.pieces().signum() <= 0) {
+    if (!(line.measure().value() instanceof Measure.Count count)
+        || count.pieces().signum() <= 0) {
       return Optional.empty();
     }
     boolean isEgg = isEgg(computed, line);

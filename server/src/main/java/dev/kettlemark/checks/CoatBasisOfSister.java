@@ -93,8 +93,7 @@ public final class CoatBasisOfSister implements Rule {
 
   /** The formula that the centre comes from, through all variants. */
   private static Optional<String> family(Subject subject, Product product) {
-    Optional<String> name =
-        product.centre().flatMap(Product.Part::material).map(Located::value);
+    Optional<String> name = product.centre().flatMap(Product.Part::material).map(Located::value);
     for (int i = 0; i < MOST_PARENTS && name.isPresent(); i++) {
       Optional<String> parent = subject
           .material(name.get())
@@ -124,7 +123,8 @@ public final class CoatBasisOfSister implements Rule {
   private static Optional<Fix> converted(Subject subject, Product product, Product.Part coat) {
     int index = product.parts().indexOf(coat);
     Span figure = coat.measure().span();
-    Matcher behind = OF_CENTRE.matcher(subject.text()).region(figure.end(), coat.span().end());
+    Matcher behind =
+        OF_CENTRE.matcher(subject.text()).region(figure.end(), coat.span().end());
     return behind.lookingAt()
         ? subject
             .ask(Products.computed(subject.entry()))

@@ -83,8 +83,7 @@ public final class CountedTwice implements Rule {
     return ingredient.filter(WeighingList::isCritical).isPresent();
   }
 
-  private static Finding finding(
-      Subject subject, Amounts.LineAmount mix, Amounts.LineAmount line) {
+  private static Finding finding(Subject subject, Amounts.LineAmount mix, Amounts.LineAmount line) {
     String name = line.line().ingredient().value();
     Finding finding = INFO.at(
             line.line().ingredient().span(),

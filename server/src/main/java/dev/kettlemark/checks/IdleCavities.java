@@ -18,8 +18,8 @@ import org.hipparchus.fraction.BigFraction;
 /** Tells of pieces that leave cavities of the last mould empty. */
 public final class IdleCavities implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.information(
-      "idle-cavities", "the pieces leave cavities of the last mould empty");
+  private static final RuleInfo INFO =
+      RuleInfo.information("idle-cavities", "the pieces leave cavities of the last mould empty");
 
   @Override
   public RuleInfo info() {
@@ -60,8 +60,8 @@ public final class IdleCavities implements Rule {
             .flatMap(computed -> computed.formula().steps())
             .filter(step -> step.is("deposit"))
             .flatMap(step -> step.names(Connective.INTO).stream()));
-    List<House.Mould> moulds = names.flatMap(
-            name -> house.flatMap(h -> h.mould(name.value())).stream())
+    List<House.Mould> moulds = names
+        .flatMap(name -> house.flatMap(h -> h.mould(name.value())).stream())
         .distinct()
         .toList();
     return moulds.size() == 1 ? Optional.of(moulds.get(0)) : Optional.empty();

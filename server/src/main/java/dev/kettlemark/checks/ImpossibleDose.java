@@ -104,8 +104,8 @@ public final class ImpossibleDose implements Rule {
         .map(ingredient -> ingredient.uses())
         .orElse(List.of());
     return uses.stream().allMatch(use -> !(use.basis() instanceof Basis.Named))
-        ? uses.stream().reduce((one, other) ->
-            one.high().compareTo(other.high()) >= 0 ? one : other)
+        ? uses.stream()
+            .reduce((one, other) -> one.high().compareTo(other.high()) >= 0 ? one : other)
         : Optional.empty();
   }
 

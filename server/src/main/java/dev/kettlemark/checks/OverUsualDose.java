@@ -5,6 +5,7 @@ import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.Basis;
 import dev.kettlemark.model.Ingredient;
+import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.UseRange;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
@@ -56,7 +57,18 @@ public final class OverUsualDose implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().map(formula -> check(subject, formula)).orElse(List.of());
+    return subject
+        .formula()
+        .filter(formula -> !isPremix(formula))
+        .map(formula -> check(subject, formula))
+        .orElse(List.of());
+  }
+
+  /** A dry blend is weighed into something else, and there its doses count. */
+  private static boolean isPremix(ComputedFormula formula) {
+    List<Statement> steps = formula.formula().steps().toList();
+    return !steps.isEmpty()
+        && steps.stream().allMatch(step -> step.is("blend") || step.is("sift") || step.is("weigh"));
   }
 
   private static List<Finding> check(Subject subject, ComputedFormula formula) {

@@ -57,8 +57,7 @@ public final class OverfullBowl implements Rule {
             Display.batch(limit))
         .because("it runs over or stays flat; make %d charges of %s"
             .formatted(split.charges(), Display.estimate(split.each())));
-    Finding judged =
-        whipped(stage) > limit.grams() ? finding.as(Severity.ERROR) : finding;
+    Finding judged = whipped(stage) > limit.grams() ? finding.as(Severity.ERROR) : finding;
     return judged.withFixes(fixes(subject, computed, split, bowl, limit));
   }
 
@@ -98,7 +97,8 @@ public final class OverfullBowl implements Rule {
         .batch()
         .filter(batch -> subject.isWrittenHere(batch.span()))
         .map(batch -> {
-          double most = batch.value().doubleValue() * limit.grams() / split.total().grams();
+          double most =
+              batch.value().doubleValue() * limit.grams() / split.total().grams();
           String figure = Display.trimmed(Math.floor(most * 10) / 10, 1) + " g";
           return Fix.replace("Set the batch to " + figure, batch.span(), figure);
         })

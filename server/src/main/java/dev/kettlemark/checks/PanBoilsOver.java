@@ -43,8 +43,8 @@ public final class PanBoilsOver implements Rule {
       Subject subject, ComputedFormula computed, StageResult stage) {
     Optional<House> house = computed.kitchen().house();
     Optional<Located<String>> name = stage.stage().vessel();
-    Optional<Volume> holds = name.flatMap(n -> house.flatMap(h -> h.vessel(n.value())))
-        .flatMap(House.Vessel::holds);
+    Optional<Volume> holds =
+        name.flatMap(n -> house.flatMap(h -> h.vessel(n.value()))).flatMap(House.Vessel::holds);
     Optional<Double> litres = stage.steps().stream()
         .filter(PanBoilsOver::boils)
         .flatMap(step -> litres(computed, step).stream())
@@ -54,8 +54,8 @@ public final class PanBoilsOver implements Rule {
     }
     double risen = litres.get() * subject.threshold(Threshold.PAN_RISE).fraction();
     return risen > holds.get().litres()
-        ? Optional.of(
-            finding(subject, house.get(), name.get(), litres.get(), risen, holds.get().litres()))
+        ? Optional.of(finding(
+            subject, house.get(), name.get(), litres.get(), risen, holds.get().litres()))
         : Optional.empty();
   }
 
@@ -69,8 +69,7 @@ public final class PanBoilsOver implements Rule {
   private static Optional<Double> litres(ComputedFormula computed, StepResult step) {
     double litres = 0;
     for (StageParcel parcel : step.before()) {
-      Outcome<Density> density =
-          MassFigures.of(parcel, computed.kitchen()).densityWithoutAir();
+      Outcome<Density> density = MassFigures.of(parcel, computed.kitchen()).densityWithoutAir();
       Optional<Double> volume =
           Outcome.both(parcel.mass(), density, Mass::at).map(Volume::litres).toOptional();
       if (volume.isEmpty()) {

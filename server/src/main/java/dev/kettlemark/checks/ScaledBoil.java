@@ -27,8 +27,8 @@ import org.hipparchus.fraction.BigFraction;
  */
 public final class ScaledBoil implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.information(
-      "scaled-boil", "a boil is many times larger than what was made so far");
+  private static final RuleInfo INFO =
+      RuleInfo.information("scaled-boil", "a boil is many times larger than what was made so far");
 
   @Override
   public RuleInfo info() {
@@ -57,8 +57,8 @@ public final class ScaledBoil implements Rule {
         .filter(batch -> subject.isWrittenHere(batch.span()) && boils(formula))
         .flatMap(batch -> largest
             .filter(made -> isFar(batch.value(), made, most))
-            .map(made ->
-                finding(batch.span(), "this batch", batch.value(), made, "largest trial")));
+            .map(
+                made -> finding(batch.span(), "this batch", batch.value(), made, "largest trial")));
   }
 
   private static Stream<BigFraction> batch(Entry entry) {

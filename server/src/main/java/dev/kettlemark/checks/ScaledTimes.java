@@ -73,8 +73,8 @@ public final class ScaledTimes implements Rule {
           .map(Located::value)
           .filter(time -> time.middleInBase().signum() > 0);
       if (now.isPresent() && then.isPresent()) {
-        double ratio = now.get().value().middleInBase().divide(then.get().middleInBase())
-            .doubleValue();
+        double ratio =
+            now.get().value().middleInBase().divide(then.get().middleInBase()).doubleValue();
         if (Math.abs(ratio / factor - 1) <= SAME) {
           findings.add(finding(subject, now.get(), then.get(), factor));
         }

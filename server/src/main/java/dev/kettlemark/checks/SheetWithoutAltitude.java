@@ -71,15 +71,16 @@ public final class SheetWithoutAltitude implements Rule {
                 .flatMap(there -> SyrupBoiling.sameSolids(
                     charge.composition(), written, formula.kitchen().pressure(), there))
                 .toOptional()
-                .map(local ->
-                    "%s (%s) at %d m".formatted(rounded(local), Display.fahrenheit(local), metres))
+                .map(local -> "%s at %d m".formatted(bothScales(local), metres))
                 .stream())
             .collect(Collectors.joining(", ")))
         .filter(table -> !table.isEmpty())
         .map(table -> "cook " + cook.stage().name().value() + " to " + table);
   }
 
-  private static String rounded(Temperature temperature) {
-    return Display.fixed(temperature.celsius(), 0) + " °C";
+  /** The second scale says the same as the first, rounded as it is. */
+  private static String bothScales(Temperature temperature) {
+    Temperature rounded = Temperature.ofCelsius(Math.rint(temperature.celsius()));
+    return Display.celsius(rounded) + " (" + Display.fahrenheit(rounded) + ")";
   }
 }

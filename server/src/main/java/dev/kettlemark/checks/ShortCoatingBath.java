@@ -48,13 +48,11 @@ public final class ShortCoatingBath implements Rule {
         .toList();
   }
 
-  private static Optional<ComputedProduct.Need> need(
-      ComputedProduct computed, Product.Part coat) {
+  private static Optional<ComputedProduct.Need> need(ComputedProduct computed, Product.Part coat) {
     return computed.needs().stream()
         .filter(need -> need.role().equals(coat.role()))
-        .filter(need -> coat.material()
-            .filter(name -> name.value().equals(need.material()))
-            .isPresent())
+        .filter(need ->
+            coat.material().filter(name -> name.value().equals(need.material())).isPresent())
         .filter(need -> need.onPieces().grams() > 0)
         .findFirst();
   }
@@ -75,8 +73,8 @@ public final class ShortCoatingBath implements Rule {
     if (coat.spare().isPresent() && !isShort) {
       return Optional.empty();
     }
-    double spare = Math.max(
-        USUAL_SPARE, Math.ceil((bath.grams() / need.onPieces().grams() - 1) * 100 - 1e-9));
+    double spare =
+        Math.max(USUAL_SPARE, Math.ceil((bath.grams() / need.onPieces().grams() - 1) * 100 - 1e-9));
     Finding finding = INFO.at(
             coat.measure().span(),
             coat.spare().isPresent()
@@ -115,7 +113,6 @@ public final class ShortCoatingBath implements Rule {
   }
 
   private static boolean isFor(Statement spare, String material) {
-    return spare.objectNames().isEmpty()
-        || spare.objectNames().get(0).value().equals(material);
+    return spare.objectNames().isEmpty() || spare.objectNames().get(0).value().equals(material);
   }
 }

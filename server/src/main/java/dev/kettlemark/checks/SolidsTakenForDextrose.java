@@ -38,10 +38,12 @@ public final class SolidsTakenForDextrose implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return OwnIngredient.of(subject).filter(SolidsTakenForDextrose::isStarchSyrup).stream()
-        .flatMap(own -> own.composition().toOptional()
+        .flatMap(own -> own
+            .composition()
+            .toOptional()
             .map(composition -> composition.solids())
-            .filter(solids ->
-                solids.compareTo(subject.threshold(Threshold.STARCH_SYRUP_SOLIDS)) < 0)
+            .filter(
+                solids -> solids.compareTo(subject.threshold(Threshold.STARCH_SYRUP_SOLIDS)) < 0)
             .map(solids -> finding(subject, own, solids))
             .stream())
         .toList();

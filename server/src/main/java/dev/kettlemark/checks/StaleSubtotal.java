@@ -45,8 +45,7 @@ public final class StaleSubtotal implements Rule {
 
   private static Optional<Finding> finding(
       Subject subject, ComputedFormula computed, Stage stage, Statement step) {
-    BigFraction share =
-        computed.amounts().totalOf(computed.formula().stages().indexOf(stage));
+    BigFraction share = computed.amounts().totalOf(computed.formula().stages().indexOf(stage));
     Optional<Located<Quantity>> percent = step.objectFigure(Unit.Dimension.SHARE)
         .filter(typed -> Math.abs(typed.value().middleInBase().subtract(share).doubleValue())
             > subject.threshold(Threshold.TOTAL_TOLERANCE).fraction());
@@ -59,8 +58,8 @@ public final class StaleSubtotal implements Rule {
             > Math.max(
                 GRAMS_OF_ROUNDING,
                 subject.threshold(Threshold.TOTAL_TOLERANCE).fraction() * sum.doubleValue()))
-        .map(typed -> finding(
-            subject, stage, typed, Display.trimmed(sum.doubleValue(), 2) + " g")));
+        .map(
+            typed -> finding(subject, stage, typed, Display.trimmed(sum.doubleValue(), 2) + " g")));
   }
 
   private static Finding finding(

@@ -37,10 +37,8 @@ public final class ToleranceBelowProbe implements Rule {
   public List<Finding> check(Subject subject) {
     double accuracy = subject.threshold(Threshold.PROBE_ACCURACY).celsius();
     return subject.formula().stream()
-        .flatMap(computed -> computed
-            .formula()
-            .steps()
-            .filter(step -> !computed.formula().inherits(step.span())))
+        .flatMap(computed ->
+            computed.formula().steps().filter(step -> !computed.formula().inherits(step.span())))
         .flatMap(ToleranceBelowProbe::temperatures)
         .flatMap(figure -> finding(subject, figure, accuracy).stream())
         .toList();
@@ -74,7 +72,8 @@ public final class ToleranceBelowProbe implements Rule {
   }
 
   private static Fix widened(Located<Quantity> figure, Matcher written, double accuracy) {
-    double size = figure.value().unit().map(Unit::factor).orElse(BigFraction.ONE).doubleValue();
+    double size =
+        figure.value().unit().map(Unit::factor).orElse(BigFraction.ONE).doubleValue();
     String wide = Display.trimmed(Math.ceil(accuracy / size * 10 - 1e-6) / 10, 1);
     int start = figure.span().start();
     return Fix.replace(

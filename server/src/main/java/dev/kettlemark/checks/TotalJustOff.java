@@ -26,10 +26,10 @@ public final class TotalJustOff implements Rule {
                 "the lines add up to %s",
                 Display.percent(computed.amounts().total()))
             .because("it is rounding, but whoever adds them up in print will ask")
-            .withFixes(TotalOff.onLargest(
-                    subject, ChargeLines.of(computed), TotalOff.gap(computed))
-                .stream()
-                .toList()))
+            .withFixes(
+                TotalOff.onLargest(subject, ChargeLines.of(computed), TotalOff.gap(computed))
+                    .stream()
+                    .toList()))
         .stream()
         .toList();
   }

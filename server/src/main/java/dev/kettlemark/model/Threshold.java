@@ -59,18 +59,17 @@ public final class Threshold<T> {
   public static final Threshold<Ratio> IMPOSSIBLE_DOSE = share(
       "impossible-dose", "the share of the highest usual dose above which nobody can mean it");
 
-  public static final Threshold<Ratio> STARCH_SYRUP_SOLIDS = share(
-      "starch-syrup-solids", "the least solids that a starch syrup is sold with");
+  public static final Threshold<Ratio> STARCH_SYRUP_SOLIDS =
+      share("starch-syrup-solids", "the least solids that a starch syrup is sold with");
 
   public static final Threshold<TemperatureDifference> PROBE_ACCURACY =
       difference("probe-accuracy", "what a thermometer of the house may be off by");
 
-  public static final Threshold<Ratio> PAN_RISE = share(
-      "pan-rise", "the share of its volume that a boiling syrup may rise to");
+  public static final Threshold<Ratio> PAN_RISE =
+      share("pan-rise", "the share of its volume that a boiling syrup may rise to");
 
   public static final Threshold<Ratio> SCALE_UP = share(
-      "scale-up",
-      "the share of the batch made so far above which a boil behaves in another way");
+      "scale-up", "the share of the batch made so far above which a boil behaves in another way");
 
   public static final Threshold<Mass> COATING_BATH =
       mass("coating-bath", "the least of a coating that can be tempered and worked with");
@@ -273,7 +272,6 @@ public final class Threshold<T> {
 
   public static final Threshold<Duration> LONG_WAIT =
       time("long-wait", "the wait from which on a sheet for homes must tell of it in advance");
-
 
   private static final List<Threshold<?>> ALL = List.of(
       TOTAL_TOLERANCE,

@@ -14,7 +14,7 @@ class FoamLiquidOffTest {
           batch   1000 g
         stage foam
            2.00 %  egg-white-powder
-                   ^^^^^^^^^^^^^^^^ foam-liquid-off: protein is 28.3 % of the protein and water that are whipped, usual is 4–20 %
+                   ^^^^^^^^^^^^^^^^ foam-liquid-off: protein is 28.3 % of the protein and water that are whipped, usual is 1–20 %
            4.00 %  water
           whip    on medium until soft-peak
         stage syrup
@@ -25,15 +25,15 @@ class FoamLiquidOffTest {
         """);
   }
 
-  /** By hand: 0.5 % of it in 12 % of water make 3.3 %. */
+  /** By hand: 0.1 % of it in 12 % of water make 0.7 %. */
   @Test
   void marksThinWater() {
     foamLiquidOff.check("""
         formula foam
           batch   1000 g
         stage foam
-           0.50 %  egg-white-powder
-                   ^^^^^^^^^^^^^^^^ foam-liquid-off: protein is 3.3 % of the protein and water that are whipped, usual is 4–20 %
+           0.10 %  egg-white-powder
+                   ^^^^^^^^^^^^^^^^ foam-liquid-off: protein is 0.7 % of the protein and water that are whipped, usual is 1–20 %
           12.00 %  water
           whip    on medium until soft-peak
         stage syrup

@@ -81,7 +81,8 @@ class LowSyrupFirstTest {
     lowSyrupFirst.check("""
         formula nougat
         stage foam
-          20 %    aquafaba
+           1 %    soy-whipping-protein
+  19 %    water
           whip    until soft-peak
         stage honey-syrup
           6 %     honey

@@ -54,7 +54,7 @@ class SheetWithoutAltitudeTest {
           boil      under lid for 3 min until dissolved
           cook      to 118 °C ± 1
         sheet syrup-sheet of plain-syrup for home in en-GB
-          note      "At another altitude: cook syrup to 116 °C (241 °F) at 500 m, 114 °C (238 °F) at 1000 m, 113 °C (235 °F) at 1500 m, 111 °C (231 °F) at 2000 m, 109 °C (228 °F) at 2500 m."
+          note      "At another altitude: cook syrup to 116 °C (241 °F) at 500 m, 114 °C (237 °F) at 1000 m, 113 °C (235 °F) at 1500 m, 111 °C (232 °F) at 2000 m, 109 °C (228 °F) at 2500 m."
         """);
   }
 

@@ -156,7 +156,8 @@ class CompletionTest {
 
   @Test
   void offersSpeedsAndLids() {
-    completion.checkAll(STAGE + "  whip on <|>", "low", "medium", "high");
+    completion.checkAll(
+        STAGE + "  whip on <|>", "low", "medium", "high", "water-bath", "direct-heat");
     completion.checkAll(STAGE + "  mix while <|>", "whisking", "stirring");
     completion.checkAll(STAGE + "  boil under <|>", "lid");
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.kettlemark.model.Vocabulary;
+import java.util.HashSet;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,7 +32,9 @@ class LawTablesTest {
 
   @Test
   void everyClaimOfTheLanguageIsJudgedInEachMarket() {
-    Set<String> words = Vocabulary.words("claim");
+    Set<String> words = new HashSet<>(Vocabulary.words("claim"));
+    // No law speaks of it; the check of sweetness does.
+    words.remove("as-sweet");
     for (Market market : Market.values()) {
       assertEquals(
           words,
