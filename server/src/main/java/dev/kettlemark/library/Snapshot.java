@@ -116,7 +116,13 @@ public final class Snapshot {
     private final Map<Question<?>, Object> answers = new LinkedHashMap<>();
 
     @Override
+    @SuppressWarnings("unchecked") // A question's answer has its type.
     public <T> T ask(Question<T> question) {
+      // Many rules ask the same, and within one snapshot the answer stays the same.
+      Object known = answers.get(question);
+      if (known != null) {
+        return (T) known;
+      }
       T answer = question.ask(Snapshot.this);
       answers.put(question, answer);
       return answer;

@@ -82,7 +82,7 @@ class LowSyrupFirstTest {
         formula nougat
         stage foam
            1 %    soy-whipping-protein
-  19 %    water
+          19 %    water
           whip    until soft-peak
         stage honey-syrup
           6 %     honey

@@ -25,7 +25,7 @@ class NegativeRestTest {
         formula mix
         stage mix
           60.00 % date-paste
-  41.00 % white-sugar
+          41.00 % white-sugar
           10.00 % of water sea-salt
           q.s. water
           ^^^^ negative-rest: the rest comes out at -0.91 %, since the other lines add up to 100.91 %
