@@ -21,7 +21,11 @@ class MutatedSamplesTest {
    * @param file of the sample library
    * @param changes pairs of what is written and what is written instead
    */
-  record Mutation(String rule, String file, String... changes) {
+  record Mutation(String rule, String file, List<String> changes) {
+
+    static Mutation of(String rule, String file, String... changes) {
+      return new Mutation(rule, file, List.of(changes));
+    }
 
     @Override
     public String toString() {
@@ -35,24 +39,24 @@ class MutatedSamplesTest {
     String marshmallow = "gelatine-marshmallow.kettle";
     String nougat = "egg-honey-nougat.kettle";
     return List.of(
-        new Mutation("agent-overdose", jelly, "1.20 %             pectin", "4.80 %  pectin"),
-        new Mutation(
+        Mutation.of("agent-overdose", jelly, "1.20 %             pectin", "4.80 %  pectin"),
+        Mutation.of(
             "gelling-agents-together",
             marshmallow,
             "1.80 %             gelatine-250",
             "5.00 % gelatine-250\n   1.00 % iota-carrageenan"),
-        new Mutation("unboiled-agent", marshmallow, "gelatine-250", "agar"),
-        new Mutation(
+        Mutation.of("unboiled-agent", marshmallow, "gelatine-250", "agar"),
+        Mutation.of(
             "agent-too-cold", marshmallow, "gelatine-250", "iota-carrageenan", "78 °C", "65 °C"),
-        new Mutation(
+        Mutation.of(
             "agent-too-warm", marshmallow, "gelatine-250", "methylcellulose", "at 12-18 °C", ""),
-        new Mutation(
+        Mutation.of(
             "unsoaked-agent",
             marshmallow,
             "soak      for 20 min until bloomed",
             "mix       for 1 min"),
-        new Mutation("gel-without-mineral", jelly, "pectin-hm-slow", "pectin-lm"),
-        new Mutation(
+        Mutation.of("gel-without-mineral", jelly, "pectin-hm-slow", "pectin-lm"),
+        Mutation.of(
             "acidless-pectin",
             jelly,
             "raspberry-puree",
@@ -61,8 +65,8 @@ class MutatedSamplesTest {
             "1.00 % invert-syrup",
             "citric-acid-solution-50",
             "invert-syrup"),
-        new Mutation("thin-pectin-mass", jelly, "cook      to 108 °C ± 1", "warm to 90 °C"),
-        new Mutation(
+        Mutation.of("thin-pectin-mass", jelly, "cook      to 108 °C ± 1", "warm to 90 °C"),
+        Mutation.of(
             "gel-boiled-in-acid",
             jelly,
             "pectin-hm-slow",
@@ -71,19 +75,19 @@ class MutatedSamplesTest {
             "cook to 106 °C",
             "mix       citric-acid-solution-50, cooked",
             "mix citric-acid-solution-50, cooked\n  cook to 108 °C"),
-        new Mutation(
+        Mutation.of(
             "acidity-not-stood",
             jelly,
             "expect    yield 71.5 % ± 2",
             "expect    acidity 4.5-5.0 pH"),
-        new Mutation("raw-fruit-on-protein", marshmallow, "vanilla-extract", "pineapple-puree-raw"),
-        new Mutation(
+        Mutation.of("raw-fruit-on-protein", marshmallow, "vanilla-extract", "pineapple-puree-raw"),
+        Mutation.of(
             "gums-that-gel-together",
             "heather-nougat.kettle",
             "add       0.30 % of liquid  xanthan-gum  in foam",
             "add 0.30 % of liquid xanthan-gum in foam\n"
                 + "  add 0.10 % of liquid locust-bean-gum in foam"),
-        new Mutation(
+        Mutation.of(
             "spirit-on-gel",
             marshmallow,
             "gelatine-250",
@@ -94,14 +98,14 @@ class MutatedSamplesTest {
             "rum",
             "12.00 %             water",
             "8.00 % water"),
-        new Mutation("foam-powder-water", nougat, "0.95 %  ", "0.40 %  "),
-        new Mutation(
+        Mutation.of("foam-powder-water", nougat, "0.95 %  ", "0.40 %  "),
+        Mutation.of(
             "weight-for-weight",
             meringue,
             "whip      on medium for 6 min until stiff-peak",
             "whip      on medium for 6 min until stiff-peak\n\nvariant dry-meringue of italian-meringue\n"
                 + "  replace   egg-white-pasteurised by 28.00 % egg-white-powder"),
-        new Mutation(
+        Mutation.of(
             "unset-foam",
             meringue,
             "28.00 %             egg-white-pasteurised",
@@ -110,27 +114,27 @@ class MutatedSamplesTest {
             "soy-whipping-protein",
             "whip      on medium for 6 min until stiff-peak",
             "whip on medium for 6 min until stiff-peak\n  pipe\n  dry for 3 h at 85 °C"),
-        new Mutation("bowl-overflow", marshmallow, "1500 g", "4500 g"),
-        new Mutation("whisk-out-of-reach", meringue, "1000 g", "300 g"),
-        new Mutation(
+        Mutation.of("bowl-overflow", marshmallow, "1500 g", "4500 g"),
+        Mutation.of("whisk-out-of-reach", meringue, "1000 g", "300 g"),
+        Mutation.of(
             "density-out-of-kind",
             meringue,
             "whip      on medium for 6 min until stiff-peak",
             "whip on medium for 6 min until stiff-peak\n  check density 1.05 g/mL"),
-        new Mutation(
+        Mutation.of(
             "overrun-against-density",
             meringue,
             "expect    density 0.30-0.45 g/mL",
             "expect density 0.40 g/mL\n  expect overrun 325 %"),
-        new Mutation(
+        Mutation.of(
             "early-density-check",
             nougat,
             "  fold      sea-salt",
             "  check density 0.85 g/mL\n  fold sea-salt"),
-        new Mutation("overfilled-cavity", "products.kettle", "12.0 g", "14.0 g"),
-        new Mutation("half-filled-cavity", "products.kettle", "12.0 g", "6.0 g"),
-        new Mutation("cut-off-weight", "products.kettle", "42.0 g", "60.0 g"),
-        new Mutation("cutting-waste", "orchard-bar.kettle", "100 x 23 mm", "110 x 21 mm"));
+        Mutation.of("overfilled-cavity", "products.kettle", "12.0 g", "14.0 g"),
+        Mutation.of("half-filled-cavity", "products.kettle", "12.0 g", "6.0 g"),
+        Mutation.of("cut-off-weight", "products.kettle", "42.0 g", "60.0 g"),
+        Mutation.of("cutting-waste", "orchard-bar.kettle", "100 x 23 mm", "110 x 21 mm"));
   }
 
   @ParameterizedTest
@@ -160,11 +164,11 @@ class MutatedSamplesTest {
             .toList());
   }
 
-  private static String mutated(Document document, String... changes) {
+  private static String mutated(Document document, List<String> changes) {
     String text = document.text().source().text();
-    for (int i = 0; i < changes.length; i += 2) {
-      String next = text.replace(changes[i], changes[i + 1]);
-      assertNotEquals(text, next, changes[i]);
+    for (int i = 0; i < changes.size(); i += 2) {
+      String next = text.replace(changes.get(i), changes.get(i + 1));
+      assertNotEquals(text, next, changes.get(i));
       text = next;
     }
     return text;
