@@ -125,6 +125,10 @@ public record Scaling(
   private static Outcome<BigFraction> chargeFor(
       ComputedFormula formula, BigFraction finished, BigFraction loss) {
     BigFraction needed = finished.divide(BigFraction.ONE.subtract(loss));
+    if (formula.process().yieldShare().map(share -> share.fraction() <= 0).orElse(false)) {
+      return Outcome.unknown(
+          Reason.CONTRADICTION, "the last stage leaves nothing, whatever is weighed in");
+    }
     if (formula.process().evaporated().grams() == 0) {
       return formula
           .process()

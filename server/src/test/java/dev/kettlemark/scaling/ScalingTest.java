@@ -130,6 +130,17 @@ class ScalingTest {
   }
 
   @Test
+  void asksForNoChargeOfWhatLeavesNothing() {
+    String empty = COLD_BAR + "stage slab\n  cut 40 x 20 mm\n";
+    LibraryFixture library = LibraryFixture.of(KITCHEN + empty);
+    Outcome<Scaling> none = Scaling.of(
+        library.formula("cold-bar"), new Target.Finished(BigFraction.ONE, BigFraction.ZERO));
+    assertEquals(
+        "the last stage leaves nothing, whatever is weighed in",
+        none.fold(s -> "", Outcome.Unknown::because));
+  }
+
+  @Test
   void saysWhyATargetCannotBeReached() {
     LibraryFixture library = LibraryFixture.of(KITCHEN + COLD_BAR);
     Outcome<Scaling> none =
