@@ -50,7 +50,7 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
     if (target.isEmpty()) {
       return untouched(charge, Reason.MISSING_FIGURE, "the step gives no temperature to cook to");
     }
-    Temperature middle = middle(target.get());
+    Temperature middle = Temperature.middleOf(target.get());
     Kitchen meant = meant(step, kitchen);
     StageParcel hot = charge.at(target.get().map(t -> local(charge, t, meant, kitchen)));
     Outcome<Portion> portion = charge.portion();
@@ -221,9 +221,5 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
             Outcome.unknown(reason, because), charge.slack(), Outcome.unknown(reason, because)),
         Mass.ZERO,
         derivation);
-  }
-
-  private static Temperature middle(Band<Temperature> band) {
-    return Temperature.ofKelvin((band.low().kelvin() + band.high().kelvin()) / 2);
   }
 }

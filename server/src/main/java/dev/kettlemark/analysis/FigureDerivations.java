@@ -174,18 +174,11 @@ public final class FigureDerivations {
         .parcel()
         .composition()
         .ifKnown(made -> made.present().stream()
-            .filter(component -> isSweet(component))
+            .filter(Component::isSweet)
             .sorted(Comparator.comparingDouble((Component c) -> -made.fraction(c)))
             .limit(MOST_PARTS)
             .forEach(component -> parts.add(part(made, component))));
     return parts;
-  }
-
-  private static boolean isSweet(Component component) {
-    return switch (component.family()) {
-      case SUGAR, OLIGOSACCHARIDE, POLYOL -> true;
-      default -> false;
-    };
   }
 
   private static Derivation part(Composition made, Component component) {

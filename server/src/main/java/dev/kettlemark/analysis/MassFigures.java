@@ -87,23 +87,19 @@ public final class MassFigures {
   public Outcome<Band<Ratio>> waterActivity() {
     return Outcome.both(
             waterActivity(STORED_AT.low()), waterActivity(STORED_AT.high()), Band::spanning)
-        .map(band -> band.spanning(WaterActivity.withError(middle(band))));
+        .map(band -> band.spanning(WaterActivity.withError(Ratio.middleOf(band))));
   }
 
   /** The water activity in storage once the sucrose beyond saturation has crystallised. */
   public Outcome<Band<Ratio>> grainedWaterActivity() {
     return Outcome.both(grainedAt(STORED_AT.low()), grainedAt(STORED_AT.high()), Band::spanning)
-        .map(band -> band.spanning(WaterActivity.withError(middle(band))));
+        .map(band -> band.spanning(WaterActivity.withError(Ratio.middleOf(band))));
   }
 
   private Outcome<Band<Ratio>> grainedAt(Temperature temperature) {
     return overMoisture(composition -> SucroseSolubility.motherLiquor(composition, temperature)
         .flatMap(liquor -> WaterActivity.of(liquor, temperature))
         .map(Band::of));
-  }
-
-  private static Ratio middle(Band<Ratio> band) {
-    return band.low().plus(band.high()).times(0.5);
   }
 
   /** Everything but sucrose as a share of all saccharides. */

@@ -3,7 +3,6 @@ package dev.kettlemark.answers;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.model.Composition;
-import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
@@ -150,11 +149,7 @@ public sealed interface Wish {
   /** How far the room lies above the middle of the glass transition's band, in °C. */
   static Outcome<Double> roomAboveGlass(Composition composition, Temperature room) {
     return GlassTransition.of(composition)
-        .map(band -> room.kelvin() - middle(band).kelvin());
-  }
-
-  private static Temperature middle(Band<Temperature> band) {
-    return Temperature.ofKelvin((band.low().kelvin() + band.high().kelvin()) / 2);
+        .map(band -> room.kelvin() - Temperature.middleOf(band).kelvin());
   }
 
   /** A share is wanted of something that holds water at all. */

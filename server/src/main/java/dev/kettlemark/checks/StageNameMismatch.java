@@ -104,7 +104,7 @@ public final class StageNameMismatch implements Rule {
   private static List<Fix> fixes(
       CookStep cook, Located<String> word, SugarStage stage, Band<Temperature> seaLevel) {
     List<Fix> fixes = new ArrayList<>();
-    Temperature middle = middle(seaLevel);
+    Temperature middle = Temperature.middleOf(seaLevel);
     for (SugarStage fitting : SugarStage.at(middle)) {
       if (State.of(fitting.word()).isPresent()) {
         fixes.add(Fix.replace("Write `" + fitting.word() + "`", word.span(), fitting.word()));
@@ -113,13 +113,9 @@ public final class StageNameMismatch implements Rule {
     boolean isFahrenheit =
         cook.target().value().unit().filter(unit -> unit == Unit.FAHRENHEIT).isPresent();
     String figure = isFahrenheit
-        ? Display.fahrenheit(middle(stage.rangePrintedInFahrenheit()))
-        : Display.celsius(middle(stage.range()));
+        ? Display.fahrenheit(Temperature.middleOf(stage.rangePrintedInFahrenheit()))
+        : Display.celsius(Temperature.middleOf(stage.range()));
     fixes.add(Fix.replace("Cook to " + figure, cook.target().span(), figure));
     return fixes;
-  }
-
-  private static Temperature middle(Band<Temperature> band) {
-    return Temperature.ofKelvin((band.low().kelvin() + band.high().kelvin()) / 2);
   }
 }

@@ -71,13 +71,13 @@ final class CookQuestions {
 
   private Optional<Wish> moisture() {
     return expected("moisture")
-        .map(band -> wish(band, new Wish.FinishedMoisture(middle(band))))
+        .map(band -> wish(band, new Wish.FinishedMoisture(Ratio.middleOf(band))))
         .flatMap(wish -> wish);
   }
 
   private Optional<Wish> activity() {
     return expected("water-activity")
-        .map(band -> wish(band, new Wish.Activity(middle(band))))
+        .map(band -> wish(band, new Wish.Activity(Ratio.middleOf(band))))
         .flatMap(wish -> wish);
   }
 
@@ -126,10 +126,6 @@ final class CookQuestions {
     return Band.spanning(
         Ratio.ofFraction(quantity.lowInBase().doubleValue() - slack),
         Ratio.ofFraction(quantity.highInBase().doubleValue() + slack));
-  }
-
-  private static Ratio middle(Band<Ratio> band) {
-    return Ratio.ofFraction((band.low().fraction() + band.high().fraction()) / 2);
   }
 
   /** What a temperature that was written for sea level is in this kitchen. */

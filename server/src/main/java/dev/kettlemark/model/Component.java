@@ -87,4 +87,12 @@ public enum Component {
   public Family family() {
     return family;
   }
+
+  /** Whether it is a saccharide or polyol that dissolves, and so belongs to the syrup of a confection. */
+  public boolean isSweet() {
+    return switch (family) {
+      case SUGAR, OLIGOSACCHARIDE, POLYOL -> true;
+      default -> false;
+    };
+  }
 }

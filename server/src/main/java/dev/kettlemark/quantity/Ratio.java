@@ -26,6 +26,11 @@ public record Ratio(double fraction) implements Comparable<Ratio> {
     return new Ratio(fraction);
   }
 
+  /** The middle between both ends of a band. */
+  public static Ratio middleOf(Band<Ratio> band) {
+    return ofFraction((band.low().fraction + band.high().fraction) / 2);
+  }
+
   public static Ratio ofPercent(double percent) {
     return new Ratio(percent / PERCENT);
   }

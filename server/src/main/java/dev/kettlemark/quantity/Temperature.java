@@ -27,6 +27,11 @@ public record Temperature(double kelvin) implements Comparable<Temperature> {
     return new Temperature(kelvin);
   }
 
+  /** The middle between both ends of a band. */
+  public static Temperature middleOf(Band<Temperature> band) {
+    return ofKelvin((band.low().kelvin + band.high().kelvin) / 2);
+  }
+
   public static Temperature ofCelsius(double celsius) {
     return new Temperature(celsius + KELVIN_AT_ZERO_CELSIUS);
   }

@@ -57,7 +57,7 @@ public final class FoodDensity {
   public static Outcome<Density> of(Composition composition, Temperature temperature) {
     double t = bounded(temperature);
     double inSyrup = composition.weighted(component -> isSyrup(component) ? 1 : 0);
-    double sweet = composition.weighted(component -> isSweet(component) ? 1 : 0);
+    double sweet = composition.weighted(component -> component.isSweet() ? 1 : 0);
     double volume = composition.weighted(
         component -> isSyrup(component) ? 0 : 1 / ChoiOkos.of(component).density(t));
     if (inSyrup > 0) {
@@ -74,14 +74,7 @@ public final class FoodDensity {
   }
 
   private static boolean isSyrup(Component component) {
-    return component == Component.WATER || isSweet(component);
-  }
-
-  private static boolean isSweet(Component component) {
-    return switch (component.family()) {
-      case SUGAR, OLIGOSACCHARIDE, POLYOL -> true;
-      default -> false;
-    };
+    return component == Component.WATER || component.isSweet();
   }
 
   private static double bounded(Temperature temperature) {
