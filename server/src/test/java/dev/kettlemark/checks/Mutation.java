@@ -65,7 +65,8 @@ record Mutation(String group, List<Edit> edits, String rule, List<String> also) 
         lines.set(at, lines.get(at + 1));
         lines.set(at + 1, line);
       } else if (instead.startsWith(ADDED)) {
-        lines.add(at + 1, indent(line) + instead.substring(ADDED.length()));
+        String added = instead.substring(ADDED.length());
+        lines.add(at + 1, (isHeading(added) ? "" : indent(line)) + added);
       } else if (instead.startsWith(MOVED)) {
         int colon = instead.indexOf(": ");
         String below = instead.substring(MOVED.length(), colon);
