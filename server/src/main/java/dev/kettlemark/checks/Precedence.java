@@ -199,8 +199,8 @@ final class Precedence {
       stage("unknown-ingredient", "unweighed-object", "unused-amount"),
       stage("circular-formula", "unweighed-object", "unused-amount"),
       stage("unweighed-object", "unused-amount"),
-      stage("bowl-overflow", "overfull-bowl"),
       stage("overfull-bowl", "bowl-overflow"),
+      stage("bowl-overflow", "overfull-bowl"),
       stage("boiled-foam", "boiled-aroma"),
       order(
           Reach.SECTION,
