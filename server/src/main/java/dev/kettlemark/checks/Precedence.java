@@ -206,6 +206,7 @@ final class Precedence {
           Reach.SECTION,
           Set.of("unreadable-text", "unknown-stage", "stage-before-made"),
           Set.of("unused-stage", "untaken-stage", "taken-twice")),
+      section("unreadable-text", "total-off", "missing-percent-basis"),
       section("untaken-stage", "unused-stage"),
       section("unknown-state", "syrup-into-unwhipped-foam"),
       section("syrup-into-unwhipped-foam", "fat-in-foam"),
