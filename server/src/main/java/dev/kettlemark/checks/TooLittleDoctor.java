@@ -86,8 +86,10 @@ public final class TooLittleDoctor implements Rule {
         .orElse("");
     return Optional.of(INFO.at(
             mass.place(),
-            "%s of the saccharides are not sucrose%s",
-            doctor.compareTo(NEXT_TO_NOTHING) < 0 ? "hardly any" : "only " + Display.estimate(doctor),
+            doctor.compareTo(NEXT_TO_NOTHING) < 0
+                ? "the saccharides are sucrose and next to nothing else%s%s"
+                : "only %s of the saccharides are not sucrose%s",
+            doctor.compareTo(NEXT_TO_NOTHING) < 0 ? "" : Display.estimate(doctor),
             saturation)
         .because("sucrose alone grains, and the mass turns short and dull; "
             + Display.estimate(least) + " is the least")
