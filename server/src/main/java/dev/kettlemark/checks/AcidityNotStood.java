@@ -82,10 +82,14 @@ public final class AcidityNotStood implements Rule {
         .filter(stood -> !stood.overlaps(written))
         .map(stood -> INFO.at(
                 acidity.span(),
-                "`%s` stands pH %s to %s",
+                "`%s` stands pH %s to %s, and here it is %s",
                 agent.name(),
                 Display.trimmed(stood.low(), 1),
-                Display.trimmed(stood.high(), 1))
+                Display.trimmed(stood.high(), 1),
+                written.isExact()
+                    ? Display.trimmed(written.low(), 1)
+                    : Display.trimmed(written.low(), 1) + " to "
+                        + Display.trimmed(written.high(), 1))
             .because("outside it falls out, gels too early or not at all; add acid after the set,"
                 + " buffer it, or take another agent"));
   }

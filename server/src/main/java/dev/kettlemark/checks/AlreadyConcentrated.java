@@ -71,7 +71,7 @@ public final class AlreadyConcentrated implements Rule {
             cook.target().span(),
             "the charge first boils at %s, above the target of %s",
             Display.celsius(boils),
-            Display.celsius(cook.band().high()))
+            Display.celsius(cook.middle()))
         .because(String.format(
             "it holds %s solids, and this target leaves %s; it wants at least %s more water",
             Display.estimate(charge.composition().solids()),

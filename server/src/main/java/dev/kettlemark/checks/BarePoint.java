@@ -44,7 +44,7 @@ public final class BarePoint implements Rule {
   private static Finding finding(Span span, String number) {
     String full = BARE_POINT.matcher(number).replaceAll("0.");
     Finding finding = INFO.at(span, "%s has no figure before its point", Excerpt.of(number))
-        .because("a lone point is easily overlooked, and the figure is then ten times too large");
+        .because("a lone point is easily overlooked, and the figure is then many times too large");
     return Figures.hasValue(full)
         ? finding.withFix(Fix.replace("Write `" + full + "`", span, full).beyondDoubt())
         : finding;

@@ -1,6 +1,8 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Agent;
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Material;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Located;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.hipparchus.fraction.BigFraction;
 
 /**
  * Reports a foam or a slow gel that is cut soon after it is deposited.
@@ -33,6 +36,9 @@ public final class CutBeforeSet implements Rule {
   /** A gel that melts only above this sets firm while it cools; pantry figures of agar and its like. */
   private static final Temperature QUICK_GEL = Temperature.ofCelsius(60);
 
+  /** From here on pieces hold each other, and a foam or gel only binds them; common practice, no source. */
+  private static final double HELD_BY_PIECES = 0.38;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -44,8 +50,21 @@ public final class CutBeforeSet implements Rule {
         .flatMap(DoneStep::of)
         .filter(step -> step.step().is("cut"))
         .filter(step -> step.before().stream().anyMatch(CutBeforeSet::setsSlowly))
+        .filter(step -> pieces(step.formula()) < HELD_BY_PIECES)
         .flatMap(step -> check(subject, step).stream())
         .toList();
+  }
+
+  /** The share of the charge that stays in pieces. */
+  private static double pieces(ComputedFormula formula) {
+    return formula.amounts().lines().stream()
+        .filter(line -> formula
+            .material(line.line().ingredient().value())
+            .flatMap(Material::ingredient)
+            .filter(ingredient -> ingredient.hasRole("inclusion"))
+            .isPresent())
+        .mapToDouble(line -> line.share().map(BigFraction::doubleValue).orElse(0.0))
+        .sum();
   }
 
   private static boolean setsSlowly(StageParcel parcel) {

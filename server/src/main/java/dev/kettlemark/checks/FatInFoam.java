@@ -33,6 +33,9 @@ public final class FatInFoam implements Rule {
   /** Chickpea water, the thinnest of them, holds twice as much; pantry figures. */
   private static final double LEAST_PROTEIN = 0.005;
 
+  /** Tables give wax and the like as fat, as in a syrup; whatever is greasy holds more. */
+  private static final double TRACE = 0.01;
+
   @Override
   public RuleInfo info() {
     return INFO;
@@ -121,6 +124,7 @@ public final class FatInFoam implements Rule {
             * held.material()
                 .flatMap(material -> material.composition().toOptional())
                 .map(composition -> composition.fraction(Component.FAT))
+                .filter(fat -> fat > TRACE)
                 .orElse(0.0);
   }
 

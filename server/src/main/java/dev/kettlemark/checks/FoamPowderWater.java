@@ -83,9 +83,11 @@ public final class FoamPowderWater implements Rule {
       Subject subject, ComputedFormula formula, Agent agent, Ratio parts) {
     Finding finding = INFO.at(
             agent.line().span(),
-            "`%s` lies in %s times its weight of water",
+            "`%s` lies in %s times its weight of water, usual is %s to %s times",
             agent.name(),
-            Display.trimmed(parts.fraction(), 1))
+            Display.fixed(parts.fraction(), 1),
+            Display.trimmed(subject.threshold(Threshold.LEAST_FOAM_WATER).fraction(), 1),
+            Display.trimmed(subject.threshold(Threshold.MOST_FOAM_WATER).fraction(), 1))
         .because(
             "egg white has about seven parts of water to one of dry matter; far from it the foam is"
                 + " thin, or a paste that takes no air");

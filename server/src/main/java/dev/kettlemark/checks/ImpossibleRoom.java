@@ -93,7 +93,9 @@ public final class ImpossibleRoom implements Rule {
     Band<Temperature> band = Boiling.band(figure.value());
     boolean isFahrenheit =
         figure.value().unit().filter(unit -> unit == Unit.FAHRENHEIT).isPresent();
-    String fahrenheit = Display.fahrenheit(band.low());
+    String fahrenheit = band.isExact()
+        ? Display.fahrenheit(band.low())
+        : Display.fixed(band.low().fahrenheit(), 0) + "–" + Display.fahrenheit(band.high());
     String celsius = Display.celsius(band);
     return isFahrenheit
         ? fahrenheit + ", which is " + celsius

@@ -20,7 +20,7 @@ import java.util.Set;
  */
 public final class MaterialTotalOff implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.error(
+  private static final RuleInfo INFO = RuleInfo.information(
       "material-total-off", "a formula is used whose own lines do not add up to 100 %");
 
   @Override

@@ -3,9 +3,11 @@ package dev.kettlemark.checks;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.syntax.Atom;
+import dev.kettlemark.syntax.Group;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.syntax.Section;
 import dev.kettlemark.text.Excerpt;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,8 +57,14 @@ public final class MissingUnit implements Rule {
           .filter(MissingUnit::lacksUnit)
           .map(figure -> finding(figure, misspelt(amount), usual));
     }
-    if (!(line instanceof Line.StatementLine statement)
-        || !(CHANGES.contains(statement.head().text())
+    if (!(line instanceof Line.StatementLine statement)) {
+      return Stream.empty();
+    }
+    List<Finding> misspelt = misspelt(statement);
+    if (!misspelt.isEmpty()) {
+      return misspelt.stream();
+    }
+    if (!(CHANGES.contains(statement.head().text())
             || FACTS.containsKey(statement.head().text()))) {
       return Stream.empty();
     }
@@ -71,6 +79,30 @@ public final class MissingUnit implements Rule {
             atom -> atom instanceof Atom.QuantityAtom figure ? Stream.of(figure) : Stream.empty())
         .filter(MissingUnit::lacksUnit)
         .map(figure -> finding(figure, Optional.empty(), units));
+  }
+
+  /** Figures with a unit in the wrong capitals; those of time and heat are left to rules of their own. */
+  private static List<Finding> misspelt(Line.StatementLine statement) {
+    List<Finding> findings = new ArrayList<>();
+    Stream.concat(
+            statement.objects().stream(),
+            statement.clauses().stream().flatMap(clause -> clause.groups().stream()))
+        .map(Group::atoms)
+        .forEach(atoms -> {
+          for (int i = 0; i + 1 < atoms.size(); i++) {
+            if (atoms.get(i) instanceof Atom.QuantityAtom figure
+                && lacksUnit(figure)
+                && atoms.get(i + 1) instanceof Atom.NameAtom name
+                && Unit.overlookingCase(name.text()).filter(MissingUnit::isOwn).isPresent()) {
+              findings.add(finding(figure, Optional.of(name), List.of()));
+            }
+          }
+        });
+    return findings;
+  }
+
+  private static boolean isOwn(Unit unit) {
+    return !unit.measures(Unit.Dimension.TIME) && !unit.measures(Unit.Dimension.TEMPERATURE);
   }
 
   private static boolean lacksUnit(Atom.QuantityAtom figure) {

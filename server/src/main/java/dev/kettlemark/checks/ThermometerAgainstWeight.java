@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Measurement;
 import dev.kettlemark.analysis.ProbeReading;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
@@ -29,9 +30,22 @@ public final class ThermometerAgainstWeight implements Rule {
     return TrialSubject.of(subject).stream()
         .filter(trial -> !trial.compared().isOlder())
         .flatMap(trial -> trial.compared().probes().stream()
-            .filter(probe -> Math.abs(moreWater(probe)) > MOST.percent())
+            .filter(ThermometerAgainstWeight::contradicts)
+            .filter(probe -> moreWater(probe) > 0 || !WeightOffPrediction.tells(trial, probe.weight()))
             .map(probe -> finding(subject, trial, probe)))
         .toList();
+  }
+
+  /** Whether it tells of a weight that is more than the thermometer lets expect. */
+  static boolean tellsOfExcess(TrialSubject trial, Measurement weight) {
+    return !trial.compared().isOlder()
+        && trial.compared().probes().stream()
+            .filter(probe -> probe.weight().figure().equals(weight.figure()))
+            .anyMatch(probe -> contradicts(probe) && moreWater(probe) > 0);
+  }
+
+  private static boolean contradicts(ProbeReading probe) {
+    return Math.abs(moreWater(probe)) > MOST.percent();
   }
 
   /** In percent points; 0 where it is not known. */

@@ -31,6 +31,9 @@ public final class TooLittleDoctor implements Rule {
   /** What a mass gets that has too little; common practice, no source. */
   private static final Ratio ENOUGH = Ratio.ofPercent(30);
 
+  /** A share that no figure makes clearer. */
+  private static final Ratio NEXT_TO_NOTHING = Ratio.ofPercent(0.5);
+
   /** Caramel splits sucrose by itself. */
   private static final Temperature CARAMEL = Temperature.ofCelsius(160);
 
@@ -83,8 +86,10 @@ public final class TooLittleDoctor implements Rule {
         .orElse("");
     return Optional.of(INFO.at(
             mass.place(),
-            "only %s of the saccharides are not sucrose%s",
-            Display.estimate(doctor),
+            doctor.compareTo(NEXT_TO_NOTHING) < 0
+                ? "the saccharides are sucrose and next to nothing else%s%s"
+                : "only %s of the saccharides are not sucrose%s",
+            doctor.compareTo(NEXT_TO_NOTHING) < 0 ? "" : Display.estimate(doctor),
             saturation)
         .because("sucrose alone grains, and the mass turns short and dull; "
             + Display.estimate(least) + " is the least")

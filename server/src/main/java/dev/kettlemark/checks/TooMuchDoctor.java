@@ -3,6 +3,7 @@ package dev.kettlemark.checks;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.Component;
+import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
@@ -37,6 +38,7 @@ public final class TooMuchDoctor implements Rule {
             .flatMap(most -> mass.figures()
                 .doctorShare()
                 .toOptional()
+                .map(doctor -> amongSweet(doctor, mass.composition()))
                 .filter(doctor -> doctor.compareTo(most) > 0)
                 .map(doctor -> finding(subject, mass, doctor, most))))
         .stream()
@@ -50,6 +52,16 @@ public final class TooMuchDoctor implements Rule {
     return mass.isMeantToBe("brittle", "hard")
         ? Optional.of(subject.threshold(Threshold.MOST_DOCTOR_IN_GLASS))
         : Optional.empty();
+  }
+
+  /** Polyols and trehalose make a mass that is dry by itself, as sucrose does. */
+  private static Ratio amongSweet(Ratio doctor, Composition composition) {
+    double sweet = composition.sweetSolids().fraction();
+    double doctors = composition.saccharides().fraction()
+        - composition.fraction(Component.SUCROSE)
+        - composition.fraction(Component.TREHALOSE);
+    Ratio among = Ratio.ofFraction(Math.max(0, doctors) / sweet);
+    return among.compareTo(doctor) < 0 ? among : doctor;
   }
 
   private static Finding finding(Subject subject, FinishedMass mass, Ratio doctor, Ratio most) {

@@ -6,6 +6,7 @@ import dev.kettlemark.model.BasisDefinition;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.TakeLine;
@@ -94,6 +95,24 @@ public final class UnweighedObject implements Rule {
         .collect(Collectors.toCollection(ArrayList::new));
   }
 
+  /** What is called much alike, or else the only amount that no step speaks of. */
+  private static List<String> meant(Stage stage, String name) {
+    List<String> near = Suggestions.near(name, weighed(stage));
+    List<String> forgotten = stage.amounts().stream()
+        .map(line -> line.ingredient().value())
+        .filter(amount -> stage.steps().stream().noneMatch(step -> speaksOf(step, amount)))
+        .toList();
+    return near.isEmpty() && forgotten.size() == 1 ? forgotten : near;
+  }
+
+  private static boolean speaksOf(Statement step, String amount) {
+    return Stream.concat(
+            step.objects().stream(),
+            step.clauses().stream().flatMap(clause -> clause.operands().stream()))
+        .anyMatch(operand ->
+            operand.value() instanceof Operand.Name other && other.word().equals(amount));
+  }
+
   private static Finding finding(
       Subject subject, ComputedFormula formula, Stage stage, Located<String> object) {
     String name = object.value();
@@ -104,8 +123,8 @@ public final class UnweighedObject implements Rule {
             stage.name().value())
         .because("nobody knows how much of it goes in");
     if (subject.isWrittenHere(object.span())) {
-      for (String near : Suggestions.near(name, weighed(stage))) {
-        finding = finding.withFix(Fix.replace("Write `" + near + "`", object.span(), near));
+      for (String meant : meant(stage, name)) {
+        finding = finding.withFix(Fix.replace("Write `" + meant + "`", object.span(), meant));
       }
     }
     for (Stage other : formula.formula().stages()) {

@@ -13,12 +13,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What becomes of the findings of a section once its acceptances are looked at.
+ * What becomes of the findings of a section once its acceptances are looked at, and what only follows from
+ * another finding is left out.
  *
  * <p>An acceptance holds if it has a reason and its last day has not passed. It is no business of the
  * rules: they are not run anew when an acceptance changes elsewhere or a day ends.
  *
- * @param shown what is still told, in order of place; safety findings stay even when accepted
+ * @param shown what is still told, in order of place; safety findings stay even when accepted, and what
+ *     only follows from another finding is left out
  * @param accepted what is accepted, in order of place
  * @param handedDown the acceptances that hold for what variants take over from here
  */
@@ -44,7 +46,7 @@ public record Verdict(List<Finding> shown, List<Accepted> accepted, List<Accepta
         .toList();
     List<Acceptance> inherited = inherited(subject);
     if (own.isEmpty() && inherited.isEmpty()) {
-      return new Verdict(findings, List.of(), List.of());
+      return new Verdict(Precedence.settled(subject, findings), List.of(), List.of());
     }
     Span heading = subject.section().lines().get(0).span();
     List<Finding> shown = new ArrayList<>();
@@ -61,7 +63,10 @@ public record Verdict(List<Finding> shown, List<Accepted> accepted, List<Accepta
         shown.add(finding.acceptedFor(acceptance.get().reasonText()));
       }
     }
-    return new Verdict(shown, accepted, handedDown(own, inherited, findings, accepted));
+    return new Verdict(
+        Precedence.settled(subject, shown),
+        accepted,
+        handedDown(own, inherited, findings, accepted));
   }
 
   private static boolean holds(Subject subject, Acceptance acceptance) {

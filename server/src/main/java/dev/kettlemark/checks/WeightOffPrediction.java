@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Measurement;
 import dev.kettlemark.analysis.TrialQuantity;
 import dev.kettlemark.analysis.TrialReading;
 import dev.kettlemark.quantity.Display;
@@ -30,12 +31,24 @@ public final class WeightOffPrediction implements Rule {
     return TrialSubject.of(subject).stream()
         .flatMap(trial -> Stream.of(TrialQuantity.WEIGHT, TrialQuantity.FINISHED)
             .flatMap(trial::readings)
-            .filter(reading -> reading.verdict() != TrialReading.Verdict.AGREES)
-            .filter(reading -> Math.abs(share(reading)) > MOST)
+            .filter(WeightOffPrediction::isOff)
             .filter(reading -> reading.measurement().quantity() != TrialQuantity.WEIGHT
-                || !ImpossibleWeight.tells(trial, reading.measurement()))
+                || !(ImpossibleWeight.tells(trial, reading.measurement())
+                    || ThermometerAgainstWeight.tellsOfExcess(trial, reading.measurement())))
             .map(reading -> finding(reading).as(trial.severity())))
         .toList();
+  }
+
+  /** Whether a weight is far from the predicted one; what is short was mostly spilled. */
+  static boolean tells(TrialSubject trial, Measurement weight) {
+    return trial
+        .readings(TrialQuantity.WEIGHT)
+        .filter(reading -> reading.measurement().figure().equals(weight.figure()))
+        .anyMatch(WeightOffPrediction::isOff);
+  }
+
+  private static boolean isOff(TrialReading reading) {
+    return reading.verdict() != TrialReading.Verdict.AGREES && Math.abs(share(reading)) > MOST;
   }
 
   /** The difference as a share of what is predicted; 0 where nothing is. */

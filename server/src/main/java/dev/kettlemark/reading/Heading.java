@@ -25,19 +25,22 @@ record Heading(
     return of((Line.SectionLine) section.lines().get(0), problems);
   }
 
+  private static String unnamed(Line.SectionLine line, List<Atom> atoms) {
+    String word = line.keyword().word();
+    boolean isReserved = !atoms.isEmpty() && atoms.get(0) instanceof Atom.ReservedAtom;
+    return isReserved
+        ? "`" + ((Atom.ReservedAtom) atoms.get(0)).text()
+            + "` starts a section and can be no name; take another, as in `" + word + " "
+            + example(line) + "`"
+        : "the " + word + " has no name; a name starts with a letter, as in `" + word + " "
+            + example(line) + "`";
+  }
+
   static Optional<Heading> of(Line.SectionLine line, List<ReadingProblem> problems) {
     List<Atom> atoms = new ArrayList<>();
     line.objects().forEach(group -> atoms.addAll(group.atoms()));
     if (atoms.isEmpty() || !(atoms.get(0) instanceof Atom.NameAtom name)) {
-      problems.add(new ReadingProblem(
-          line.span(),
-          "the "
-              + line.keyword().word()
-              + " has no name; a name starts with a letter, as in `"
-              + line.keyword().word()
-              + " "
-              + example(line)
-              + "`"));
+      problems.add(new ReadingProblem(line.span(), unnamed(line, atoms)));
       return Optional.empty();
     }
     Optional<String> title = Optional.empty();

@@ -140,7 +140,9 @@ final class LineRecovery extends DefaultErrorStrategy {
     }
     return switch (offending.getType()) {
       case KettleParser.UNIT ->
-        previous == KettleParser.UNIT
+        previous == KettleParser.STAGE
+            ? quoted(offending) + " is a unit and can be no name; take another, as in `stage foam`"
+            : previous == KettleParser.UNIT
             ? "a figure has one unit; " + quoted(offending) + " is a second one"
             : "the unit " + quoted(offending) + " has no number before it, as in `12 g`";
       case KettleParser.TOLERANCE ->

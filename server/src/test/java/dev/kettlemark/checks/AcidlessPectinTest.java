@@ -1,5 +1,8 @@
 package dev.kettlemark.checks;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** High methoxyl pectin gels at pH 2.8 to 3.6: Phillips and Williams (2009), from memory. */
@@ -157,5 +160,23 @@ class AcidlessPectinTest {
           mix       citric-acid-solution-50
           deposit
         """);
+  }
+
+  @Test
+  void findsAJellyOfSweetFruitWithoutAcid() {
+    assertEquals(
+        Set.of("acidless-pectin"),
+        SpoiltLibrary.graveRules(
+            "raspberry-jelly",
+            "34.00 % raspberry-puree",
+            "34.00 % mango-puree",
+            "warm raspberry-puree,",
+            "warm mango-puree,",
+            "into raspberry-puree,",
+            "into mango-puree,",
+            "1.00 % citric-acid-solution-50",
+            "1.00 % invert-syrup",
+            "mix citric-acid-solution-50,",
+            "mix invert-syrup,"));
   }
 }

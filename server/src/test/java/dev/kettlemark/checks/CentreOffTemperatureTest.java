@@ -1,5 +1,8 @@
 package dev.kettlemark.checks;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class CentreOffTemperatureTest {
@@ -181,5 +184,23 @@ class CentreOffTemperatureTest {
           temper  couverture-dark-62 to 31.5 °C
           enrobe  centre with couverture-dark-62
         """);
+  }
+
+  @Test
+  void findsABarThatIsCoatedCold() {
+    assertEquals(
+        Set.of("centre-off-temperature"),
+        SpoiltLibrary.graveRules(
+            "orchard-bar",
+            "36.00 % date-paste",
+            "26.00 % date-paste",
+            "stage slab",
+            "+ 10.00 % couverture-dark-62",
+            "rest for 10 h at 16-20 °C",
+            "rest dough for 10 h at 4-6 °C",
+            "cut 100 x 23 mm",
+            "+ enrobe dough with couverture-dark-62",
+            "cut 100 x 23 mm",
+            "+ temper couverture-dark-62 to 31.5 °C"));
   }
 }

@@ -16,7 +16,7 @@ class FoamPowderWaterTest {
           caution hot-sugar
         stage foam
           3.00 % egg-white-powder
-                 ^^^^^^^^^^^^^^^^ foam-powder-water: `egg-white-powder` lies in 14 times its weight of water
+                 ^^^^^^^^^^^^^^^^ foam-powder-water: `egg-white-powder` lies in 14.0 times its weight of water, usual is 4 to 9 times
           6.00 % caster-sugar
           37.00 % water
           blend egg-white-powder, caster-sugar
@@ -71,7 +71,7 @@ class FoamPowderWaterTest {
           caution hot-sugar
         stage foam
           3.00 % egg-white-powder
-                 ^^^^^^^^^^^^^^^^ foam-powder-water: `egg-white-powder` lies in 3.1 times its weight of water
+                 ^^^^^^^^^^^^^^^^ foam-powder-water: `egg-white-powder` lies in 3.1 times its weight of water, usual is 4 to 9 times
           6.00 % caster-sugar
           9.00 % water
           blend egg-white-powder, caster-sugar
@@ -99,7 +99,7 @@ class FoamPowderWaterTest {
           caution hot-sugar
         stage foam
           3.00 % egg-white-powder
-                 ^^^^^^^^^^^^^^^^ foam-powder-water: `egg-white-powder` lies in 9.1 times its weight of water
+                 ^^^^^^^^^^^^^^^^ foam-powder-water: `egg-white-powder` lies in 9.1 times its weight of water, usual is 4 to 9 times
           6.00 % caster-sugar
           26.90 % water
           blend egg-white-powder, caster-sugar

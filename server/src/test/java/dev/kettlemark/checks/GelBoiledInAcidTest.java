@@ -1,5 +1,8 @@
 package dev.kettlemark.checks;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Hot acid weakens agar: Phillips and Williams (2009), from memory. */
@@ -82,5 +85,23 @@ class GelBoiledInAcidTest {
           cool to 70 °C
           deposit
         """);
+  }
+
+  @Test
+  void findsAJellyThatIsCookedOnWithItsAcid() {
+    assertEquals(
+        Set.of("gel-boiled-in-acid"),
+        SpoiltLibrary.graveRules(
+            "raspberry-jelly",
+            "1.20 % pectin-hm-slow",
+            "1.20 % pectin-nh",
+            "blend pectin-hm-slow,",
+            "blend pectin-nh,",
+            "sprinkle pectin-hm-slow into",
+            "sprinkle pectin-nh into",
+            "cook to 108 °C ± 1",
+            "cook to 106 °C",
+            "mix citric-acid-solution-50, cooked",
+            "+ cook to 108 °C"));
   }
 }

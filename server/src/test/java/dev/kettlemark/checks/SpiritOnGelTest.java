@@ -1,5 +1,8 @@
 package dev.kettlemark.checks;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What carrageenan stands of spirit: common practice, no source. Rum of 40 % by volume is 33.3 % by mass: ethanol table, from memory. */
@@ -126,5 +129,23 @@ class SpiritOnGelTest {
           mix rum
           deposit above 70 °C
         """);
+  }
+
+  @Test
+  void findsAMarshmallowWithRumOnACarrageenan() {
+    assertEquals(
+        Set.of("spirit-on-gel", "over-usual-dose", "lumping-gum", "deposit-below-setting"),
+        SpoiltLibrary.graveRules(
+            "gelatine-marshmallow",
+            "1.80 % gelatine-250",
+            "1.20 % iota-carrageenan",
+            "sprinkle gelatine-250 into",
+            "sprinkle iota-carrageenan into",
+            "0.50 % vanilla-extract",
+            "12.00 % rum",
+            "mix vanilla-extract while",
+            "mix rum while",
+            "12.00 % water",
+            "8.00 % water"));
   }
 }

@@ -1,5 +1,8 @@
 package dev.kettlemark.checks;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Enzyme-modified soya protein does not set with heat: common practice, no source. */
@@ -142,5 +145,25 @@ class UnsetFoamTest {
           pipe foam
           dry for 3 h at 80-90 °C until dry
         """);
+  }
+
+  @Test
+  void findsADriedMeringueOfAPlantProtein() {
+    assertEquals(
+        Set.of("unset-foam"),
+        SpoiltLibrary.graveRules(
+            "italian-meringue",
+            "28.00 % egg-white-pasteurised",
+            "1.50 % soy-whipping-protein",
+            "1.50 % soy-whipping-protein",
+            "+ 26.50 % water",
+            "whip egg-white-pasteurised on",
+            "whip soy-whipping-protein, water on",
+            "into egg-white-pasteurised over",
+            "into soy-whipping-protein over",
+            "on medium for 6 min until stiff-peak",
+            "+ dry for 3 h at 85 °C",
+            "on medium for 6 min until stiff-peak",
+            "+ pipe"));
   }
 }
