@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Kitchen;
 import dev.kettlemark.model.AmountLine;
@@ -49,12 +50,19 @@ public final class BelowScale implements Rule {
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.scale().isPresent() && weighing.grams().signum() > 0) {
+        Amounts.LineAmount line = formula.amounts().lines().get(i);
+        List<Fix> fixes = weighing
+            .premix()
+            .flatMap(premix -> PremixFix.of(subject, formula, line, premix))
+            .stream()
+            .toList();
         check(
                 subject,
                 formula.kitchen(),
                 amounts.get(i),
                 weighing,
                 weighing.scale().get())
+            .map(finding -> finding.withFixes(fixes))
             .ifPresent(findings::add);
       }
     }

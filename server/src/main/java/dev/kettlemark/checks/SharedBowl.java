@@ -76,7 +76,8 @@ public final class SharedBowl implements Rule {
                 name,
                 word.replace('-', ' '),
                 bowl.get())
-            .because("a bowl and a whisk carry foam over; clean them wet, or keep a set apart"));
+            .because("a bowl and a whisk carry foam over; clean them wet, or keep a set apart")
+            .withFixes(claim.withdraw().stream().toList()));
   }
 
   private static Set<String> bowls(Formula formula) {

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.reading.ReadingProblem;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -23,8 +24,14 @@ public final class UnreadableText implements Rule {
   public List<Finding> check(Subject subject) {
     return Stream.concat(
             subject.section().problems().stream().map(p -> INFO.at(p.span(), "%s", p.message())),
-            subject.entry().reading().problems().stream()
-                .map(p -> INFO.at(p.span(), "%s", p.message())))
+            subject.entry().reading().problems().stream().map(UnreadableText::finding))
         .toList();
+  }
+
+  private static Finding finding(ReadingProblem problem) {
+    return INFO.at(problem.span(), "%s", problem.message())
+        .withFixes(problem.near().stream()
+            .map(word -> Fix.replace("Write `" + word + "`", problem.span(), word))
+            .toList());
   }
 }
