@@ -63,7 +63,7 @@ public final class GumOfCharge implements Rule {
         amount
             .share()
             .toOptional()
-            .filter(share -> in > 0)
+            .filter(share -> in > 0 && Liquid.isWet(computed, liquid))
             .map(share -> Ratio.ofFraction(share.doubleValue() / in))
             .filter(dose -> dose.compareTo(usual.get().high().times(overdose)) > 0)
             .map(dose -> finding(computed, amount, usual.get(), dose))

@@ -1,7 +1,6 @@
 package dev.kettlemark.checks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.kettlemark.SampleTexts;
 import dev.kettlemark.Today;
@@ -14,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -26,7 +26,9 @@ class EveryFixTest {
   private static final List<Document> PANTRY = Pantry.documents();
 
   /** What a fix may bring that was not there before, since only a person can go on from there. */
-  private static final Map<Mending, Set<String>> LEAVING = Map.of();
+  private static final Map<Mending, Set<String>> LEAVING = Map.of(
+      // Only once it is weighed does anybody know how much it is.
+      new Mending("spooned-gum", "Weigh …"), Set.of("agent-overdose"));
 
   static Stream<Document> texts() {
     Stream<Document> pages = Rules.all().stream().map(rule -> RulePagesTest.block(rule, "Example"));
@@ -63,15 +65,11 @@ class EveryFixTest {
   }
 
   @Test
-  void moreThanTwentyRulesOfferAFix() {
-    long mending = texts()
-        .flatMap(document -> document.entries().stream()
-            .flatMap(entry -> Rules.of(snapshot(document), entry).stream()))
-        .filter(finding -> !finding.fixes().isEmpty())
-        .map(finding -> finding.rule().id())
-        .distinct()
-        .count();
-    assertTrue(mending > 20, "only " + mending);
+  void eachRuleOffersAFixOrSaysWhyNot() {
+    Set<String> without =
+        Rules.all().stream().map(rule -> rule.info().id()).collect(Collectors.toSet());
+    without.removeAll(Mends.found().any());
+    assertEquals(new TreeSet<>(Mends.NONE.keySet()), new TreeSet<>(without));
   }
 
   /** A fix by its rule and its title, of which the names and figures are left out. */
