@@ -5,11 +5,11 @@ import static dev.kettlemark.features.TextTable.Align.LEFT;
 import dev.kettlemark.analysis.Figure;
 import dev.kettlemark.checks.Rule;
 import dev.kettlemark.checks.RuleInfo;
-import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.checks.Rules;
 import dev.kettlemark.features.FormulaTable;
 import dev.kettlemark.features.FormulaTable.StageRows;
 import dev.kettlemark.features.TextTable;
+import dev.kettlemark.features.RuleText;
 import dev.kettlemark.features.ThresholdText;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.reading.Suggestions;
@@ -97,7 +97,7 @@ final class ExplainCommand implements Callable<Integer> {
       rules(terminal.width()).forEach(out::println);
       return ExitCode.DONE;
     }
-    Optional<String> page = RulePages.page(name.get());
+    Optional<String> page = RuleText.page(name.get());
     Optional<Threshold<?>> threshold = Threshold.named(name.get());
     if (page.isEmpty() && threshold.isPresent()) {
       page = threshold.map(ThresholdText::page);
