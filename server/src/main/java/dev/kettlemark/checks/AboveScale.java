@@ -38,7 +38,7 @@ public final class AboveScale implements Rule {
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.weighings() > 1 && weighing.scale().isPresent()) {
-        findings.add(finding(amounts.get(i), weighing, weighing.scale().get())
+        findings.add(OtherPlace.tool(finding(amounts.get(i), weighing, weighing.scale().get()), subject, weighing.scale().get().name().value())
             .withFixes(smaller(subject, formula, weighing, weighing.scale().get())));
       }
     }

@@ -37,7 +37,7 @@ public final class AgentOverdose implements Rule {
 
   private static Finding finding(Subject subject, Dose dose, Ratio never) {
     double times = dose.against(dose.usual().high());
-    Finding finding = INFO.at(
+    Finding finding = OtherPlace.fact(INFO.at(
             dose.amount().line().measure().span(),
             "%s of %s is %s times the most that is usual of `%s`",
             Display.percent(dose.dose()),
@@ -45,7 +45,7 @@ public final class AgentOverdose implements Rule {
             Display.trimmed(times, 1),
             dose.amount().line().ingredient().value())
         .as(times > never.fraction() ? Severity.ERROR : Severity.WARNING)
-        .because("usual is " + dose.usualWords() + "; so much makes rubber, or tastes of it");
+        .because("usual is " + dose.usualWords() + "; so much makes rubber, or tastes of it"), subject, dose.amount().line().ingredient().value(), "use");
     return dose.times(subject, 1 / times, "Take the most that is usual")
         .map(finding::withFix)
         .orElse(finding);

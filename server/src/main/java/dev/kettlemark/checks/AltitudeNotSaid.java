@@ -57,7 +57,7 @@ public final class AltitudeNotSaid implements Rule {
 
   private static Finding finding(
       Subject subject, Kitchen kitchen, CookStep cook, Temperature local) {
-    Finding finding = INFO.at(
+    Finding finding = OtherPlace.house(INFO.at(
             cook.target().span(),
             "what %s leaves at sea level, %s leaves at the %s m of this kitchen",
             Display.celsius(cook.middle()),
@@ -67,7 +67,7 @@ public final class AltitudeNotSaid implements Rule {
         .as(
             cook.middle().minus(local).kelvin() > ANOTHER_TEXTURE
                 ? Severity.WARNING
-                : Severity.INFORMATION);
+                : Severity.INFORMATION), subject, "altitude");
     if (!subject.isWrittenHere(cook.target().span())) {
       return finding;
     }

@@ -83,7 +83,7 @@ public final class BelowScale implements Rule {
     if (step <= allowed) {
       return Optional.empty();
     }
-    Finding finding = INFO.at(
+    Finding finding = OtherPlace.tool(INFO.at(
             amount.ingredient().span(),
             "%s of `%s` is little for scale `%s`, which reads %s",
             mass(weighing.grams()),
@@ -95,7 +95,7 @@ public final class BelowScale implements Rule {
             .map(BelowScale::proposal)
             .orElse("one step of the scale is "
                 + Display.estimate(Ratio.ofFraction(step))
-                + " of it; make a larger batch, or weigh it on a finer scale"));
+                + " of it; make a larger batch, or weigh it on a finer scale")), subject, scale.name().value());
     boolean isCritical = ingredient.filter(WeighingList::isCritical).isPresent();
     return Optional.of(isCritical ? finding.as(Severity.ERROR) : finding);
   }

@@ -69,7 +69,7 @@ public final class EggComparisonMissing implements Rule {
     return subject
         .formula()
         .flatMap(own -> other.flatMap(with -> comparison(own, with)))
-        .map(figures -> INFO.at(
+        .map(figures -> OtherPlace.heading(INFO.at(
                 parent.span(),
                 "`%s` is made with egg, and no note says how this compares",
                 parent.value())
@@ -80,7 +80,7 @@ public final class EggComparisonMissing implements Rule {
                     .addFact(
                         Optional.empty(),
                         "note",
-                        "\"Beside " + parent.value() + " with egg: " + figures + ".\"")))));
+                        "\"Beside " + parent.value() + " with egg: " + figures + ".\"")))), subject, parent.value(), "made with egg"));
   }
 
   /** What the models tell of both; empty where they tell nothing of one. */

@@ -252,7 +252,7 @@ public final class Rules {
     List<Finding> findings = new ArrayList<>();
     for (Rule rule : ALL) {
       if (!rule.isAboutAcceptances()) {
-        findings.addAll(rule.check(subject));
+        findings.addAll(HouseLimits.check(rule, subject));
       }
     }
     findings.sort(BY_PLACE);

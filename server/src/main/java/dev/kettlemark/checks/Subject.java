@@ -23,6 +23,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** What a rule looks at: one section, what it declares, what follows from it, and whatever it asks for. */
 public final class Subject {
@@ -30,11 +31,26 @@ public final class Subject {
   private final Entry entry;
   private final Scope scope;
   private final Optional<ComputedFormula> formula;
+  private final Consumer<Threshold<?>> asked;
 
   Subject(Entry entry, Scope scope) {
+    this(entry, scope, scope.ask(new OwnFormula(entry)), threshold -> {});
+  }
+
+  private Subject(
+      Entry entry,
+      Scope scope,
+      Optional<ComputedFormula> formula,
+      Consumer<Threshold<?>> asked) {
     this.entry = entry;
     this.scope = scope;
-    this.formula = scope.ask(new OwnFormula(entry));
+    this.formula = formula;
+    this.asked = asked;
+  }
+
+  /** The same subject, which tells of each threshold that it is asked for. */
+  Subject telling(Consumer<Threshold<?>> of) {
+    return new Subject(entry, scope, formula, of);
   }
 
   public Entry entry() {
@@ -92,6 +108,7 @@ public final class Subject {
 
   /** What holds here of a threshold. */
   public <T> T threshold(Threshold<T> threshold) {
+    asked.accept(threshold);
     return scope.ask(Thresholds.holding(entry.uri(), threshold));
   }
 

@@ -38,7 +38,7 @@ public final class UnboiledAgent implements Rule {
 
   private static Finding finding(Subject subject, AgentReport report) {
     String name = report.agent().name();
-    Finding finding = INFO.at(
+    Finding finding = OtherPlace.fact(INFO.at(
             report.agent().line().span(),
             "`%s` is never boiled%s",
             name,
@@ -47,7 +47,7 @@ public final class UnboiledAgent implements Rule {
                 .map(met -> "; the mass around it comes to " + Display.celsius(met.temperature()))
                 .orElse(""))
         .because(
-            "it dissolves in boiling water only; without a boil it stays a powder and does not gel");
+            "it dissolves in boiling water only; without a boil it stays a powder and does not gel"), subject, name, "needs");
     return AgentHeat.heated(
             subject,
             report.agent(),

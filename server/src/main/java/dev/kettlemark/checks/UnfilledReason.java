@@ -37,7 +37,7 @@ public final class UnfilledReason implements Rule {
   private static Finding finding(Subject subject, Acceptance acceptance) {
     return INFO.at(
             acceptance.reason().map(Located::span).orElse(acceptance.span()),
-            "why is `%s` accepted",
+            "`%s` is accepted without a reason",
             acceptance.rule().value())
         .because(
             "without a reason in quotes nobody can tell later whether it still holds, and until"

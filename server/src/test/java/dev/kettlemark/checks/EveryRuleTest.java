@@ -3,7 +3,14 @@ package dev.kettlemark.checks;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.kettlemark.Pinned;
+import dev.kettlemark.Today;
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Library;
+import dev.kettlemark.library.Origin;
+import dev.kettlemark.library.Pantry;
+import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Threshold;
+import dev.kettlemark.text.Source;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,6 +61,60 @@ class EveryRuleTest {
       found.append(Listing.text(own));
     }
     Pinned.resource("checks/examples.txt").check(found.toString(), EveryRuleTest.class);
+  }
+
+  /** The lines that belong to the findings of the examples, those of the pantry by their file. */
+  @Test
+  void eachConflictShowsItsOtherPlace() {
+    StringBuilder found = new StringBuilder();
+    for (Rule rule : Rules.all()) {
+      Document document = RulePagesTest.block(rule, "Example");
+      List<Document> all = new ArrayList<>(Pantry.documents());
+      all.add(document);
+      Snapshot snapshot = Snapshot.of(Library.of(all), Today.DAY);
+      document.entries().stream()
+          .flatMap(entry -> Rules.of(snapshot, entry).stream())
+          .filter(finding -> finding.rule().equals(rule.info()))
+          .flatMap(finding -> finding.related().stream())
+          .forEach(place -> found.append(rule.info().id())
+              .append(": ")
+              .append(place.message())
+              .append(": ")
+              .append(line(place.origin()))
+              .append('\n'));
+    }
+    Pinned.resource("checks/related.txt").check(found.toString(), EveryRuleTest.class);
+  }
+
+  @Test
+  void whatTheHouseSetsIsShownWhereItIsJudgedBy() {
+    Document document = Document.of("a.kettle", """
+        house lantern-yard
+          threshold total-tolerance 0.3 % "our scales read 1 g"
+        formula syrup
+          percent of charge
+        stage pan
+          60.00 % white-sugar
+          39.00 % water
+          mix     white-sugar, water
+        """);
+    List<Document> all = new ArrayList<>(Pantry.documents());
+    all.add(document);
+    Snapshot snapshot = Snapshot.of(Library.of(all), Today.DAY);
+    List<String> places = Rules.of(snapshot, document.entries().get(1)).stream()
+        .filter(finding -> finding.rule().id().equals("total-off"))
+        .flatMap(finding -> finding.related().stream())
+        .map(place -> place.message() + ": " + line(place.origin()))
+        .toList();
+    assertEquals(
+        List.of("the house sets `total-tolerance` here:"
+            + " threshold total-tolerance 0.3 % \"our scales read 1 g\""),
+        places);
+  }
+
+  private static String line(Origin origin) {
+    Source text = Source.of(origin.section().text());
+    return text.line(text.lineAt(origin.span().start())).of(text.text()).strip();
   }
 
   /** A test class of its own that draws where the rule fires and where it stays silent. */
