@@ -27,7 +27,8 @@ public final class AboveScale implements Rule {
   public List<Finding> check(Subject subject) {
     return subject
         .formula()
-        .flatMap(formula -> formula.amounts().charge().map(charge -> check(subject, formula, charge)))
+        .flatMap(
+            formula -> formula.amounts().charge().map(charge -> check(subject, formula, charge)))
         .orElse(List.of());
   }
 
@@ -38,7 +39,10 @@ public final class AboveScale implements Rule {
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.weighings() > 1 && weighing.scale().isPresent()) {
-        findings.add(OtherPlace.tool(finding(amounts.get(i), weighing, weighing.scale().get()), subject, weighing.scale().get().name().value())
+        findings.add(OtherPlace.tool(
+                finding(amounts.get(i), weighing, weighing.scale().get()),
+                subject,
+                weighing.scale().get().name().value())
             .withFixes(smaller(subject, formula, weighing, weighing.scale().get())));
       }
     }

@@ -81,14 +81,19 @@ public final class AcidityNotStood implements Rule {
         .traits()
         .acidity()
         .filter(stood -> !stood.overlaps(written))
-        .map(stood -> OtherPlace.fact(INFO.at(
-                acidity.span(),
-                "`%s` stands pH %s to %s, not %s",
-                agent.name(),
-                Display.trimmed(stood.low(), 1),
-                Display.trimmed(stood.high(), 1),
-                Columns.shown(acidity.span().of(subject.text())))
-            .because("outside it falls out, gels too early or not at all; add acid after the set,"
-                + " buffer it, or take another agent"), subject, agent.name(), "tolerates"));
+        .map(stood -> OtherPlace.fact(
+            INFO.at(
+                    acidity.span(),
+                    "`%s` stands pH %s to %s, not %s",
+                    agent.name(),
+                    Display.trimmed(stood.low(), 1),
+                    Display.trimmed(stood.high(), 1),
+                    Columns.shown(acidity.span().of(subject.text())))
+                .because(
+                    "outside it falls out, gels too early or not at all; add acid after the set,"
+                        + " buffer it, or take another agent"),
+            subject,
+            agent.name(),
+            "tolerates"));
   }
 }

@@ -63,8 +63,7 @@ public final class AnimalNameOnVegan implements Rule {
     return Optional.empty();
   }
 
-  private static Finding finding(
-      Subject subject, StatedWords claim, String title, String animal) {
+  private static Finding finding(Subject subject, StatedWords claim, String title, String animal) {
     return INFO.at(
             place(subject, title, animal),
             "the name says %s, and the claim says vegan",

@@ -84,10 +84,7 @@ public final class CountedTwice implements Rule {
   }
 
   private static Finding finding(
-      Subject subject,
-      ComputedFormula computed,
-      Amounts.LineAmount mix,
-      Amounts.LineAmount line) {
+      Subject subject, ComputedFormula computed, Amounts.LineAmount mix, Amounts.LineAmount line) {
     String name = line.line().ingredient().value();
     Finding finding = INFO.at(
             line.line().ingredient().span(),
@@ -100,10 +97,7 @@ public final class CountedTwice implements Rule {
     return subject.variant().isPresent()
         ? finding
         : LaterAddition.gone(
-                subject,
-                computed,
-                line.line(),
-                computed.formula().stages().get(line.stage()))
+                subject, computed, line.line(), computed.formula().stages().get(line.stage()))
             .map(edits -> finding.withFix(new Fix("Drop `" + name + "`", edits)))
             .orElse(finding);
   }

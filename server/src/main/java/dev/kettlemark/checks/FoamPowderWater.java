@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Agent;
-import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.Agent.Met;
+import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Ingredient;
@@ -99,13 +99,8 @@ public final class FoamPowderWater implements Rule {
   /** The water of the powder's own stage, where it is a figure and not the rest. */
   private static Optional<Amounts.LineAmount> water(ComputedFormula formula, Agent agent) {
     return formula.amounts().lines().stream()
-        .filter(line -> formula
-            .formula()
-            .stages()
-            .get(line.stage())
-            .name()
-            .value()
-            .equals(agent.stage()))
+        .filter(line ->
+            formula.formula().stages().get(line.stage()).name().value().equals(agent.stage()))
         .filter(line -> line.line().ingredient().value().equals("water"))
         .findFirst();
   }

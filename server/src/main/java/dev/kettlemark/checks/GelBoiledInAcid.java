@@ -133,11 +133,7 @@ public final class GelBoiledInAcid implements Rule {
     return formula.amounts().lines().stream()
         .filter(amount -> amount.line().ingredient().equals(acid))
         .flatMap(amount -> LaterAddition.of(
-            subject,
-            formula,
-            amount.line(),
-            formula.formula().stages().get(amount.stage()),
-            "mix")
+            subject, formula, amount.line(), formula.formula().stages().get(amount.stage()), "mix")
             .stream())
         .toList();
   }

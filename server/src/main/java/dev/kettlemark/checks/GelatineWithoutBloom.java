@@ -36,7 +36,9 @@ public final class GelatineWithoutBloom implements Rule {
 
   /** Whether an ingredient is told of here, so that no other rule needs to speak of it. */
   static boolean tells(Ingredient own) {
-    return own.hasRole("gelling") && isGelatine(own) && own.facts().first("bloom").isEmpty();
+    return own.hasRole("gelling")
+        && isGelatine(own)
+        && own.facts().first("bloom").isEmpty();
   }
 
   /** A gel that is called so but suits vegans is another one. */

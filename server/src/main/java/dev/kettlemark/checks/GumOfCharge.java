@@ -114,8 +114,8 @@ public final class GumOfCharge implements Rule {
     edits.add(columns.replaceMeasure(amount.line(), written));
     Optional<Amounts.LineAmount> rest = TotalOff.waterThatTakesUp(subject, computed, amount);
     rest.map(water -> columns.replaceMeasure(water.line(), "q.s.")).ifPresent(edits::add);
-    String andRest = rest.map(water -> ", and let `" + water.line().ingredient().value()
-            + "` take up what is left")
+    String andRest = rest.map(
+            water -> ", and let `" + water.line().ingredient().value() + "` take up what is left")
         .orElse("");
     return List.of(new Fix("Write `" + written + "`" + andRest, edits));
   }

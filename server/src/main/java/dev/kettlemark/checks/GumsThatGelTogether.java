@@ -63,8 +63,8 @@ public final class GumsThatGelTogether implements Rule {
         .map(word -> Fix.replace("Write `texture gelled`", word.span(), "gelled"))
         .orElseGet(() -> new Fix(
             "Add `texture gelled`",
-            List.of(new Columns(subject.section())
-                .addFact(Optional.empty(), "texture", "gelled"))));
+            List.of(
+                new Columns(subject.section()).addFact(Optional.empty(), "texture", "gelled"))));
   }
 
   /** An agent that gels alone makes no secret of it. */

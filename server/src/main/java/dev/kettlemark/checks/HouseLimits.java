@@ -31,8 +31,7 @@ final class HouseLimits {
         .orElse(found);
   }
 
-  private static Finding with(
-      Finding finding, Entry house, House limits, Set<Threshold<?>> asked) {
+  private static Finding with(Finding finding, Entry house, House limits, Set<Threshold<?>> asked) {
     Finding result = finding;
     for (Threshold<?> threshold : asked) {
       Optional<House.Setting> setting = limits.setting(threshold);

@@ -104,8 +104,7 @@ public final class LowSyrupFirst implements Rule {
             Display.celsius(merged),
             Display.celsius(limit),
             second.name.value())
-        .because(
-            "a syrup that does not cook the foam wets it, and it stays weak: the hotter first")
+        .because("a syrup that does not cook the foam wets it, and it stays weak: the hotter first")
         .withRelated(subject.entry().origin(second.name.span()), "the hotter one");
     boolean isWritten = subject.isWrittenHere(first.name.span());
     return isWritten

@@ -117,9 +117,7 @@ public final class MissingUnit implements Rule {
     long percent = count(section, Unit.Dimension.SHARE);
     long weight = count(section, Unit.Dimension.MASS);
     if (percent == 0 || weight == 0) {
-      return percent > weight
-          ? List.of("%")
-          : weight > 0 ? List.of("g") : List.of("%", "g");
+      return percent > weight ? List.of("%") : weight > 0 ? List.of("g") : List.of("%", "g");
     }
     return weight > percent ? List.of("g", "%") : List.of("%", "g");
   }

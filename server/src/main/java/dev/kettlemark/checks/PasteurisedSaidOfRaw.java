@@ -92,8 +92,7 @@ public final class PasteurisedSaidOfRaw implements Rule {
     Matcher word = PASTEURISED.matcher(subject.text()).region(span.start(), span.end());
     while (word.find()) {
       boolean isCapital = Character.isUpperCase(subject.text().charAt(word.start()));
-      edits.add(
-          new TextEdit(new Span(word.start(), word.end()), isCapital ? "Raw" : "raw"));
+      edits.add(new TextEdit(new Span(word.start(), word.end()), isCapital ? "Raw" : "raw"));
     }
     return edits;
   }

@@ -47,8 +47,7 @@ public final class PerishableInRoom implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return RoomShelf.of(subject).stream()
-        .flatMap(shelf ->
-            shelf.parts().flatMap(part -> check(subject, shelf, part).stream()))
+        .flatMap(shelf -> shelf.parts().flatMap(part -> check(subject, shelf, part).stream()))
         .toList();
   }
 
@@ -62,8 +61,7 @@ public final class PerishableInRoom implements Rule {
   /** A pH with the place that gives it. */
   private record Acidity(Band<Double> band, String told, Origin place) {}
 
-  private static Optional<Finding> check(
-      Subject subject, RoomShelf shelf, Located<String> part) {
+  private static Optional<Finding> check(Subject subject, RoomShelf shelf, Located<String> part) {
     Optional<Band<Ratio>> wet = PartActivity.of(subject, part.value())
         .filter(activity -> activity.high().compareTo(GrowthLimit.SHELF_STABLE) > 0);
     if (wet.isEmpty() || shelf.seconds() <= SECONDS_WITHOUT_COLD) {
@@ -81,16 +79,16 @@ public final class PerishableInRoom implements Rule {
             acidity
                 .map(said -> "pH " + Display.trimmed(said.band().high(), 2) + " " + said.told())
                 .orElse("nothing says its pH"))
-        .because("above 0.85 germs that make people ill grow, unless its pH is 4.6 or below; "
-            + (acidity.isPresent()
-                ? "keep it cold, make it drier or more sour, and follow local food law"
-                : "measure the pH and write `expect acidity`, or keep it cold; local food law decides"))
+        .because(
+            "above 0.85 germs that make people ill grow, unless its pH is 4.6 or below; "
+                + (acidity.isPresent()
+                    ? "keep it cold, make it drier or more sour, and follow local food law"
+                    : "measure the pH and write `expect acidity`, or keep it cold; local food law decides"))
         .as(severity(wet.get(), acidity))
         .withRelated(subject.entry().origin(shelf.fact().span()), "kept here")
         .withFix(shelf.keptCold());
-    return Optional.of(acidity
-        .map(said -> finding.withRelated(said.place(), "its pH"))
-        .orElse(finding));
+    return Optional.of(
+        acidity.map(said -> finding.withRelated(said.place(), "its pH")).orElse(finding));
   }
 
   private static Severity severity(Band<Ratio> activity, Optional<Acidity> acidity) {
@@ -103,9 +101,8 @@ public final class PerishableInRoom implements Rule {
   }
 
   private static Optional<Acidity> acidity(Subject subject, String name) {
-    return measured(subject, name).or(() -> subject
-        .ask(Formulas.computed(name))
-        .flatMap(formula -> said(subject, formula)));
+    return measured(subject, name)
+        .or(() -> subject.ask(Formulas.computed(name)).flatMap(formula -> said(subject, formula)));
   }
 
   /** The pH of the latest trial that measured one. */
@@ -115,8 +112,8 @@ public final class PerishableInRoom implements Rule {
         .flatMap(entry -> Trials.trial(entry).stream()
             .map(Trial::facts)
             .flatMap(facts -> highest(facts.all("measured")).stream())
-            .map(figure ->
-                new Acidity(figure.value(), "was measured", entry.origin(figure.span()))))
+            .map(
+                figure -> new Acidity(figure.value(), "was measured", entry.origin(figure.span()))))
         .findFirst();
   }
 

@@ -77,8 +77,7 @@ final class PremixFix {
   private List<TextEdit> edits(Amounts.LineAmount carrier, BigFraction share, String mix) {
     AmountLine little = line.line();
     List<TextEdit> edits = new ArrayList<>();
-    edits.add(
-        ChargeLines.rewritten(subject.text(), little, share.multiply(premix.parts() + 1)));
+    edits.add(ChargeLines.rewritten(subject.text(), little, share.multiply(premix.parts() + 1)));
     edits.add(ChargeLines.rewritten(subject.text(), carrier.line(), left(carrier, share)));
     edits.add(new TextEdit(little.ingredient().span(), mix));
     Stage stage = formula.formula().stages().get(line.stage());

@@ -61,8 +61,7 @@ public final class ScaledTimes implements Rule {
     for (Stage stage : variant.stages()) {
       parent
           .stage(stage.name().value())
-          .ifPresent(before -> findings.addAll(
-              check(subject, parent, stage, before, factor)));
+          .ifPresent(before -> findings.addAll(check(subject, parent, stage, before, factor)));
     }
     return findings;
   }
@@ -76,15 +75,18 @@ public final class ScaledTimes implements Rule {
           .flatMap(old -> old.figure(Unit.Dimension.TIME))
           .filter(time -> time.value().middleInBase().signum() > 0);
       if (now.isPresent() && then.isPresent()) {
-        double ratio =
-            now.get().value().middleInBase().divide(then.get().value().middleInBase()).doubleValue();
+        double ratio = now.get()
+            .value()
+            .middleInBase()
+            .divide(then.get().value().middleInBase())
+            .doubleValue();
         if (Math.abs(ratio / factor - 1) <= SAME) {
           Finding finding = finding(subject, now.get(), then.get().value(), factor);
           findings.add(subject
               .ask(Lookup.of(Kind.MATERIAL, parent.name().value()))
               .filter(entry -> !parent.inherits(then.get().span()))
-              .map(entry -> finding.withRelated(
-                  entry.origin(then.get().span()), "the time of the parent"))
+              .map(entry ->
+                  finding.withRelated(entry.origin(then.get().span()), "the time of the parent"))
               .orElse(finding));
         }
       }

@@ -42,11 +42,11 @@ public final class SheetWithoutTolerance implements Rule {
     if (!bare.isEmpty()) {
       CookStep cook = bare.get(0);
       return Stream.of(INFO.at(
-              sheet.name().span(),
-              "`%s` of `%s` cooks to one temperature without a tolerance",
-              cook.stage().name().value(),
-              name)
-          .because("the line cannot decide what it may send on; write `± 1` behind the target"))
+                  sheet.name().span(),
+                  "`%s` of `%s` cooks to one temperature without a tolerance",
+                  cook.stage().name().value(),
+                  name)
+              .because("the line cannot decide what it may send on; write `± 1` behind the target"))
           .map(finding -> sheet
               .subject()
               .ask(Lookup.of(Kind.MATERIAL, name))

@@ -37,10 +37,10 @@ public final class SpoilingOnShelf implements Rule {
         .toList();
   }
 
-  private static Optional<Finding> check(
-      Subject subject, RoomShelf shelf, Located<String> name) {
+  private static Optional<Finding> check(Subject subject, RoomShelf shelf, Located<String> name) {
     Ratio limit = subject.threshold(Threshold.SHELF_ACTIVITY);
-    boolean isShort = shelf.seconds() <= subject.threshold(Threshold.SHORT_SHELF).toSeconds();
+    boolean isShort =
+        shelf.seconds() <= subject.threshold(Threshold.SHORT_SHELF).toSeconds();
     return PartActivity.of(subject, name.value())
         .filter(activity -> !isShort && activity.isWhollyAbove(limit))
         .map(activity -> finding(subject, shelf, name, activity));

@@ -38,10 +38,7 @@ public final class Subject {
   }
 
   private Subject(
-      Entry entry,
-      Scope scope,
-      Optional<ComputedFormula> formula,
-      Consumer<Threshold<?>> asked) {
+      Entry entry, Scope scope, Optional<ComputedFormula> formula, Consumer<Threshold<?>> asked) {
     this.entry = entry;
     this.scope = scope;
     this.formula = formula;

@@ -56,8 +56,8 @@ public final class UnknownIngredient implements Rule {
     List<Fix> fixes = new ArrayList<>();
     Suggestions.near(name.value(), known).stream()
         .limit(MOST_NAMES)
-        .forEach(near -> fixes.add(
-            RenamedHere.fix("Write `" + near + "`", subject, name.value(), near)));
+        .forEach(near ->
+            fixes.add(RenamedHere.fix("Write `" + near + "`", subject, name.value(), near)));
     fixes.add(describe(subject, name.value()));
     return INFO.at(
             name.span(),

@@ -66,7 +66,10 @@ public final class UnknownSubject implements Rule {
     return isFormula
         ? Optional.empty()
         : Optional.of(unknown(
-            name, "the library has no formula", formulas(subject), "what was measured counts for nothing"));
+            name,
+            "the library has no formula",
+            formulas(subject),
+            "what was measured counts for nothing"));
   }
 
   private static Optional<Finding> shown(Subject subject, Located<String> name) {

@@ -88,11 +88,13 @@ public final class UntakenStage implements Rule {
         .because("without a line such as `all of " + name.value()
             + "` its mass is missing from the balance")
         .withRelated(
-            subject.entry().origin(formula
-                .formula()
-                .stage(name.value())
-                .map(made -> made.name().span())
-                .orElse(name.span())),
+            subject
+                .entry()
+                .origin(formula
+                    .formula()
+                    .stage(name.value())
+                    .map(made -> made.name().span())
+                    .orElse(name.span())),
             "made here")
         .withFixes(take(subject, formula, stage, name.value()).stream().toList());
   }

@@ -4,6 +4,7 @@ import dev.kettlemark.checks.Acceptances;
 import dev.kettlemark.checks.Finding;
 import dev.kettlemark.checks.Rule;
 import dev.kettlemark.checks.RuleInfo;
+import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.checks.Rules;
 import dev.kettlemark.checks.Verdict;
 import dev.kettlemark.library.Entry;
@@ -36,7 +37,7 @@ final class AcceptHover implements HoverAnswer {
     Markdown markdown = new Markdown()
         .paragraph("**" + rule.id() + "** — " + rule.severity().word() + ": "
             + Markdown.plain(rule.summary()));
-    List<Threshold<?>> thresholds = RuleText.thresholds(rule.id());
+    List<Threshold<?>> thresholds = RulePages.thresholds(rule.id());
     if (!thresholds.isEmpty()) {
       markdown.paragraph("A house may set "
           + thresholds.stream()

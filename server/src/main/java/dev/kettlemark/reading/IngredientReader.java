@@ -93,8 +93,7 @@ final class IngredientReader {
   private Optional<Component> component(String word, Located<Operand> operand) {
     Optional<Component> component = Component.ofWord(word);
     if (component.isEmpty()) {
-      body.reportWord(
-          operand.span(), Excerpt.of(word) + " is no component", word, COMPONENT_WORDS);
+      body.reportWord(operand.span(), Excerpt.of(word) + " is no component", word, COMPONENT_WORDS);
     }
     return component;
   }

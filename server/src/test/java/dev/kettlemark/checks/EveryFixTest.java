@@ -40,9 +40,11 @@ class EveryFixTest {
   void leavesLessOfWhatItMends(Document document) {
     assertEquals(
         List.of(),
-        failures(document, (before, after, fix) -> after.of(fix.rule()) >= before.of(fix.rule())
-            ? List.of("still found")
-            : List.of()));
+        failures(
+            document,
+            (before, after, fix) -> after.of(fix.rule()) >= before.of(fix.rule())
+                ? List.of("still found")
+                : List.of()));
   }
 
   /** A fix may leave work behind, but none of it may be an error or a warning that was not there before. */
@@ -51,9 +53,11 @@ class EveryFixTest {
   void bringsNothingNew(Document document) {
     assertEquals(
         List.of(),
-        failures(document, (before, after, fix) -> after.graver(before).stream()
-            .filter(news -> !LEAVING.getOrDefault(fix, Set.of()).contains(news))
-            .toList()));
+        failures(
+            document,
+            (before, after, fix) -> after.graver(before).stream()
+                .filter(news -> !LEAVING.getOrDefault(fix, Set.of()).contains(news))
+                .toList()));
   }
 
   @ParameterizedTest

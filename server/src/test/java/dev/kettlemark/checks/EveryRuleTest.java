@@ -55,9 +55,10 @@ class EveryRuleTest {
   void eachExampleIsFoundOnTheLineThatIsMeant() {
     StringBuilder found = new StringBuilder();
     for (Rule rule : Rules.all()) {
-      List<Listing.Shown> own = Listing.findings(List.of(RulePagesTest.block(rule, "Example"))).stream()
-          .filter(finding -> finding.rule().equals(rule.info().id()))
-          .toList();
+      List<Listing.Shown> own =
+          Listing.findings(List.of(RulePagesTest.block(rule, "Example"))).stream()
+              .filter(finding -> finding.rule().equals(rule.info().id()))
+              .toList();
       found.append(Listing.text(own));
     }
     Pinned.resource("checks/examples.txt").check(found.toString(), EveryRuleTest.class);
@@ -76,7 +77,8 @@ class EveryRuleTest {
           .flatMap(entry -> Rules.of(snapshot, entry).stream())
           .filter(finding -> finding.rule().equals(rule.info()))
           .flatMap(finding -> finding.related().stream())
-          .forEach(place -> found.append(rule.info().id())
+          .forEach(place -> found
+              .append(rule.info().id())
               .append(": ")
               .append(place.message())
               .append(": ")
@@ -128,7 +130,10 @@ class EveryRuleTest {
     boolean fires = source.contains("^ " + id + ": ")
         || source.contains("checkSeverity(")
         || source.contains("assertFalse(findings");
-    boolean isSilent = BLOCK.matcher(source).results().anyMatch(block -> !block.group(1).contains("^ " + id + ": "));
+    boolean isSilent = BLOCK
+        .matcher(source)
+        .results()
+        .anyMatch(block -> !block.group(1).contains("^ " + id + ": "));
     List<String> missing = new ArrayList<>();
     if (!fires) {
       missing.add(id + ": a test in which it fires");

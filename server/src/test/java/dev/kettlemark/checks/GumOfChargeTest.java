@@ -17,7 +17,6 @@ class GumOfChargeTest {
         """);
   }
 
-
   private final RuleFixture gumOfCharge = RuleFixture.of(new GumOfCharge());
 
   @Test

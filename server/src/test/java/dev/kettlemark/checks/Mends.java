@@ -30,7 +30,8 @@ record Mends(Set<String> any, Set<String> safe) {
 
   /** Rules that offer no fix, and why a text edit cannot mend what they find. */
   static final Map<String, String> NONE = Map.ofEntries(
-      Map.entry("acidity-not-stood", "another agent, or the acid at another time: a choice of design"),
+      Map.entry(
+          "acidity-not-stood", "another agent, or the acid at another time: a choice of design"),
       Map.entry("additive-not-permitted", "the recipe must become another one for that market"),
       Map.entry("circular-formula", "any of the formulas of the circle may be the wrong one"),
       Map.entry("cook-out-of-tolerance", "what was measured is not rewritten"),
@@ -40,8 +41,10 @@ record Mends(Set<String> any, Set<String> safe) {
       Map.entry("material-total-off", "the mend stands in the other formula"),
       Map.entry("missing-lot", "the number stands on the bag"),
       Map.entry("missing-shelf", "how long it keeps is found out, and not made up"),
-      Map.entry("raw-nut-in-cool-mass", "whether a treated kind can be bought, only the supplier knows"),
-      Map.entry("sheet-without-tolerance", "the tolerance stands in the formula, and not on the sheet"),
+      Map.entry(
+          "raw-nut-in-cool-mass", "whether a treated kind can be bought, only the supplier knows"),
+      Map.entry(
+          "sheet-without-tolerance", "the tolerance stands in the formula, and not on the sheet"),
       Map.entry("similar-ingredients", "it takes edits in all sections that use one of them"),
       Map.entry("thermometer-against-weight", "what was measured is not rewritten"),
       Map.entry("trial-of-older-version", "it wants a trial, and not an edit"),

@@ -104,7 +104,8 @@ class MissingScaleTest {
   @Test
   void leavesTheUnlikelyScalePossible() {
     missingScale.checkFix("Write `195 °F`", syrup("cook to 195"), syrup("cook to 195 °F"));
-    missingScale.checkFix("Write `150 °C`", syrup("deposit above 150"), syrup("deposit above 150 °C"));
+    missingScale.checkFix(
+        "Write `150 °C`", syrup("deposit above 150"), syrup("deposit above 150 °C"));
   }
 
   @Test

@@ -12,7 +12,8 @@ class PerishableInRoomTest {
 
   @Test
   void marksAWetPieceThatIsNotSour() {
-    perishableInRoom.check(slab("  expect acidity 5.0-5.4 pH\n", "boil for 2 min", "3 days at 18 °C", """
+    perishableInRoom.check(
+        slab("  expect acidity 5.0-5.4 pH\n", "boil for 2 min", "3 days at 18 °C", """
                        ^^^^^ perishable-in-room: `sweet` has a water activity of 0.92–0.96, and pH 5.4 is expected
         """));
     perishableInRoom.checkSeverity(
@@ -35,7 +36,8 @@ class PerishableInRoomTest {
 
   @Test
   void isWorthKnowingWhereTheWaterActivityTouchesTheLimit() {
-    perishableInRoom.checkSeverity(Severity.INFORMATION, slab("", "cook to 103.8 °C", "3 days", ""));
+    perishableInRoom.checkSeverity(
+        Severity.INFORMATION, slab("", "cook to 103.8 °C", "3 days", ""));
   }
 
   @Test
@@ -62,8 +64,7 @@ class PerishableInRoomTest {
           measured 5.1 pH
         """;
     perishableInRoom.checkSeverity(
-        Severity.ERROR,
-        slab("  expect acidity 3.4 pH\n", "boil for 2 min", "3 days", "") + trials);
+        Severity.ERROR, slab("  expect acidity 3.4 pH\n", "boil for 2 min", "3 days", "") + trials);
     perishableInRoom.check(slab("  expect acidity 5.4 pH\n", "boil for 2 min", "3 days", "")
         + trials.replace("5.1", "3.6"));
   }

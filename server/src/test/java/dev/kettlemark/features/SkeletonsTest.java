@@ -49,18 +49,18 @@ class SkeletonsTest {
   }
 
   static Stream<Filled> skeletons() {
-    return Skeletons.of(true).stream()
-        .map(offer -> filled(offer.label(), offer.snippet()));
+    return Skeletons.of(true).stream().map(offer -> filled(offer.label(), offer.snippet()));
   }
 
   static Stream<Filled> snippets() throws IOException {
     JsonObject snippets = JsonParser.parseString(Files.readString(SNIPPETS)).getAsJsonObject();
-    return snippets.entrySet().stream().map(entry -> filled(
-        entry.getKey(),
-        StreamSupport.stream(
-                entry.getValue().getAsJsonObject().getAsJsonArray("body").spliterator(), false)
-            .map(JsonElement::getAsString)
-            .collect(Collectors.joining("\n"))));
+    return snippets.entrySet().stream()
+        .map(entry -> filled(
+            entry.getKey(),
+            StreamSupport.stream(
+                    entry.getValue().getAsJsonObject().getAsJsonArray("body").spliterator(), false)
+                .map(JsonElement::getAsString)
+                .collect(Collectors.joining("\n"))));
   }
 
   @ParameterizedTest
@@ -89,7 +89,8 @@ class SkeletonsTest {
     return Stream.of("formula", "variant", "ingredient", "product", "trial", "sheet", "house")
             .anyMatch(text::startsWith)
         ? text
-        : "formula around\n" + (isFact ? "  " + text + "\nstage pan\n" : "stage pan\n  " + text + "\n");
+        : "formula around\n"
+            + (isFact ? "  " + text + "\nstage pan\n" : "stage pan\n  " + text + "\n");
   }
 
   /** The text with each place holding what is proposed for it. */
