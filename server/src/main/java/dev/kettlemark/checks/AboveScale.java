@@ -27,18 +27,23 @@ public final class AboveScale implements Rule {
   public List<Finding> check(Subject subject) {
     return subject
         .formula()
-        .flatMap(formula -> formula.amounts().charge().map(charge -> check(formula, charge)))
+        .flatMap(
+            formula -> formula.amounts().charge().map(charge -> check(subject, formula, charge)))
         .orElse(List.of());
   }
 
-  private static List<Finding> check(ComputedFormula formula, BigFraction charge) {
+  private static List<Finding> check(Subject subject, ComputedFormula formula, BigFraction charge) {
     List<Finding> findings = new ArrayList<>();
     List<AmountLine> amounts = formula.formula().amounts();
     List<WeighingLine> weighings = WeighingList.of(formula, charge).lines();
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.weighings() > 1 && weighing.scale().isPresent()) {
-        findings.add(finding(amounts.get(i), weighing, weighing.scale().get()));
+        findings.add(OtherPlace.tool(
+                finding(amounts.get(i), weighing, weighing.scale().get()),
+                subject,
+                weighing.scale().get().name().value())
+            .withFixes(smaller(subject, formula, weighing, weighing.scale().get())));
       }
     }
     return findings;
@@ -54,6 +59,15 @@ public final class AboveScale implements Rule {
             mass(scale.capacity()))
         .because("weigh it in %d goes of %s each, and count them"
             .formatted(weighing.weighings(), mass(weighing.grams().divide(weighing.weighings()))));
+  }
+
+  /** As large a batch as the scale can weigh in one go. */
+  private static List<Fix> smaller(
+      Subject subject, ComputedFormula formula, WeighingLine weighing, House.Scale scale) {
+    return BatchFix.smaller(
+            subject, formula, scale.capacity().divide(weighing.grams()).doubleValue())
+        .stream()
+        .toList();
   }
 
   private static String mass(BigFraction grams) {

@@ -34,7 +34,7 @@ public final class AcidityNotStood implements Rule {
     return subject.formula().stream()
         .flatMap(formula -> Stream.concat(expected(formula), checked(formula)))
         .flatMap(written -> written.agents().stream()
-            .flatMap(agent -> finding(written.acidity(), agent).stream())
+            .flatMap(agent -> finding(subject, written.acidity(), agent).stream())
             .limit(1))
         .toList();
   }
@@ -73,24 +73,30 @@ public final class AcidityNotStood implements Rule {
     return statement.figure(Unit.Dimension.ACIDITY);
   }
 
-  private static Optional<Finding> finding(Located<Quantity> acidity, Agent agent) {
+  private static Optional<Finding> finding(
+      Subject subject, Located<Quantity> acidity, Agent agent) {
     Band<Double> written = Band.spanning(
         acidity.value().low().doubleValue(), acidity.value().high().doubleValue());
     return agent
         .traits()
         .acidity()
         .filter(stood -> !stood.overlaps(written))
-        .map(stood -> INFO.at(
-                acidity.span(),
-                "`%s` stands pH %s to %s, and here it is %s",
-                agent.name(),
-                Display.trimmed(stood.low(), 1),
-                Display.trimmed(stood.high(), 1),
-                written.isExact()
-                    ? Display.trimmed(written.low(), 1)
-                    : Display.trimmed(written.low(), 1) + " to "
-                        + Display.trimmed(written.high(), 1))
-            .because("outside it falls out, gels too early or not at all; add acid after the set,"
-                + " buffer it, or take another agent"));
+        .map(stood -> OtherPlace.fact(
+            INFO.at(
+                    acidity.span(),
+                    "`%s` stands pH %s to %s, and here it is %s",
+                    agent.name(),
+                    Display.trimmed(stood.low(), 1),
+                    Display.trimmed(stood.high(), 1),
+                    written.isExact()
+                        ? Display.trimmed(written.low(), 1)
+                        : Display.trimmed(written.low(), 1) + " to "
+                            + Display.trimmed(written.high(), 1))
+                .because(
+                    "outside it falls out, gels too early or not at all; add acid after the set,"
+                        + " buffer it, or take another agent"),
+            subject,
+            agent.name(),
+            "tolerates"));
   }
 }

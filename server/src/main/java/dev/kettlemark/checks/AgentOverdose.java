@@ -37,15 +37,19 @@ public final class AgentOverdose implements Rule {
 
   private static Finding finding(Subject subject, Dose dose, Ratio never) {
     double times = dose.against(dose.usual().high());
-    Finding finding = INFO.at(
-            dose.amount().line().measure().span(),
-            "%s of %s is %s times the most that is usual of `%s`",
-            Display.percent(dose.dose()),
-            dose.usual().basis().words(),
-            Display.trimmed(times, 1),
-            dose.amount().line().ingredient().value())
-        .as(times > never.fraction() ? Severity.ERROR : Severity.WARNING)
-        .because("usual is " + dose.usualWords() + "; so much makes rubber, or tastes of it");
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                dose.amount().line().measure().span(),
+                "%s of %s is %s times the most that is usual of `%s`",
+                Display.percent(dose.dose()),
+                dose.usual().basis().words(),
+                Display.trimmed(times, 1),
+                dose.amount().line().ingredient().value())
+            .as(times > never.fraction() ? Severity.ERROR : Severity.WARNING)
+            .because("usual is " + dose.usualWords() + "; so much makes rubber, or tastes of it"),
+        subject,
+        dose.amount().line().ingredient().value(),
+        "use");
     return dose.times(subject, 1 / times, "Take the most that is usual")
         .map(finding::withFix)
         .orElse(finding);

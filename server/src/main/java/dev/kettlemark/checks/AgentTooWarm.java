@@ -48,14 +48,18 @@ public final class AgentTooWarm implements Rule {
 
   private static Finding finding(Subject subject, AgentReport report, Temperature limit) {
     Agent agent = report.agent();
-    Finding finding = INFO.at(
-            agent.line().span(),
-            "`%s` takes up water below %s, and the coldest that it meets is %s",
-            agent.name(),
-            Display.celsius(limit),
-            report.best().map(met -> Display.celsius(met.temperature())).orElse("the room"))
-        .as(report.verdict() == Verdict.PERHAPS ? Severity.WARNING : Severity.ERROR)
-        .because("warm, its grains swell outside and stay dry inside, and the mass has lumps");
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                agent.line().span(),
+                "`%s` takes up water below %s, and the coldest that it meets is %s",
+                agent.name(),
+                Display.celsius(limit),
+                report.best().map(met -> Display.celsius(met.temperature())).orElse("the room"))
+            .as(report.verdict() == Verdict.PERHAPS ? Severity.WARNING : Severity.ERROR)
+            .because("warm, its grains swell outside and stay dry inside, and the mass has lumps"),
+        subject,
+        agent.name(),
+        "hydrates");
     double seconds = cold(report).flatMap(Condition::seconds).orElse(1800.0);
     String target = Display.celsius(Temperature.ofCelsius(limit.celsius() - MARGIN));
     return AgentHeat.heated(

@@ -57,17 +57,20 @@ public final class AltitudeNotSaid implements Rule {
 
   private static Finding finding(
       Subject subject, Kitchen kitchen, CookStep cook, Temperature local) {
-    Finding finding = INFO.at(
-            cook.target().span(),
-            "what %s leaves at sea level, %s leaves at the %s m of this kitchen",
-            Display.celsius(cook.middle()),
-            Display.celsius(local),
-            Display.fixed(kitchen.altitudeMetres(), 0))
-        .because("the figure holds for one of the two, and the other mass is harder or softer")
-        .as(
-            cook.middle().minus(local).kelvin() > ANOTHER_TEXTURE
-                ? Severity.WARNING
-                : Severity.INFORMATION);
+    Finding finding = OtherPlace.house(
+        INFO.at(
+                cook.target().span(),
+                "what %s leaves at sea level, %s leaves at the %s m of this kitchen",
+                Display.celsius(cook.middle()),
+                Display.celsius(local),
+                Display.fixed(kitchen.altitudeMetres(), 0))
+            .because("the figure holds for one of the two, and the other mass is harder or softer")
+            .as(
+                cook.middle().minus(local).kelvin() > ANOTHER_TEXTURE
+                    ? Severity.WARNING
+                    : Severity.INFORMATION),
+        subject,
+        "altitude");
     if (!subject.isWrittenHere(cook.target().span())) {
       return finding;
     }

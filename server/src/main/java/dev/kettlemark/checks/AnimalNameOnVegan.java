@@ -1,8 +1,6 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.labelling.Label;
 import dev.kettlemark.model.Declaration;
-import dev.kettlemark.model.Located;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Locale;
@@ -39,9 +37,9 @@ public final class AnimalNameOnVegan implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    Optional<Located<String>> claim = subject.label().map(Label::facts).stream()
-        .flatMap(facts -> facts.wordsOf("claim").stream())
-        .filter(word -> word.value().equals("vegan"))
+    Optional<StatedWords> claim = subject.label().stream()
+        .flatMap(label -> StatedWords.of(subject, label, "claim").stream())
+        .filter(stated -> stated.word().value().equals("vegan"))
         .findFirst();
     Optional<String> title = subject.declaration().flatMap(Declaration::title);
     return claim
@@ -65,14 +63,14 @@ public final class AnimalNameOnVegan implements Rule {
     return Optional.empty();
   }
 
-  private static Finding finding(
-      Subject subject, Located<String> claim, String title, String animal) {
+  private static Finding finding(Subject subject, StatedWords claim, String title, String animal) {
     return INFO.at(
             place(subject, title, animal),
             "the name says %s, and the claim says vegan",
             animal.toLowerCase(Locale.ROOT))
         .because("a name must not promise what is not in it")
-        .withRelated(subject.entry().origin(claim.span()), "the claim");
+        .withRelated(subject.entry().origin(claim.word().span()), "the claim")
+        .withFixes(claim.withdraw().stream().toList());
   }
 
   /** The word in the heading, or else the heading's name. */

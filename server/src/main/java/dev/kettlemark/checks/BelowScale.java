@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Kitchen;
 import dev.kettlemark.model.AmountLine;
@@ -49,12 +50,20 @@ public final class BelowScale implements Rule {
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.scale().isPresent() && weighing.grams().signum() > 0) {
+        Amounts.LineAmount line = formula.amounts().lines().get(i);
+        List<Fix> fixes =
+            weighing
+                .premix()
+                .flatMap(premix -> PremixFix.of(subject, formula, line, premix))
+                .stream()
+                .toList();
         check(
                 subject,
                 formula.kitchen(),
                 amounts.get(i),
                 weighing,
                 weighing.scale().get())
+            .map(finding -> finding.withFixes(fixes))
             .ifPresent(findings::add);
       }
     }
@@ -75,19 +84,22 @@ public final class BelowScale implements Rule {
     if (step <= allowed) {
       return Optional.empty();
     }
-    Finding finding = INFO.at(
-            amount.ingredient().span(),
-            "%s of `%s` is little for scale `%s`, which reads %s",
-            mass(weighing.grams()),
-            weighing.ingredient(),
-            scale.name().value(),
-            Display.trimmed(scale.step().doubleValue(), 4) + " g")
-        .because(weighing
-            .premix()
-            .map(BelowScale::proposal)
-            .orElse("one step of the scale is "
-                + Display.estimate(Ratio.ofFraction(step))
-                + " of it; make a larger batch, or weigh it on a finer scale"));
+    Finding finding = OtherPlace.tool(
+        INFO.at(
+                amount.ingredient().span(),
+                "%s of `%s` is little for scale `%s`, which reads %s",
+                mass(weighing.grams()),
+                weighing.ingredient(),
+                scale.name().value(),
+                Display.trimmed(scale.step().doubleValue(), 4) + " g")
+            .because(weighing
+                .premix()
+                .map(BelowScale::proposal)
+                .orElse("one step of the scale is "
+                    + Display.estimate(Ratio.ofFraction(step))
+                    + " of it; make a larger batch, or weigh it on a finer scale")),
+        subject,
+        scale.name().value());
     boolean isCritical = ingredient.filter(WeighingList::isCritical).isPresent();
     return Optional.of(isCritical ? finding.as(Severity.ERROR) : finding);
   }

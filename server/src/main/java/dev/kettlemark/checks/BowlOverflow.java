@@ -82,16 +82,19 @@ public final class BowlOverflow implements Rule {
     }
     double factor = Math.min(
         holds.times(wise).dividedBy(low).fraction(), holds.dividedBy(high).fraction());
-    Finding finding = INFO.at(
-            filled.step().step().word().span(),
-            "the whipped mass takes about %s, and `%s` holds %s",
-            Display.volume(filled.volume()),
-            bowl,
-            Display.volume(Band.of(holds)))
-        .as(severity)
-        .because(
-            "a bowl that is more than " + Display.trimmed(wise.percent(), 0)
-                + " % full throws hot mass over its rim; make a smaller batch, split it, or take a larger bowl");
+    Finding finding = OtherPlace.tool(
+        INFO.at(
+                filled.step().step().word().span(),
+                "the whipped mass takes about %s, and `%s` holds %s",
+                Display.volume(filled.volume()),
+                bowl,
+                Display.volume(Band.of(holds)))
+            .as(severity)
+            .because(
+                "a bowl that is more than " + Display.trimmed(wise.percent(), 0)
+                    + " % full throws hot mass over its rim; make a smaller batch, split it, or take a larger bowl"),
+        subject,
+        bowl);
     return Optional.of(
         BatchFix.smaller(subject, formula, factor).map(finding::withFix).orElse(finding));
   }

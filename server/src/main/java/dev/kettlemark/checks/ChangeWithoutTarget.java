@@ -45,7 +45,8 @@ public final class ChangeWithoutTarget implements Rule {
         subject.ask(Formulas.resolved(parent.get().value())).map(ResolvedFormula::formula);
     return subject.formula().stream()
         .flatMap(computed -> computed.resolved().missed().stream())
-        .flatMap(change -> formula.stream().map(of -> finding(change, of)))
+        .flatMap(change ->
+            formula.stream().map(of -> finding(change, of).withFix(removed(subject, change))))
         .toList();
   }
 
@@ -120,6 +121,11 @@ public final class ChangeWithoutTarget implements Rule {
             Suggestions.sentence(target.value(), distinct))
         .because("the change falls off, and the variant stays like its parent")
         .withFixes(renames(target, near));
+  }
+
+  /** Without the line the variant is what it is now. */
+  private static Fix removed(Subject subject, VariantChange change) {
+    return new Fix("Remove the change", List.of(WrittenLines.of(subject).without(change.span())));
   }
 
   private static List<Fix> renames(Located<String> name, List<String> near) {

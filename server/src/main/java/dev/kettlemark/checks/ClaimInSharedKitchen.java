@@ -29,7 +29,7 @@ public final class ClaimInSharedKitchen implements Rule {
             .filter(claim -> claim.grounds(label, Kind.CONTAINED).isEmpty())
             .filter(claim -> claim.grounds(label, Kind.TRACES).isEmpty())
             .filter(claim -> !claim.grounds(label, Kind.ON_SITE).isEmpty())
-            .map(claim -> finding(label, claim)))
+            .map(claim -> OtherPlace.house(finding(label, claim), subject, "allergens-on-site")))
         .toList();
   }
 

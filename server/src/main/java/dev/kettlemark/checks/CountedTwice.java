@@ -60,7 +60,7 @@ public final class CountedTwice implements Rule {
     return repeated.stream()
         .filter(line -> isAll || isCritical(computed, line))
         .filter(line -> !computed.formula().inherits(line.line().span()))
-        .map(line -> finding(subject, mix, line))
+        .map(line -> finding(subject, computed, mix, line))
         .toList();
   }
 
@@ -83,7 +83,8 @@ public final class CountedTwice implements Rule {
     return ingredient.filter(WeighingList::isCritical).isPresent();
   }
 
-  private static Finding finding(Subject subject, Amounts.LineAmount mix, Amounts.LineAmount line) {
+  private static Finding finding(
+      Subject subject, ComputedFormula computed, Amounts.LineAmount mix, Amounts.LineAmount line) {
     String name = line.line().ingredient().value();
     Finding finding = INFO.at(
             line.line().ingredient().span(),
@@ -95,8 +96,9 @@ public final class CountedTwice implements Rule {
         .withRelated(subject.entry().origin(mix.line().span()), "the mix");
     return subject.variant().isPresent()
         ? finding
-        : finding.withFix(new Fix(
-            "Drop the line of `" + name + "`",
-            List.of(WrittenLines.of(subject).without(line.line().span()))));
+        : LaterAddition.gone(
+                subject, computed, line.line(), computed.formula().stages().get(line.stage()))
+            .map(edits -> finding.withFix(new Fix("Drop `" + name + "`", edits)))
+            .orElse(finding);
   }
 }

@@ -46,16 +46,19 @@ public final class CutOffWeight implements Rule {
     double middle = (cut.low().grams() + cut.high().grams()) / 2;
     boolean isFormula = subject.formula().isPresent();
     Span place = isFormula ? grid.first().span() : piece.weight();
-    Finding finding = INFO.at(
-            place,
-            "a piece of %s x %s x %s mm weighs %s, not %s",
-            Display.trimmed(grid.length(), 1),
-            Display.trimmed(grid.width(), 1),
-            Display.trimmed(grid.frame().height(), 1),
-            weight(cut),
-            Display.mass(piece.mass()))
-        .as(piece.density().written() ? Severity.ERROR : Severity.WARNING)
-        .because("every piece misses its weight, and the batch gives another number of them");
+    Finding finding = OtherPlace.tool(
+        INFO.at(
+                place,
+                "a piece of %s x %s x %s mm weighs %s, not %s",
+                Display.trimmed(grid.length(), 1),
+                Display.trimmed(grid.width(), 1),
+                Display.trimmed(grid.frame().height(), 1),
+                weight(cut),
+                Display.mass(piece.mass()))
+            .as(piece.density().written() ? Severity.ERROR : Severity.WARNING)
+            .because("every piece misses its weight, and the batch gives another number of them"),
+        subject,
+        grid.frame().name().value());
     Optional<Fix> longer = isFormula && subject.isWrittenHere(grid.first().span())
         ? Optional.of(longer(grid, piece.mass().grams() / middle))
         : Optional.empty();

@@ -84,14 +84,18 @@ public final class DepositBelowSetting implements Rule {
     }
     // Five degrees of margin for the rule, and as much again for the way into the mould.
     String enough = Display.celsius(sets.plus(margin.times(2)));
-    Finding finding = INFO.at(
-            figure.span(),
-            "`%s` sets below %s, and the mass may come down to %s",
-            agent.name(),
-            Display.celsius(sets),
-            Display.celsius(lowest))
-        .because(
-            "gel that is moved once it sets tears, and comes grainy and weak out of the mould");
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                figure.span(),
+                "`%s` sets below %s, and the mass may come down to %s",
+                agent.name(),
+                Display.celsius(sets),
+                Display.celsius(lowest))
+            .because(
+                "gel that is moved once it sets tears, and comes grainy and weak out of the mould"),
+        subject,
+        agent.name(),
+        "sets");
     boolean isSure = lowest.compareTo(sets) < 0 && !isSlow(agent);
     return Optional.of((isSure ? finding : finding.as(Severity.WARNING))
         .withFixes(

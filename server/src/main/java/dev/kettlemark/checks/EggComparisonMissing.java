@@ -69,18 +69,22 @@ public final class EggComparisonMissing implements Rule {
     return subject
         .formula()
         .flatMap(own -> other.flatMap(with -> comparison(own, with)))
-        .map(figures -> INFO.at(
-                parent.span(),
-                "`%s` is made with egg, and no note says how this compares",
-                parent.value())
-            .because("whoever knows the one asks first what is different in the other")
-            .withFix(new Fix(
-                "Add a note that compares the two",
-                List.of(new Columns(subject.section())
-                    .addFact(
-                        Optional.empty(),
-                        "note",
-                        "\"Beside " + parent.value() + " with egg: " + figures + ".\"")))));
+        .map(figures -> OtherPlace.heading(
+            INFO.at(
+                    parent.span(),
+                    "`%s` is made with egg, and no note says how this compares",
+                    parent.value())
+                .because("whoever knows the one asks first what is different in the other")
+                .withFix(new Fix(
+                    "Add a note that compares the two",
+                    List.of(new Columns(subject.section())
+                        .addFact(
+                            Optional.empty(),
+                            "note",
+                            "\"Beside " + parent.value() + " with egg: " + figures + ".\"")))),
+            subject,
+            parent.value(),
+            "made with egg"));
   }
 
   /** What the models tell of both; empty where they tell nothing of one. */

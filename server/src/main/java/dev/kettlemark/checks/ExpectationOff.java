@@ -2,9 +2,12 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Expectation;
 import dev.kettlemark.analysis.Figure;
+import dev.kettlemark.model.Unit;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -16,6 +19,10 @@ public final class ExpectationOff implements Rule {
 
   private static final RuleInfo INFO =
       RuleInfo.warning("expectation-off", "what is expected cannot come out of this formula");
+
+  /** Units in which a figure of a model is shown as it is. */
+  private static final Set<Unit> SHOWN =
+      Set.of(Unit.PERCENT, Unit.GRAM_PER_MILLILITRE, Unit.CELSIUS, Unit.WATER_ACTIVITY);
 
   @Override
   public RuleInfo info() {
@@ -45,7 +52,8 @@ public final class ExpectationOff implements Rule {
                 off.what().value().replace('-', ' '),
                 words(off, off.written()))
             .because(
-                "one of the two was changed and the other forgotten, or a line is not as written"))
+                "one of the two was changed and the other forgotten, or a line is not as written")
+            .withFixes(rewritten(off, predicted).stream().toList()))
         .map(finding -> isNoSuchDensity(off) ? finding.as(Severity.ERROR) : finding);
   }
 
@@ -61,12 +69,29 @@ public final class ExpectationOff implements Rule {
             .orElse(false);
   }
 
+  /** What the models give, with the band as its tolerance; empty for a unit that is not shown here. */
+  private static Optional<Fix> rewritten(Expectation off, Band<Double> band) {
+    Optional<Unit> unit = off.place().value().unit();
+    if (unit.isPresent() && !SHOWN.contains(unit.get())) {
+      return Optional.empty();
+    }
+    double factor = isShare(off) ? 100 : 1;
+    int decimals = isShare(off) ? 1 : 2;
+    String slack = Display.fixed((band.high() - band.low()) / 2 * factor, decimals);
+    String figure = Display.fixed((band.high() + band.low()) / 2 * factor, decimals)
+        + unit.map(u -> " " + u.symbol()).orElse("")
+        + (Double.parseDouble(slack) > 0 ? " ± " + slack : "");
+    return Optional.of(Fix.replace("Write `" + figure + "`", off.place().span(), figure));
+  }
+
+  private static boolean isShare(Expectation off) {
+    return off.place().value().unit().filter(unit -> unit == Unit.PERCENT).isPresent();
+  }
+
   private static String words(Expectation off, Band<Double> band) {
-    boolean isShare =
-        off.place().value().unit().filter(u -> u.symbol().equals("%")).isPresent();
-    double factor = isShare ? 100 : 1;
+    double factor = isShare(off) ? 100 : 1;
     String unit = off.place().value().unit().map(u -> " " + u.symbol()).orElse("");
-    int decimals = isShare ? 1 : 2;
+    int decimals = isShare(off) ? 1 : 2;
     String low = Display.fixed(band.low() * factor, decimals);
     String high = Display.fixed(band.high() * factor, decimals);
     return (low.equals(high) ? low : low + " to " + high) + unit;

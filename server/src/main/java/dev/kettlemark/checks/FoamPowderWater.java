@@ -2,16 +2,17 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Agent;
 import dev.kettlemark.analysis.Agent.Met;
+import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Measure;
-import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.fraction.BigFraction;
 
 /**
  * Reports a whipping powder in much more or much less water than the fresh thing has that it stands in for.
@@ -92,18 +93,36 @@ public final class FoamPowderWater implements Rule {
             "egg white has about seven parts of water to one of dry matter; far from it the foam is"
                 + " thin, or a paste that takes no air");
     return water(formula, agent)
-        .flatMap(line -> change(subject, line, USUAL / parts.fraction()))
+        .flatMap(line -> fix(subject, formula, line, USUAL / parts.fraction()))
         .map(finding::withFix)
         .orElse(finding);
   }
 
   /** The water of the powder's own stage, where it is a figure and not the rest. */
-  private static Optional<AmountLine> water(ComputedFormula formula, Agent agent) {
-    return formula.formula().stage(agent.stage()).stream()
-        .map(Stage::amounts)
-        .flatMap(List::stream)
-        .filter(line -> line.ingredient().value().equals("water"))
+  private static Optional<Amounts.LineAmount> water(ComputedFormula formula, Agent agent) {
+    return formula.amounts().lines().stream()
+        .filter(line ->
+            formula.formula().stages().get(line.stage()).name().value().equals(agent.stage()))
+        .filter(line -> line.line().ingredient().value().equals("water"))
         .findFirst();
+  }
+
+  /** From another stage's water, so that the total stays; else from all other lines. */
+  private static Optional<Fix> fix(
+      Subject subject, ComputedFormula formula, Amounts.LineAmount water, double factor) {
+    if (!TotalOff.hasTotal(formula)) {
+      return change(subject, water.line(), factor);
+    }
+    double share = water.share().map(BigFraction::doubleValue).orElse(0.0);
+    BigFraction wanted = OtherShare.share(share * factor);
+    return WaterMove.fix(
+            subject,
+            formula,
+            formula.formula().stages().get(water.stage()),
+            OtherShare.share(share * (factor - 1)))
+        .or(() -> OtherShare.edits(subject, formula, water, wanted)
+            .map(edits -> new Fix(
+                "Take " + Display.percent(wanted) + " of water and scale the rest", edits)));
   }
 
   private static Optional<Fix> change(Subject subject, AmountLine line, double factor) {

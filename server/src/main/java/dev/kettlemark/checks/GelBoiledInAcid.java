@@ -59,7 +59,7 @@ public final class GelBoiledInAcid implements Rule {
                     .filter(agent -> met.add(agent.name()) && !isHydrated(agent))
                     .forEach(agent -> dry.add(agent.name()));
                 return boils(step)
-                    ? finding(subject, step.step(), mass, acid, dry).stream()
+                    ? finding(subject, formula, step.step(), mass, acid, dry).stream()
                     : Stream.empty();
               }))
           .findFirst()
@@ -102,7 +102,12 @@ public final class GelBoiledInAcid implements Rule {
   }
 
   private static Optional<Finding> finding(
-      Subject subject, Statement boil, StageParcel mass, Located<String> acid, Set<String> dry) {
+      Subject subject,
+      ComputedFormula formula,
+      Statement boil,
+      StageParcel mass,
+      Located<String> acid,
+      Set<String> dry) {
     Ratio limit = subject.threshold(Threshold.ACID_IN_BOIL);
     Optional<Ratio> share = mass.composition()
         .toOptional()
@@ -120,6 +125,16 @@ public final class GelBoiledInAcid implements Rule {
             Display.percent(found))
         .because(
             "hot acid cuts the gel short within minutes; add it at the end, when the boil is over")
-        .withRelated(subject.entry().origin(boil.span()), "boiled here")));
+        .withRelated(subject.entry().origin(boil.span()), "boiled here")
+        .withFixes(later(subject, formula, acid))));
+  }
+
+  private static List<Fix> later(Subject subject, ComputedFormula formula, Located<String> acid) {
+    return formula.amounts().lines().stream()
+        .filter(amount -> amount.line().ingredient().equals(acid))
+        .flatMap(amount -> LaterAddition.of(
+            subject, formula, amount.line(), formula.formula().stages().get(amount.stage()), "mix")
+            .stream())
+        .toList();
   }
 }

@@ -91,9 +91,12 @@ public final class GelWithoutMineral implements Rule {
 
   private static Finding finding(
       Subject subject, ComputedFormula formula, Agent agent, String ion) {
-    Finding finding = INFO.at(
-            agent.line().span(), "`%s` gels with %s, and nothing brings any", agent.name(), ion)
-        .because("without " + ion + " the gel is weak or does not form");
+    Finding finding = OtherPlace.fact(
+        INFO.at(agent.line().span(), "`%s` gels with %s, and nothing brings any", agent.name(), ion)
+            .because("without " + ion + " the gel is weak or does not form"),
+        subject,
+        agent.name(),
+        "needs");
     return source(subject, formula, agent, USUAL.getOrDefault(ion, ""))
         .map(finding::withFix)
         .orElse(finding);

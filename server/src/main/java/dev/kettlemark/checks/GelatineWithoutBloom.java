@@ -28,11 +28,17 @@ public final class GelatineWithoutBloom implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return OwnIngredient.of(subject)
-        .filter(own -> own.hasRole("gelling") && isGelatine(own))
-        .filter(own -> own.facts().first("bloom").isEmpty())
+        .filter(GelatineWithoutBloom::tells)
         .map(own -> finding(subject, own))
         .stream()
         .toList();
+  }
+
+  /** Whether an ingredient is told of here, so that no other rule needs to speak of it. */
+  static boolean tells(Ingredient own) {
+    return own.hasRole("gelling")
+        && isGelatine(own)
+        && own.facts().first("bloom").isEmpty();
   }
 
   /** A gel that is called so but suits vegans is another one. */

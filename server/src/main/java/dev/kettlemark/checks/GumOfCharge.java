@@ -63,7 +63,7 @@ public final class GumOfCharge implements Rule {
         amount
             .share()
             .toOptional()
-            .filter(share -> in > 0)
+            .filter(share -> in > 0 && Liquid.isWet(computed, liquid))
             .map(share -> Ratio.ofFraction(share.doubleValue() / in))
             .filter(dose -> dose.compareTo(usual.get().high().times(overdose)) > 0)
             .map(dose -> finding(computed, amount, usual.get(), dose))
@@ -112,7 +112,12 @@ public final class GumOfCharge implements Rule {
     }
     String written = figure(subject, amount.line()) + " of " + liquid;
     edits.add(columns.replaceMeasure(amount.line(), written));
-    return List.of(new Fix("Write `" + written + "`", edits));
+    Optional<Amounts.LineAmount> rest = TotalOff.waterThatTakesUp(subject, computed, amount);
+    rest.map(water -> columns.replaceMeasure(water.line(), "q.s.")).ifPresent(edits::add);
+    String andRest = rest.map(
+            water -> ", and let `" + water.line().ingredient().value() + "` take up what is left")
+        .orElse("");
+    return List.of(new Fix("Write `" + written + "`" + andRest, edits));
   }
 
   /** The figure with its unit and without a basis. */

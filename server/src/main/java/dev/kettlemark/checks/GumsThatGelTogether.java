@@ -5,6 +5,7 @@ import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Located;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Reports two thickeners that only thicken alone, and gel where they meet.
@@ -44,11 +45,26 @@ public final class GumsThatGelTogether implements Rule {
               INFO.at(other.span(), "`%s` and `%s` gel together", one.value(), other.value())
                   .because("each alone only thickens; write `texture gelled` if the gel is wanted,"
                       + " or take one of them")
-                  .withRelated(subject.entry().origin(one.span()), "the other one"));
+                  .withRelated(subject.entry().origin(one.span()), "the other one")
+                  .withFix(gelled(subject, formula)));
         }
       }
     }
     return findings;
+  }
+
+  private static Fix gelled(Subject subject, ComputedFormula formula) {
+    Optional<Located<String>> texture = formula
+        .formula()
+        .facts()
+        .wordOf("texture")
+        .filter(word -> subject.isWrittenHere(word.span()));
+    return texture
+        .map(word -> Fix.replace("Write `texture gelled`", word.span(), "gelled"))
+        .orElseGet(() -> new Fix(
+            "Add `texture gelled`",
+            List.of(
+                new Columns(subject.section()).addFact(Optional.empty(), "texture", "gelled"))));
   }
 
   /** An agent that gels alone makes no secret of it. */

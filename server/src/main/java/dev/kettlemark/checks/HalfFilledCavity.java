@@ -33,13 +33,16 @@ public final class HalfFilledCavity implements Rule {
 
   private static Finding finding(Subject subject, WantedPiece piece, House.Mould mould) {
     Band<Ratio> fill = piece.volume().map(volume -> volume.dividedBy(mould.cavity()));
-    return INFO.at(
-            piece.weight(),
-            "%s fills %s of `%s`",
-            Display.mass(piece.mass()),
-            Display.estimate(fill),
+    return OtherPlace.tool(
+            INFO.at(
+                    piece.weight(),
+                    "%s fills %s of `%s`",
+                    Display.mass(piece.mass()),
+                    Display.estimate(fill),
+                    mould.name().value())
+                .because("the piece is flat and thin; fill more, or take a smaller mould"),
+            subject,
             mould.name().value())
-        .because("the piece is flat and thin; fill more, or take a smaller mould")
         .withFixes(
             Stream.concat(OverfilledCavity.others(subject, piece), fuller(subject, piece, mould))
                 .toList());

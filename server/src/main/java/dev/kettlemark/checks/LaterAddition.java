@@ -48,13 +48,26 @@ final class LaterAddition {
         .flatMap(formula -> new LaterAddition(subject, computed.formula()).move(line, stage, verb));
   }
 
+  /** Takes an amount and its name out of a stage; empty where something goes into it. */
+  static Optional<List<TextEdit>> gone(
+      Subject subject, ComputedFormula computed, AmountLine line, Stage stage) {
+    return new LaterAddition(subject, computed.formula()).gone(line, stage);
+  }
+
+  private Optional<List<TextEdit>> gone(AmountLine line, Stage stage) {
+    return without(line, stage).map(steps -> {
+      List<TextEdit> edits = new ArrayList<>(steps);
+      edits.add(lines.without(line.span()));
+      return edits;
+    });
+  }
+
   private Optional<Fix> move(AmountLine line, Stage from, String verb) {
-    Optional<List<TextEdit>> taken = without(line, from);
+    Optional<List<TextEdit>> taken = gone(line, from);
     if (taken.isEmpty()) {
       return Optional.empty();
     }
     List<TextEdit> edits = new ArrayList<>(taken.get());
-    edits.add(lines.without(line.span()));
     String amount = "  " + line.span().of(subject.text()).strip();
     String name = line.ingredient().value();
     Stage mass = from;

@@ -69,13 +69,17 @@ public final class LessSweetThanClaimed implements Rule {
       Located<String> reference,
       Composition own,
       Composition other) {
-    Finding finding = INFO.at(
-            word.span(),
-            "it is about %s as sweet as sugar, and `%s` is %s",
-            shown(own),
-            reference.value(),
-            shown(other))
-        .because("tasters notice a tenth, and the claim is not true");
+    Finding finding = OtherPlace.heading(
+        INFO.at(
+                word.span(),
+                "it is about %s as sweet as sugar, and `%s` is %s",
+                shown(own),
+                reference.value(),
+                shown(other))
+            .because("tasters notice a tenth, and the claim is not true"),
+        subject,
+        reference.value(),
+        "what it is held against");
     boolean standsAlone = claim.objectNames().size() == 1;
     return standsAlone && subject.isWrittenHere(claim.span())
         ? finding.withFix(

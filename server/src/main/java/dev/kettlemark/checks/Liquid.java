@@ -13,6 +13,9 @@ import dev.kettlemark.model.Component;
  */
 final class Liquid {
 
+  /** Sugars and powders hold less water than this as they are; an own choice. */
+  private static final double DRIEST = 0.02;
+
   private Liquid() {}
 
   static double of(ComputedFormula computed, String name) {
@@ -21,6 +24,11 @@ final class Liquid {
             .map(weights -> computed.amounts().weighted(weights).doubleValue())
             .orElse(0.0)
         : water(computed);
+  }
+
+  /** Whether there is something liquid at all; the moisture of a dry mix dissolves nothing. */
+  static boolean isWet(ComputedFormula computed, String name) {
+    return isDeclared(computed, name) || water(computed) >= DRIEST;
   }
 
   static boolean isDeclared(ComputedFormula computed, String name) {

@@ -8,6 +8,7 @@ import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,7 +54,11 @@ public final class LowSyrupFirst implements Rule {
   }
 
   /** A hot syrup that goes into a foam. */
-  private record Poured(DoneStep step, Located<String> name, StageParcel syrup) {}
+  private record Poured(DoneStep step, Located<String> name, StageParcel syrup) {
+    Span line() {
+      return step.step().span();
+    }
+  }
 
   private static Optional<Poured> poured(Subject subject, DoneStep step) {
     Temperature hot = subject.threshold(Threshold.HOT_SYRUP);
@@ -99,15 +104,15 @@ public final class LowSyrupFirst implements Rule {
             Display.celsius(merged),
             Display.celsius(limit),
             second.name.value())
-        .because(
-            "a syrup that does not cook the foam wets it, and it stays weak: the hotter first");
+        .because("a syrup that does not cook the foam wets it, and it stays weak: the hotter first")
+        .withRelated(subject.entry().origin(second.name.span()), "the hotter one");
     boolean isWritten = subject.isWrittenHere(first.name.span());
     return isWritten
         ? finding.withFix(new Fix(
             "Let `" + second.name.value() + "` go first",
             List.of(
-                new TextEdit(first.name.span(), second.name.value()),
-                new TextEdit(second.name.span(), first.name.value()))))
+                new TextEdit(first.line(), second.line().of(subject.text())),
+                new TextEdit(second.line(), first.line().of(subject.text())))))
         : finding;
   }
 }

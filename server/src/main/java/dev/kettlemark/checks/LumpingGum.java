@@ -114,7 +114,7 @@ public final class LumpingGum implements Rule {
     String name = line.ingredient().value();
     Finding finding = INFO.at(
             place(step.step(), name),
-            "`%s` meets water with %s parts of dry carrier; it needs %s",
+            "`%s` meets water with %s parts of dry carrier to one of it; it needs %s",
             name,
             Display.trimmed(carried, 1),
             Display.trimmed(parts, 1))

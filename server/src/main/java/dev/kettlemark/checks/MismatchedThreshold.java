@@ -40,6 +40,9 @@ public final class MismatchedThreshold implements Rule {
                 threshold.word(),
                 threshold.form().words(),
                 Columns.shown(setting.value().span().of(subject.text())))
-            .because("so the usual limit still holds"));
+            .because("so the usual limit still holds")
+            .withFix(new Fix(
+                "Remove the line, as the usual limit holds",
+                List.of(WrittenLines.of(subject).without(setting.word().span())))));
   }
 }

@@ -87,6 +87,7 @@ public final class MissingGrade implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return OwnIngredient.of(subject).stream()
+        .filter(own -> !GelatineWithoutBloom.tells(own))
         .flatMap(own -> KINDS.stream()
             .filter(kind -> isOf(own, kind) && !isGraded(own, kind))
             .limit(1)

@@ -82,6 +82,9 @@ public final class MissingScale implements Rule {
   /** The hottest that is usual in °C; common practice, no source. A higher figure means °F. */
   private static final double HOTTEST_COOK = 200;
 
+  /** At what water boils in the highest kitchens, in °C. */
+  private static final double COOLEST_COOK = 85;
+
   /** Figures beyond these are no kitchen temperature on either scale, so none is converted. */
   private static final double COLDEST = -100;
 
@@ -171,8 +174,18 @@ public final class MissingScale implements Rule {
       String celsius = Display.celsius(whole(fahrenheit(quantity)));
       fixes.add(Fix.replace("Write `" + celsius + "`", span, celsius));
     }
-    fixes.add(written(figure, span, other));
+    if (hottest != HOTTEST_COOK || canCook(quantity, other)) {
+      fixes.add(written(figure, span, other));
+    }
     return finding.withFixes(fixes);
+  }
+
+  /** Whether water boils and sugar does not yet burn, so that it may be the temperature of a cook. */
+  private static boolean canCook(Quantity quantity, Unit scale) {
+    double figure = Math.min(HOTTEST, Math.max(COLDEST, quantity.high().doubleValue()));
+    Temperature read =
+        scale == Unit.CELSIUS ? Temperature.ofCelsius(figure) : Temperature.ofFahrenheit(figure);
+    return read.celsius() > COOLEST_COOK && read.celsius() <= HOTTEST_COOK;
   }
 
   private static String readings(Quantity quantity) {

@@ -47,7 +47,7 @@ public final class MissingUnit implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     Section section = subject.section();
-    List<String> usual = units(usualUnit(section));
+    List<String> usual = units(section);
     return section.lines().stream().flatMap(line -> findings(usual, line)).toList();
   }
 
@@ -144,15 +144,14 @@ public final class MissingUnit implements Rule {
         .findFirst();
   }
 
-  private static List<String> units(String usual) {
-    return usual.equals("g") ? List.of("g", "%") : List.of("%", "g");
-  }
-
-  /** The unit that most amounts of the section have. */
-  private static String usualUnit(Section section) {
+  /** The units that an amount may have, likeliest first; that of all other amounts alone, if they agree. */
+  private static List<String> units(Section section) {
     long percent = count(section, Unit.Dimension.SHARE);
     long weight = count(section, Unit.Dimension.MASS);
-    return weight > percent ? "g" : "%";
+    if (percent == 0 || weight == 0) {
+      return percent > weight ? List.of("%") : weight > 0 ? List.of("g") : List.of("%", "g");
+    }
+    return weight > percent ? List.of("g", "%") : List.of("%", "g");
   }
 
   private static long count(Section section, Unit.Dimension dimension) {

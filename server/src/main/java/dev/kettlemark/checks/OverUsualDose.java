@@ -113,16 +113,20 @@ public final class OverUsualDose implements Rule {
 
   private static Finding finding(
       Subject subject, ComputedFormula formula, Amounts.LineAmount line, UseRange use, Ratio dose) {
-    Finding finding = INFO.at(
-            line.line().measure().span(),
-            "%s of `%s` is %s of %s, usual is %s",
-            Columns.shown(line.line().measure().span().of(subject.text())),
-            InThePan.name(line),
-            Display.percent(dose),
-            use.basis().words(),
-            Display.range(use.low(), use.high()))
-        .because("nobody likes so much of it; the usual dose is "
-            + use.source().orElse("of the pantry"));
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                line.line().measure().span(),
+                "%s of `%s` is %s of %s, usual is %s",
+                Columns.shown(line.line().measure().span().of(subject.text())),
+                InThePan.name(line),
+                Display.percent(dose),
+                use.basis().words(),
+                Display.range(use.low(), use.high()))
+            .because("nobody likes so much of it; the usual dose is "
+                + use.source().orElse("of the pantry")),
+        subject,
+        InThePan.name(line),
+        "use");
     double most = use.basis() instanceof Basis.Finished
         ? use.high().fraction()
             * formula.process().yieldShare().orElse(Ratio.ONE).fraction()

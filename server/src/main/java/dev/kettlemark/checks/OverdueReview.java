@@ -1,11 +1,11 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.FormulaVersion;
-import dev.kettlemark.library.Lookup;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
+import dev.kettlemark.syntax.Lexeme;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -36,14 +36,25 @@ public final class OverdueReview implements Rule {
     return OwnIngredient.of(subject)
         .flatMap(own -> own.facts().first("reviewed"))
         .flatMap(fact -> due(fact)
-            .filter(day -> day.isBefore(subject.ask(Lookup.today())))
+            .filter(day -> day.isBefore(subject.today()))
             .map(day -> INFO.at(
                     fact.span(),
                     "the figures of `%s` were due for a review on %s",
                     subject.declaration().map(d -> d.name().value()).orElse(""),
                     day.toString())
-                .because("suppliers change strength and composition without changing the name")))
+                .because("suppliers change strength and composition without changing the name")
+                .withFixes(reviewed(subject, fact))))
         .stream()
+        .toList();
+  }
+
+  /** For when it has been done. */
+  private static List<Fix> reviewed(Subject subject, Statement fact) {
+    String today = subject.today().toString();
+    return subject.section().lexemes().stream()
+        .filter(lexeme -> lexeme.kind() == Lexeme.Kind.DATE && fact.span().contains(lexeme.span()))
+        .limit(1)
+        .map(day -> Fix.replace("Write that it was reviewed on " + today, day.span(), today))
         .toList();
   }
 

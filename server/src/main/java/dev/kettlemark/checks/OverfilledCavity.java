@@ -48,16 +48,19 @@ public final class OverfilledCavity implements Rule {
     boolean isLikely =
         piece.density().written() && middle > mould.cavity().millilitres() * ROUNDING;
     Severity straddling = isLikely ? Severity.WARNING : Severity.INFORMATION;
-    Finding finding = INFO.at(
-            piece.weight(),
-            "%s at %s takes %s, and `%s` holds %s",
-            Display.mass(piece.mass()),
-            Display.density(piece.density().band()),
-            volume(piece.volume()),
-            mould.name().value(),
-            volume(Band.of(mould.cavity())))
-        .as(overflows ? Severity.ERROR : straddling)
-        .because("what does not fit runs over the rim, and the pieces stick together");
+    Finding finding = OtherPlace.tool(
+        INFO.at(
+                piece.weight(),
+                "%s at %s takes %s, and `%s` holds %s",
+                Display.mass(piece.mass()),
+                Display.density(piece.density().band()),
+                volume(piece.volume()),
+                mould.name().value(),
+                volume(Band.of(mould.cavity())))
+            .as(overflows ? Severity.ERROR : straddling)
+            .because("what does not fit runs over the rim, and the pieces stick together"),
+        subject,
+        mould.name().value());
     return finding.withFixes(fixes(subject, piece, mould));
   }
 

@@ -49,14 +49,17 @@ public final class OverfullBowl implements Rule {
       VesselSplit split,
       Located<String> bowl) {
     Mass limit = split.whips().high();
-    Finding finding = INFO.at(
-            bowl.span(),
-            "%s in `%s` is more than the %s that it whips",
-            Display.estimate(split.total()),
-            bowl.value(),
-            Display.batch(limit))
-        .because("it runs over or stays flat; make %d charges of %s"
-            .formatted(split.charges(), Display.estimate(split.each())));
+    Finding finding = OtherPlace.tool(
+        INFO.at(
+                bowl.span(),
+                "%s in `%s` is more than the %s that it whips",
+                Display.estimate(split.total()),
+                bowl.value(),
+                Display.batch(limit))
+            .because("it runs over or stays flat; make %d charges of %s"
+                .formatted(split.charges(), Display.estimate(split.each()))),
+        subject,
+        bowl.value());
     Finding judged = whipped(stage) > limit.grams() ? finding.as(Severity.ERROR) : finding;
     return judged.withFixes(fixes(subject, computed, split, bowl, limit));
   }

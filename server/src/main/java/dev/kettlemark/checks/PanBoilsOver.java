@@ -87,14 +87,17 @@ public final class PanBoilsOver implements Rule {
       double litres,
       double risen,
       double holds) {
-    Finding finding = INFO.at(
-            pan.span(),
-            "about %s boil up to %s, and `%s` holds %s",
-            volume(litres),
-            volume(risen),
-            pan.value(),
-            volume(holds))
-        .because("hot sugar that boils over burns the skin deeply and feeds the fire");
+    Finding finding = OtherPlace.tool(
+        INFO.at(
+                pan.span(),
+                "about %s boil up to %s, and `%s` holds %s",
+                volume(litres),
+                volume(risen),
+                pan.value(),
+                volume(holds))
+            .because("hot sugar that boils over burns the skin deeply and feeds the fire"),
+        subject,
+        pan.value());
     Finding judged = litres > holds ? finding.as(Severity.ERROR) : finding;
     Optional<House.Vessel> larger = house.vessels().stream()
         .filter(vessel -> vessel.kind().equals("pan"))

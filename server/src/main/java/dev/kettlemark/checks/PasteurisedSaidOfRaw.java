@@ -7,8 +7,11 @@ import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.text.Span;
+import dev.kettlemark.text.TextEdit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -37,7 +40,7 @@ public final class PasteurisedSaidOfRaw implements Rule {
     if (declaration.isPresent() && declaration.get() instanceof Ingredient ingredient) {
       return ingredient.hasTrait("raw-animal")
           ? said(subject, ingredient.title(), ingredient.facts(), List.of("label", "names", "note"))
-              .map(span -> finding(span, ingredient.name().value()))
+              .map(span -> finding(subject, span, ingredient.name().value()))
               .toList()
           : List.of();
     }
@@ -56,7 +59,7 @@ public final class PasteurisedSaidOfRaw implements Rule {
     }
     Optional<String> title = subject.declaration().flatMap(Declaration::title);
     return said(subject, title, label.facts(), List.of("note"))
-        .map(span -> finding(span, raw.get(0).name()))
+        .map(span -> finding(subject, span, raw.get(0).name()))
         .toList();
   }
 
@@ -77,8 +80,20 @@ public final class PasteurisedSaidOfRaw implements Rule {
     return PASTEURISED.matcher(text).find();
   }
 
-  private static Finding finding(Span span, String raw) {
+  private static Finding finding(Subject subject, Span span, String raw) {
     return INFO.at(span, "`%s` is raw, and here it is called pasteurised", raw)
-        .because("who must not eat raw egg trusts the word");
+        .because("who must not eat raw egg trusts the word")
+        .withFix(new Fix("Write `raw`", raw(subject, span)));
+  }
+
+  /** The word, wherever it stands in the place that was found. */
+  private static List<TextEdit> raw(Subject subject, Span span) {
+    List<TextEdit> edits = new ArrayList<>();
+    Matcher word = PASTEURISED.matcher(subject.text()).region(span.start(), span.end());
+    while (word.find()) {
+      boolean isCapital = Character.isUpperCase(subject.text().charAt(word.start()));
+      edits.add(new TextEdit(new Span(word.start(), word.end()), isCapital ? "Raw" : "raw"));
+    }
+    return edits;
   }
 }

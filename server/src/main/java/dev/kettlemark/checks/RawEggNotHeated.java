@@ -10,8 +10,6 @@ import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.EggSafety;
-import dev.kettlemark.syntax.Lexeme;
-import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -103,14 +101,7 @@ public final class RawEggNotHeated implements Rule {
     return verdict == EggSafety.Verdict.NOT_PASTEURISED ? Severity.ERROR : Severity.WARNING;
   }
 
-  /** Throughout the section, or its steps would speak of something that is not weighed. */
-  private static Fix pasteurised(Subject subject, String raw) {
-    String text = subject.text();
-    List<TextEdit> edits = subject.section().lexemes().stream()
-        .filter(lexeme -> lexeme.kind() == Lexeme.Kind.NAME)
-        .filter(lexeme -> lexeme.span().of(text).equals(raw))
-        .map(lexeme -> new TextEdit(lexeme.span(), PASTEURISED))
-        .toList();
-    return new Fix("Use `" + PASTEURISED + "`", edits);
+  static Fix pasteurised(Subject subject, String raw) {
+    return RenamedHere.fix("Use `" + PASTEURISED + "`", subject, raw, PASTEURISED);
   }
 }

@@ -36,7 +36,8 @@ public final class ReleasedWithoutTrial implements Rule {
                     status.span(),
                     "`%s` is released, and the library holds no trial of it",
                     declaration.name().value())
-                .because("as far as it tells, nobody has ever made it")))
+                .because("as far as it tells, nobody has ever made it")
+                .withFix(Fix.replace("Set `status bench`", status.span(), "bench"))))
         .stream()
         .toList();
   }

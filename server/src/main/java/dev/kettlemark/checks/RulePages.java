@@ -1,9 +1,11 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.model.Threshold;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 
 /** The page of each rule: what, why, example, better, when to ignore, source. */
@@ -25,5 +27,14 @@ public final class RulePages {
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
+  }
+
+  /** The thresholds that a rule goes by, as its page names them. */
+  public static List<Threshold<?>> thresholds(String id) {
+    String page = page(id).orElse("");
+    return Threshold.all().stream()
+        .filter(threshold -> page.contains("`" + threshold.word() + "`")
+            || page.contains("`threshold " + threshold.word() + "`"))
+        .toList();
   }
 }

@@ -100,6 +100,7 @@ public final class Rules {
       new TextureMismatch(),
       new NoGrain(),
       new SpoilingOnShelf(),
+      new PerishableInRoom(),
       new WaterBetweenLayers(),
       new DampStorage(),
       new FoamLiquidOff(),
@@ -159,6 +160,7 @@ public final class Rules {
       new UseWithoutSource(),
       new ConflictingDensity(),
       new ImplausibleDensity(),
+      new UnknownSubject(),
       new WeightOffPrediction(),
       new ImpossibleWeight(),
       new CookOutOfTolerance(),
@@ -251,7 +253,7 @@ public final class Rules {
     boolean isReadOnly = subject.excess().isPresent();
     for (Rule rule : ALL) {
       if (isReadOnly ? rule.isAboutReading() : !rule.isAboutAcceptances()) {
-        findings.addAll(rule.check(subject));
+        findings.addAll(HouseLimits.check(rule, subject));
       }
     }
     findings.sort(BY_PLACE);

@@ -57,8 +57,13 @@ public final class ScaledBoil implements Rule {
         .filter(batch -> subject.isWrittenHere(batch.span()) && boils(formula))
         .flatMap(batch -> largest
             .filter(made -> isFar(batch.value(), made, most))
-            .map(
-                made -> finding(batch.span(), "this batch", batch.value(), made, "largest trial")));
+            .map(made -> finding(batch.span(), "this batch", batch.value(), made, "largest trial")
+                .withFixes(BatchFix.smaller(
+                        subject,
+                        formula,
+                        made.doubleValue() * most.fraction() / batch.value().doubleValue())
+                    .stream()
+                    .toList())));
   }
 
   private static Stream<BigFraction> batch(Entry entry) {

@@ -1,6 +1,8 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Lookup;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Quantity;
@@ -59,24 +61,33 @@ public final class ScaledTimes implements Rule {
     for (Stage stage : variant.stages()) {
       parent
           .stage(stage.name().value())
-          .ifPresent(before -> findings.addAll(check(subject, stage, before, factor)));
+          .ifPresent(before -> findings.addAll(check(subject, parent, stage, before, factor)));
     }
     return findings;
   }
 
-  private static List<Finding> check(Subject subject, Stage stage, Stage before, double factor) {
+  private static List<Finding> check(
+      Subject subject, Formula parent, Stage stage, Stage before, double factor) {
     List<Finding> findings = new ArrayList<>();
     for (Statement step : stage.steps()) {
       Optional<Located<Quantity>> now = step.figure(Unit.Dimension.TIME);
-      Optional<Quantity> then = sameRank(stage, step, before)
+      Optional<Located<Quantity>> then = sameRank(stage, step, before)
           .flatMap(old -> old.figure(Unit.Dimension.TIME))
-          .map(Located::value)
-          .filter(time -> time.middleInBase().signum() > 0);
+          .filter(time -> time.value().middleInBase().signum() > 0);
       if (now.isPresent() && then.isPresent()) {
-        double ratio =
-            now.get().value().middleInBase().divide(then.get().middleInBase()).doubleValue();
+        double ratio = now.get()
+            .value()
+            .middleInBase()
+            .divide(then.get().value().middleInBase())
+            .doubleValue();
         if (Math.abs(ratio / factor - 1) <= SAME) {
-          findings.add(finding(subject, now.get(), then.get(), factor));
+          Finding finding = finding(subject, now.get(), then.get().value(), factor);
+          findings.add(subject
+              .ask(Lookup.of(Kind.MATERIAL, parent.name().value()))
+              .filter(entry -> !parent.inherits(then.get().span()))
+              .map(entry ->
+                  finding.withRelated(entry.origin(then.get().span()), "the time of the parent"))
+              .orElse(finding));
         }
       }
     }

@@ -69,14 +69,20 @@ public final class SharedBowl implements Rule {
             .flatMap(made -> made.uses().stream())
             .anyMatch(use -> use.says("allergen", word)))
         .findFirst()
-        .map(word -> INFO.at(
-                claim.word().span(),
-                "`%s`, and `%s` brings %s into `%s` too",
-                claim.word().value(),
+        .map(word -> OtherPlace.heading(
+                INFO.at(
+                        claim.word().span(),
+                        "`%s`, and `%s` brings %s into `%s` too",
+                        claim.word().value(),
+                        name,
+                        word.replace('-', ' '),
+                        bowl.get())
+                    .because(
+                        "a bowl and a whisk carry foam over; clean them wet, or keep a set apart"),
+                subject,
                 name,
-                word.replace('-', ' '),
-                bowl.get())
-            .because("a bowl and a whisk carry foam over; clean them wet, or keep a set apart"));
+                "made in the same bowl")
+            .withFixes(claim.withdraw().stream().toList()));
   }
 
   private static Set<String> bowls(Formula formula) {

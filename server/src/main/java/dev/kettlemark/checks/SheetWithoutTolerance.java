@@ -1,6 +1,8 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Lookup;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Located;
@@ -40,11 +42,17 @@ public final class SheetWithoutTolerance implements Rule {
     if (!bare.isEmpty()) {
       CookStep cook = bare.get(0);
       return Stream.of(INFO.at(
-              sheet.name().span(),
-              "`%s` of `%s` cooks to one temperature without a tolerance",
-              cook.stage().name().value(),
-              name)
-          .because("the line cannot decide what it may send on; write `± 1` behind the target"));
+                  sheet.name().span(),
+                  "`%s` of `%s` cooks to one temperature without a tolerance",
+                  cook.stage().name().value(),
+                  name)
+              .because("the line cannot decide what it may send on; write `± 1` behind the target"))
+          .map(finding -> sheet
+              .subject()
+              .ask(Lookup.of(Kind.MATERIAL, name))
+              .filter(entry -> !computed.formula().inherits(cook.target().span()))
+              .map(entry -> finding.withRelated(entry.origin(cook.target().span()), "cooked here"))
+              .orElse(finding));
     }
     return hasCriterion(computed.formula(), sheet.facts())
         ? Stream.empty()

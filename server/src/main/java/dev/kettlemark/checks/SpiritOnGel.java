@@ -72,13 +72,17 @@ public final class SpiritOnGel implements Rule {
   private static Finding finding(
       Subject subject, ComputedFormula formula, Agent agent, Ratio spirit) {
     Ratio limit = agent.traits().ethanol().orElse(Ratio.ONE);
-    Finding finding = INFO.at(
-            agent.line().span(),
-            "%s of the liquid around `%s` is spirit, and it stands %s",
-            Display.estimate(spirit),
-            agent.name(),
-            Display.trimmed(limit.percent(), 1) + " %")
-        .because("spirit takes its water away; it falls out in threads or does not set");
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                agent.line().span(),
+                "%s of the liquid around `%s` is spirit, and it stands %s",
+                Display.estimate(spirit),
+                agent.name(),
+                Display.trimmed(limit.percent(), 1) + " %")
+            .because("spirit takes its water away; it falls out in threads or does not set"),
+        subject,
+        agent.name(),
+        "tolerates");
     return strongest(formula)
         .filter(line -> !formula.formula().inherits(line.line().span()))
         .filter(line -> ChargeLines.isOfCharge(formula, line.line()))

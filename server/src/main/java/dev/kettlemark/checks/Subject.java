@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** What a rule looks at: one section, what it declares, what follows from it, and whatever it asks for. */
 public final class Subject {
@@ -32,12 +33,27 @@ public final class Subject {
   private final Scope scope;
   private final OptionalInt excess;
   private final Optional<ComputedFormula> formula;
+  private final Consumer<Threshold<?>> asked;
 
   Subject(Entry entry, Scope scope) {
     this.entry = entry;
     this.scope = scope;
     this.excess = scope.ask(Lookup.excessOf(entry.uri()));
     this.formula = excess.isPresent() ? Optional.empty() : scope.ask(new OwnFormula(entry));
+    this.asked = threshold -> {};
+  }
+
+  private Subject(Subject same, Consumer<Threshold<?>> asked) {
+    this.entry = same.entry;
+    this.scope = same.scope;
+    this.excess = same.excess;
+    this.formula = same.formula;
+    this.asked = asked;
+  }
+
+  /** The same subject, which tells of each threshold that it is asked for. */
+  Subject telling(Consumer<Threshold<?>> of) {
+    return new Subject(this, of);
   }
 
   public Entry entry() {
@@ -100,6 +116,7 @@ public final class Subject {
 
   /** What holds here of a threshold. */
   public <T> T threshold(Threshold<T> threshold) {
+    asked.accept(threshold);
     return scope.ask(Thresholds.holding(entry.uri(), threshold));
   }
 

@@ -60,12 +60,15 @@ public final class ToleranceBelowProbe implements Rule {
     if (tolerance.filter(t -> t.doubleValue() < accuracy - 1e-9).isEmpty()) {
       return Optional.empty();
     }
-    Finding finding = INFO.at(
-            figure.span(),
-            "%s is tighter than the ± %s °C that a probe is off by",
-            Columns.shown(figure.span().of(subject.text())),
-            Display.trimmed(accuracy, 1))
-        .because("nobody can tell whether it was met");
+    Finding finding = OtherPlace.house(
+        INFO.at(
+                figure.span(),
+                "%s is tighter than the ± %s °C that a probe is off by",
+                Columns.shown(figure.span().of(subject.text())),
+                Display.trimmed(accuracy, 1))
+            .because("nobody can tell whether it was met"),
+        subject,
+        "thermometer");
     Matcher written = TOLERANCE.matcher(figure.span().of(subject.text()));
     return Optional.of(
         written.find() ? finding.withFix(widened(figure, written, accuracy)) : finding);

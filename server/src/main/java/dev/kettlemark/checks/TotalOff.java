@@ -126,6 +126,18 @@ public final class TotalOff implements Rule {
             List.of(new Columns(subject.section()).replaceMeasure(line.line(), "q.s."))));
   }
 
+  /**
+   * The water that can take up what another line leaves; empty where a line does so already, where the
+   * lines do not make a whole, and in a variant.
+   */
+  static Optional<Amounts.LineAmount> waterThatTakesUp(
+      Subject subject, ComputedFormula computed, Amounts.LineAmount changed) {
+    return subject.variant().isPresent() || !hasTotal(computed) || isOff(subject, computed)
+        ? Optional.empty()
+        : ChargeLines.of(computed)
+            .largest(line -> !line.equals(changed) && isWater(computed, line.line()));
+  }
+
   private static boolean isWater(ComputedFormula computed, AmountLine line) {
     return computed
         .material(line.ingredient().value())

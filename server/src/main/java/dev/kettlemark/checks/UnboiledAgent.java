@@ -38,16 +38,21 @@ public final class UnboiledAgent implements Rule {
 
   private static Finding finding(Subject subject, AgentReport report) {
     String name = report.agent().name();
-    Finding finding = INFO.at(
-            report.agent().line().span(),
-            "`%s` is never boiled%s",
-            name,
-            report
-                .best()
-                .map(met -> "; the mass around it comes to " + Display.celsius(met.temperature()))
-                .orElse(""))
-        .because(
-            "it dissolves in boiling water only; without a boil it stays a powder and does not gel");
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                report.agent().line().span(),
+                "`%s` is never boiled%s",
+                name,
+                report
+                    .best()
+                    .map(met ->
+                        "; the mass around it comes to " + Display.celsius(met.temperature()))
+                    .orElse(""))
+            .because(
+                "it dissolves in boiling water only; without a boil it stays a powder and does not gel"),
+        subject,
+        name,
+        "needs");
     return AgentHeat.heated(
             subject,
             report.agent(),

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Connective;
@@ -43,6 +44,7 @@ public final class UndissolvedCook implements Rule {
         .filter(step -> step.step().is("cook"))
         .filter(step -> step.after().stream()
             .anyMatch(parcel -> parcel.temperature().isWhollyAbove(GRAINS_ABOVE)))
+        .filter(step -> step.before().stream().noneMatch(StageParcel::isAerated))
         .filter(step -> !isCleared(step))
         .flatMap(step -> sucrose(step)
             .filter(share -> share.compareTo(subject.threshold(Threshold.GRAIN_PRONE)) > 0)

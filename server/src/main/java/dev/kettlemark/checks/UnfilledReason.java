@@ -30,17 +30,19 @@ public final class UnfilledReason implements Rule {
   public List<Finding> check(Subject subject) {
     return subject.acceptances().stream()
         .filter(acceptance -> !acceptance.hasReason())
-        .map(UnfilledReason::finding)
+        .map(acceptance -> finding(subject, acceptance))
         .toList();
   }
 
-  private static Finding finding(Acceptance acceptance) {
+  private static Finding finding(Subject subject, Acceptance acceptance) {
     return INFO.at(
             acceptance.reason().map(Located::span).orElse(acceptance.span()),
-            "why is `%s` accepted",
+            "`%s` is accepted without a reason",
             acceptance.rule().value())
         .because(
             "without a reason in quotes nobody can tell later whether it still holds, and until"
-                + " then it does not");
+                + " then it does not")
+        .withFix(new Fix(
+            "Remove the acceptance", List.of(WrittenLines.of(subject).without(acceptance.span()))));
   }
 }

@@ -6,9 +6,8 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Product;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.reading.Suggestions;
-import dev.kettlemark.syntax.Lexeme;
-import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -53,11 +52,12 @@ public final class UnknownIngredient implements Rule {
   }
 
   private static Finding finding(Subject subject, Located<String> name) {
-    Set<String> known = subject.materialNames();
+    Set<String> known = others(subject);
     List<Fix> fixes = new ArrayList<>();
     Suggestions.near(name.value(), known).stream()
         .limit(MOST_NAMES)
-        .forEach(near -> fixes.add(rename(subject, name.value(), near)));
+        .forEach(near ->
+            fixes.add(RenamedHere.fix("Write `" + near + "`", subject, name.value(), near)));
     fixes.add(describe(subject, name.value()));
     return INFO.at(
             name.span(),
@@ -68,15 +68,11 @@ public final class UnknownIngredient implements Rule {
         .withFixes(fixes);
   }
 
-  /** Renames it throughout the section, or its steps would speak of something not weighed. */
-  private static Fix rename(Subject subject, String old, String near) {
-    String text = subject.text();
-    List<TextEdit> edits = subject.section().lexemes().stream()
-        .filter(lexeme -> lexeme.kind() == Lexeme.Kind.NAME)
-        .filter(lexeme -> lexeme.span().of(text).equals(old))
-        .map(lexeme -> new TextEdit(lexeme.span(), near))
-        .toList();
-    return new Fix("Write `" + near + "`", edits);
+  /** Every name but the section's own, for nothing is made of itself. */
+  private static Set<String> others(Subject subject) {
+    Set<String> names = new LinkedHashSet<>(subject.materialNames());
+    subject.declaration().map(d -> d.name().value()).ifPresent(names::remove);
+    return names;
   }
 
   /** A section without a composition: what is not known must not look known. */

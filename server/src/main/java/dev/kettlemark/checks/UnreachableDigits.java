@@ -65,15 +65,18 @@ public final class UnreachableDigits implements Rule {
       return Optional.empty();
     }
     String rounded = Display.fixed(figure.get().low(), decimals) + " %";
-    return Optional.of(INFO.at(
-            line.measure().span(),
-            "the last digit of %s of %s is %s, and scale `%s` reads %s",
-            Columns.shown(line.measure().span().of(subject.text())),
-            Excerpt.of(line.ingredient().value()),
-            mass(place(charge, figure.get().decimals())),
-            scale.get().name().value(),
-            Display.trimmed(scale.get().step().doubleValue(), 4) + " g")
-        .because("nobody can weigh it")
+    return Optional.of(OtherPlace.tool(
+            INFO.at(
+                    line.measure().span(),
+                    "the last digit of %s of %s is %s, and scale `%s` reads %s",
+                    Columns.shown(line.measure().span().of(subject.text())),
+                    Excerpt.of(line.ingredient().value()),
+                    mass(place(charge, figure.get().decimals())),
+                    scale.get().name().value(),
+                    Display.trimmed(scale.get().step().doubleValue(), 4) + " g")
+                .because("nobody can weigh it"),
+            subject,
+            scale.get().name().value())
         .withFix(new Fix(
             "Round to `" + rounded + "`",
             List.of(ChargeLines.rewritten(subject.text(), line, share, decimals)))));

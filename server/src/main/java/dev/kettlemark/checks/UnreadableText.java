@@ -2,6 +2,7 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Lookup;
+import dev.kettlemark.reading.ReadingProblem;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -32,8 +33,7 @@ public final class UnreadableText implements Rule {
     return Stream.of(
             excess(subject),
             subject.section().problems().stream().map(p -> INFO.at(p.span(), "%s", p.message())),
-            subject.entry().reading().problems().stream()
-                .map(p -> INFO.at(p.span(), "%s", p.message())))
+            subject.entry().reading().problems().stream().map(UnreadableText::finding))
         .flatMap(findings -> findings)
         .toList();
   }
@@ -47,5 +47,12 @@ public final class UnreadableText implements Rule {
                 characters,
                 Document.MOST_CHARACTERS)
             .because("every key would have to wait for it; split it into several files"));
+  }
+
+  private static Finding finding(ReadingProblem problem) {
+    return INFO.at(problem.span(), "%s", problem.message())
+        .withFixes(problem.near().stream()
+            .map(word -> Fix.replace("Write `" + word + "`", problem.span(), word))
+            .toList());
   }
 }

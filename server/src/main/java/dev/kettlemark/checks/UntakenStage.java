@@ -87,6 +87,15 @@ public final class UntakenStage implements Rule {
             stage.name().value())
         .because("without a line such as `all of " + name.value()
             + "` its mass is missing from the balance")
+        .withRelated(
+            subject
+                .entry()
+                .origin(formula
+                    .formula()
+                    .stage(name.value())
+                    .map(made -> made.name().span())
+                    .orElse(name.span())),
+            "made here")
         .withFixes(take(subject, formula, stage, name.value()).stream().toList());
   }
 

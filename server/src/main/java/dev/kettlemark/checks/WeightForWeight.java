@@ -118,15 +118,19 @@ public final class WeightForWeight implements Rule {
       Ingredient fresh,
       double times) {
     AmountLine line = replace.replacement();
-    Finding finding = INFO.at(
-            line.measure().span(),
-            "`%s` takes the place of the same weight of `%s`, with %s times its dry matter",
-            line.ingredient().value(),
-            replace.old().value(),
-            Display.trimmed(times, times < 1 ? 2 : 1))
-        .because(
-            "one part of a powder does the work of many parts of the fresh thing; the rest of it is"
-                + " water, which is weighed in by itself");
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                line.measure().span(),
+                "`%s` takes the place of the same weight of `%s`, with %s times its dry matter",
+                line.ingredient().value(),
+                replace.old().value(),
+                Display.trimmed(times, times < 1 ? 2 : 1))
+            .because(
+                "one part of a powder does the work of many parts of the fresh thing; the rest of it is"
+                    + " water, which is weighed in by itself"),
+        subject,
+        fresh.name().value(),
+        "contains");
     return equal(subject, own, replace, standIn(subject, old, fresh).orElse(1 / times))
         .map(finding::withFix)
         .orElse(finding);

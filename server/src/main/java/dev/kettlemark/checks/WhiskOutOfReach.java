@@ -67,13 +67,17 @@ public final class WhiskOutOfReach implements Rule {
       Mass mass,
       House.Vessel bowl,
       Mass least) {
-    Finding finding = INFO.at(
-            step.step().word().span(),
-            "%s is in `%s`, which whips from %s",
-            Display.mass(mass),
-            bowl.name().value(),
-            Display.mass(least))
-        .because("the whisk does not touch it; make a larger batch, or whip it in a narrow beaker");
+    Finding finding = OtherPlace.tool(
+        INFO.at(
+                step.step().word().span(),
+                "%s is in `%s`, which whips from %s",
+                Display.mass(mass),
+                bowl.name().value(),
+                Display.mass(least))
+            .because(
+                "the whisk does not touch it; make a larger batch, or whip it in a narrow beaker"),
+        subject,
+        bowl.name().value());
     return BatchFix.larger(subject, formula, least.grams() / mass.grams())
         .map(finding::withFix)
         .orElse(finding);

@@ -41,13 +41,17 @@ public final class WrongTemper implements Rule {
   }
 
   private static Finding finding(Subject subject, Located<Quantity> written, TemperRange coat) {
-    Finding finding = INFO.at(
-            written.span(),
-            "`%s` is tempered at %s, not at %s",
-            coat.name(),
-            coat.shown(),
-            Display.celsius(Boiling.band(written.value()).low()))
-        .because("warmer it loses its crystals and blooms, colder it is thick and dull");
+    Finding finding = OtherPlace.fact(
+        INFO.at(
+                written.span(),
+                "`%s` is tempered at %s, not at %s",
+                coat.name(),
+                coat.shown(),
+                Display.celsius(Boiling.band(written.value()).low()))
+            .because("warmer it loses its crystals and blooms, colder it is thick and dull"),
+        subject,
+        coat.name(),
+        "tempers");
     return subject.isWrittenHere(written.span())
         ? finding.withFix(Fix.replace("Temper to " + coat.shown(), written.span(), coat.shown()))
         : finding;

@@ -11,6 +11,7 @@ import dev.kettlemark.features.FormulaTable;
 import dev.kettlemark.features.FormulaTable.StageRows;
 import dev.kettlemark.features.TextTable;
 import dev.kettlemark.features.ThresholdText;
+import dev.kettlemark.library.Thresholds;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.reading.Suggestions;
 import java.io.PrintWriter;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -97,7 +99,7 @@ final class ExplainCommand implements Callable<Integer> {
       rules(terminal.width()).forEach(out::println);
       return ExitCode.DONE;
     }
-    Optional<String> page = RulePages.page(name.get());
+    Optional<String> page = RulePages.page(name.get()).map(text -> text + settings(name.get()));
     Optional<Threshold<?>> threshold = Threshold.named(name.get());
     if (page.isEmpty() && threshold.isPresent()) {
       page = threshold.map(ThresholdText::page);
@@ -108,6 +110,20 @@ final class ExplainCommand implements Callable<Integer> {
       explainFormula(name.get());
     }
     return ExitCode.DONE;
+  }
+
+  /** What of a rule a house may set; empty where it goes by no threshold. */
+  private static String settings(String rule) {
+    List<Threshold<?>> thresholds = RulePages.thresholds(rule);
+    return thresholds.isEmpty()
+        ? ""
+        : "\n## What a house may set\n\n"
+            + "A line of its `house` section sets a limit; the reason belongs behind it.\n\n"
+            + thresholds.stream()
+                .map(threshold -> "- `threshold " + threshold.word() + " "
+                    + ThresholdText.value(Thresholds.usual(threshold)) + "`: "
+                    + threshold.meaning() + "\n")
+                .collect(Collectors.joining());
   }
 
   private void explainFormula(String wanted) {

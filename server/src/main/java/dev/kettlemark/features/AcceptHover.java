@@ -4,12 +4,15 @@ import dev.kettlemark.checks.Acceptances;
 import dev.kettlemark.checks.Finding;
 import dev.kettlemark.checks.Rule;
 import dev.kettlemark.checks.RuleInfo;
+import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.checks.Rules;
 import dev.kettlemark.checks.Verdict;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.model.Acceptance;
+import dev.kettlemark.model.Threshold;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** An acceptance by what it accepts. */
 final class AcceptHover implements HoverAnswer {
@@ -34,6 +37,14 @@ final class AcceptHover implements HoverAnswer {
     Markdown markdown = new Markdown()
         .paragraph("**" + rule.id() + "** — " + rule.severity().word() + ": "
             + Markdown.plain(rule.summary()));
+    List<Threshold<?>> thresholds = RulePages.thresholds(rule.id());
+    if (!thresholds.isEmpty()) {
+      markdown.paragraph("A house may set "
+          + thresholds.stream()
+              .map(threshold -> "`" + threshold.word() + "`")
+              .collect(Collectors.joining(", "))
+          + ".");
+    }
     List<Finding> accepted = Rules.judged(pointed.snapshot(), pointed.entry()).accepted().stream()
         .filter(known -> known.acceptance().equals(acceptance))
         .map(Verdict.Accepted::finding)

@@ -25,7 +25,7 @@ final class Skeletons {
 
   private static final String STAGE = """
       stage ${1:name}
-        ${2:10.00} %             ${3:ingredient}
+        ${2:10.00} %             ${3:white-sugar}
         ${4:mix}$0
       """;
 
@@ -41,9 +41,9 @@ final class Skeletons {
       """;
 
   private static final String VARIANT = """
-      variant ${1:name} "${2:Display name}" of ${3:formula}
+      variant ${1:name} "${2:Display name}" of ${3:parent}
         code      ${4:XX-002}
-        replace   ${5:ingredient}  by ${6:10.00} % ${7:other}$0
+        replace   ${5:honey}  by ${6:10.00} % ${7:other}$0
       """;
 
   private static final String PRODUCT = """

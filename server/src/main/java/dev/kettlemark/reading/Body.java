@@ -13,6 +13,7 @@ import dev.kettlemark.syntax.Section;
 import dev.kettlemark.text.Excerpt;
 import dev.kettlemark.text.Span;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -68,6 +69,12 @@ final class Body {
     problems.add(new ReadingProblem(span, message));
   }
 
+  /** Reports a word that is not among those that may stand there, with the nearest of them. */
+  void reportWord(Span span, String message, String word, Collection<String> known) {
+    problems.add(new ReadingProblem(
+        span, message + Suggestions.sentence(word, known), Suggestions.near(word, known)));
+  }
+
   /** The facts of a section that has nothing but facts. */
   List<Statement> facts(Set<String> words, String kind) {
     List<Statement> facts = new ArrayList<>();
@@ -97,9 +104,7 @@ final class Body {
     if (words.contains(head)) {
       return true;
     }
-    report(
-        statement.head().span(),
-        Excerpt.of(head) + " is no " + kind + Suggestions.sentence(head, words));
+    reportWord(statement.head().span(), Excerpt.of(head) + " is no " + kind, head, words);
     return false;
   }
 

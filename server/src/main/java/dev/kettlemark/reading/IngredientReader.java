@@ -93,9 +93,7 @@ final class IngredientReader {
   private Optional<Component> component(String word, Located<Operand> operand) {
     Optional<Component> component = Component.ofWord(word);
     if (component.isEmpty()) {
-      body.report(
-          operand.span(),
-          Excerpt.of(word) + " is no component" + Suggestions.sentence(word, COMPONENT_WORDS));
+      body.reportWord(operand.span(), Excerpt.of(word) + " is no component", word, COMPONENT_WORDS);
     }
     return component;
   }

@@ -40,7 +40,12 @@ class AnimalNameOnVeganTest {
 
   @Test
   void staysQuietWithoutTheClaim() {
-    animalName.check(
-        "formula f \"Honey nougat\"\n  percent of charge\nstage pan\n  100 % honey\n  mix\n");
+    animalName.check("""
+        formula f "Honey nougat"
+          percent of charge
+        stage pan
+          100 % honey
+          mix
+        """);
   }
 }

@@ -75,7 +75,7 @@ class CountedTwiceTest {
 
   @Test
   void dropsTheLine() {
-    countedTwice.checkFix("Drop the line of `citric-acid`", """
+    countedTwice.checkFix("Drop `citric-acid`", """
         formula mix
         stage pan
           5 % citric-acid

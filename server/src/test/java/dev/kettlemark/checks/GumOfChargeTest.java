@@ -5,6 +5,18 @@ import org.junit.jupiter.api.Test;
 /** The pantry gives xanthan gum 0.05-0.5 % of liquid (Phillips and Williams 2009, from memory). */
 class GumOfChargeTest {
 
+  @Test
+  void leavesADryMixAlone() {
+    RuleFixture.of(new GumOfCharge()).check("""
+        formula gum-premix
+          percent of charge
+        stage bowl
+          2.00 %  xanthan-gum
+          98.00 % icing-sugar
+          blend   xanthan-gum, icing-sugar
+        """);
+  }
+
   private final RuleFixture gumOfCharge = RuleFixture.of(new GumOfCharge());
 
   @Test

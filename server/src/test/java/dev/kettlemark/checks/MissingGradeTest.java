@@ -11,7 +11,6 @@ class MissingGradeTest {
     missingGrade.check("""
         ingredient setting-leaf
                    ^^^^^^^^^^^^ missing-grade: `setting-leaf` does not give its gel strength, such as `bloom 200`
-          role      gelling
           form      sheet
           label     "gelatine"
         """);
@@ -20,6 +19,15 @@ class MissingGradeTest {
   @Test
   void offersNothingAsMarksGelatineByItsLabel() {
     missingGrade.checkNoFix("""
+        ingredient setting-leaf
+          form      sheet
+          label     "gelatine"
+        """);
+  }
+
+  @Test
+  void leavesWhatGelsToTheRuleOfGelatine() {
+    missingGrade.check("""
         ingredient setting-leaf
           role      gelling
           form      sheet
@@ -32,7 +40,6 @@ class MissingGradeTest {
     missingGrade.check("""
         ingredient gelatine-180
                    ^^^^^^^^^^^^ missing-grade: `gelatine-180` does not give its gel strength, such as `bloom 200`
-          role      gelling
           form      powder
         """);
   }
@@ -41,11 +48,9 @@ class MissingGradeTest {
   void mendsTakesTheGradeFromTheName() {
     missingGrade.checkFirstFix("Add `bloom 180`, as its name says", """
         ingredient gelatine-180
-          role      gelling
           form      powder
         """, """
         ingredient gelatine-180
-          role      gelling
           form      powder
           bloom     180
         """);

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Conversions against NIST SP 811 (2008), B.8: °C = (°F − 32) / 1.8. */
@@ -102,7 +103,15 @@ class MissingScaleTest {
 
   @Test
   void leavesTheUnlikelyScalePossible() {
-    missingScale.checkFix("Write `248 °C`", syrup("cook to 248"), syrup("cook to 248 °C"));
+    missingScale.checkFix("Write `195 °F`", syrup("cook to 195"), syrup("cook to 195 °F"));
+    missingScale.checkFix(
+        "Write `150 °C`", syrup("deposit above 150"), syrup("deposit above 150 °C"));
+  }
+
+  @Test
+  void offersNoScaleAtWhichSugarBurnsOrNothingBoils() {
+    missingScale.checkFixes(List.of("Write `248 °F`", "Write `120 °C`"), syrup("cook to 248"));
+    missingScale.checkFixes(List.of("Write `118 °C`"), syrup("cook to 118"));
   }
 
   @Test

@@ -68,7 +68,16 @@ final class RuleFixture {
 
   /** Asserts that the only finding offers no fix. */
   void checkNoFix(String text) {
-    assertEquals(List.of(), only(Document.of("first.kettle", text)).finding().fixes());
+    checkFixes(List.of(), text);
+  }
+
+  /** Asserts which fixes the only finding offers, best first. */
+  void checkFixes(List<String> titles, String text) {
+    assertEquals(
+        titles,
+        only(Document.of("first.kettle", text)).finding().fixes().stream()
+            .map(Fix::title)
+            .toList());
   }
 
   private Placed only(Document document) {

@@ -27,6 +27,7 @@ final class RuleTables {
 
         An *error* cannot be right or is dangerous; a *warning* is very likely wrong; *information* is worth knowing; a *hint* is a plainer form.
         That is how grave a finding mostly is; a rule may tell a milder case as less.
+        A *quick fix* is offered where a change of the text can mend it; it leaves no error and no warning that was not there before.
         A finding may be accepted in the text with a reason, as [the language reference](../grammar/LANGUAGE.md#accepting-what-is-found) says.
 
         """ + rules(catalogue) + """
@@ -46,6 +47,7 @@ final class RuleTables {
 
   private static String rules(Catalogue catalogue) {
     List<List<String>> rows = new ArrayList<>();
+    Mends mends = Mends.found();
     for (Rule rule : Rules.all()) {
       RuleInfo info = rule.info();
       rows.add(List.of(
@@ -53,9 +55,19 @@ final class RuleTables {
           info.severity().word(),
           info.summary(),
           catalogue.of(info).stream().map(Catalogue.Row::mistake).collect(Collectors.joining("; ")),
+          mended(mends, info),
           accepted(info)));
     }
-    return table(List.of("Rule", "Mostly", "Finds", "Such as", "Accepted"), rows);
+    return table(List.of("Rule", "Mostly", "Finds", "Such as", "Mended", "Accepted"), rows);
+  }
+
+  private static String mended(Mends mends, RuleInfo rule) {
+    if (mends.safe().contains(rule.id())) {
+      return "by a quick fix, unseen where only one thing can be meant";
+    }
+    return mends.any().contains(rule.id())
+        ? "by a quick fix"
+        : "by hand: " + Mends.NONE.getOrDefault(rule.id(), "");
   }
 
   private static String accepted(RuleInfo rule) {

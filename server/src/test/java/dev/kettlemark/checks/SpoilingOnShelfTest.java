@@ -83,14 +83,24 @@ class SpoilingOnShelfTest {
         """);
   }
 
-  /** 21 CFR 113.3: food above 0.85 is not shelf-stable by its water activity. */
   @Test
-  void isAnErrorWherePeopleGetIll() {
-    spoilingOnShelf.checkSeverity(Severity.ERROR, """
+  void leavesWhatMakesPeopleIllToAnotherRule() {
+    spoilingOnShelf.check(wet(""));
+    spoilingOnShelf.check(wet("  expect acidity 5.0 pH\n"));
+  }
+
+  /** Acid keeps bacteria down, and no mould. */
+  @Test
+  void tellsOfMouldsOnASourPiece() {
+    spoilingOnShelf.checkSeverity(Severity.WARNING, wet("  expect acidity 3.4 pH\n"));
+  }
+
+  private static String wet(String said) {
+    return """
         formula sweet
           batch   1000 g
           texture soft
-        stage pan
+        %sstage pan
           45.00 % white-sugar
           10.00 % glucose-syrup-42
           45.00 % water
@@ -98,8 +108,8 @@ class SpoilingOnShelfTest {
           cook to 101.5 °C
         product bonbon
           centre 10 g sweet
-          shelf 3 days at 15-18 °C
-        """);
+          shelf 2 months at 15-18 °C
+        """.replace("%s", said);
   }
 
   @Test

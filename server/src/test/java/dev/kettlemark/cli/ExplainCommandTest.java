@@ -27,6 +27,14 @@ class ExplainCommandTest {
   }
 
   @Test
+  void tellsWhatAHouseMaySet() {
+    Run run = Run.of("explain", "total-off");
+    assertTrue(run.out().contains("What a house may set"), run.out());
+    assertTrue(run.out().contains("threshold total-tolerance 0.05 %"), run.out());
+    assertTrue(!Run.of("explain", "missing-unit").out().contains("What a house may set"));
+  }
+
+  @Test
   void showsEveryPageInEightyCells() {
     Rules.all().forEach(rule -> {
       Run run = Run.of("explain", rule.info().id());

@@ -38,6 +38,8 @@ class HoverTest {
     assertEquals("""
         **total-off** — error: the lines do not add up to 100 %
 
+        A house may set `total-tolerance`.
+
         Accepts:
 
         - line 1: the lines add up to 90.00 %, 10.00 % too little""", told);
