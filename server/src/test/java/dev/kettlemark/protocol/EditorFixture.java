@@ -1,7 +1,11 @@
 package dev.kettlemark.protocol;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import dev.kettlemark.Today;
+import dev.kettlemark.protocol.wire.MessageCheck;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
 import java.nio.file.Path;
@@ -62,12 +66,13 @@ final class EditorFixture implements AutoCloseable {
   private final Map<String, String> texts = new ConcurrentHashMap<>();
   private final Map<String, Integer> versions = new ConcurrentHashMap<>();
   private final InitializeResult initialized;
+  private final MessageCheck check = new MessageCheck();
 
   private EditorFixture(InitializeParams params) throws Exception {
     PipedInputStream toServer = new PipedInputStream(1 << 16);
     PipedInputStream toClient = new PipedInputStream(1 << 16);
-    PipedOutputStream fromClient = new PipedOutputStream(toServer);
-    PipedOutputStream fromServer = new PipedOutputStream(toClient);
+    OutputStream fromClient = check.ofClient(new PipedOutputStream(toServer));
+    OutputStream fromServer = check.ofServer(new PipedOutputStream(toClient));
     serving = new Thread(() -> exitCode.complete(KettlemarkServer.serve(
         "test", toServer, fromServer, OptionalLong.empty(), () -> Today.DAY)));
     serving.setDaemon(true);
@@ -199,7 +204,9 @@ final class EditorFixture implements AutoCloseable {
   }
 
   <T> T await(CompletableFuture<T> answer) throws Exception {
-    return answer.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    T given = answer.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    assertEquals(List.of(), check.faults());
+    return given;
   }
 
   static TextDocumentIdentifier id(String uri) {
@@ -248,10 +255,12 @@ final class EditorFixture implements AutoCloseable {
     return await(exitCode);
   }
 
+  /** Ends the server; every message of both sides must have been as the protocol describes it. */
   @Override
   public void close() throws IOException {
     server.exit();
     serving.interrupt();
+    assertEquals(List.of(), check.faults());
   }
 
   private static final class Client implements LanguageClient {
