@@ -21,6 +21,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.TextDocumentClientCapabilities;
+import org.eclipse.lsp4j.CodeActionKindCapabilities;
+import org.eclipse.lsp4j.CodeActionLiteralSupportCapabilities;
+import org.eclipse.lsp4j.CodeActionCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
@@ -114,9 +118,22 @@ final class EditorFixture implements AutoCloseable {
     return new EditorFixture(params);
   }
 
-  private static InitializeParams params() {
+  /** Any editor that the test describes. */
+  static EditorFixture with(InitializeParams params) throws Exception {
+    return new EditorFixture(params);
+  }
+
+  /** An editor of the usual kind: it reads code actions and applies edits, and is told findings. */
+  static InitializeParams params() {
     InitializeParams params = new InitializeParams();
-    params.setCapabilities(new ClientCapabilities());
+    CodeActionCapabilities actions = new CodeActionCapabilities();
+    actions.setCodeActionLiteralSupport(
+        new CodeActionLiteralSupportCapabilities(new CodeActionKindCapabilities(List.of(""))));
+    TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
+    text.setCodeAction(actions);
+    ClientCapabilities capabilities = new ClientCapabilities();
+    capabilities.setTextDocument(text);
+    params.setCapabilities(capabilities);
     return params;
   }
 

@@ -54,9 +54,11 @@ public final class ServerProcess {
     MessageJsonHandler json = new MessageJsonHandler(methods, WholeNumbers::register);
     frames = new FrameReader(in);
     decoder = new MessageDecoder(json);
+    CallListener listener =
+        server instanceof CallListener own ? own : (method, outcome, took) -> {};
     outbox = new Outbox(out, json, ending::complete);
     remote =
-        new RemoteEndpoint(outbox, new Fence(ServiceEndpoints.toEndpoint(server)), Fence::describe);
+        new RemoteEndpoint(outbox, new Fence(ServiceEndpoints.toEndpoint(server), listener), Fence::describe);
     json.setMethodProvider(remote);
     remote.setJsonHandler(json);
   }
