@@ -51,7 +51,10 @@ public final class ServerProcess {
     Map<String, JsonRpcMethod> methods =
         new LinkedHashMap<>(ServiceEndpoints.getSupportedMethods(clientType));
     methods.putAll(ServiceEndpoints.getSupportedMethods(server.getClass()));
-    MessageJsonHandler json = new MessageJsonHandler(methods, WholeNumbers::register);
+    MessageJsonHandler json = new MessageJsonHandler(methods, builder -> {
+      WholeNumbers.register(builder);
+      NullVersions.register(builder);
+    });
     frames = new FrameReader(in);
     decoder = new MessageDecoder(json);
     CallListener listener =

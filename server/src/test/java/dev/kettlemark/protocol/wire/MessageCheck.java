@@ -12,8 +12,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -32,6 +34,7 @@ public final class MessageCheck {
   private final Side server = new Side("the server");
   private final Map<JsonElement, String> partial = new ConcurrentHashMap<>();
   private final List<String> faults = new CopyOnWriteArrayList<>();
+  private final BlockingQueue<JsonElement> results = new LinkedBlockingQueue<>();
   private final AtomicInteger checked = new AtomicInteger();
 
   /** One end, with what it has asked and not yet been answered. */
@@ -54,6 +57,11 @@ public final class MessageCheck {
   /** What was wrong so far, in words. */
   public List<String> faults() {
     return List.copyOf(faults);
+  }
+
+  /** The results of the server as they were sent, for what the client's library cannot read. */
+  public BlockingQueue<JsonElement> results() {
+    return results;
   }
 
   /** How many messages were held against the model. */
@@ -135,6 +143,9 @@ public final class MessageCheck {
       return right ? Optional.empty() : Optional.of("an error without a code or message");
     }
     JsonElement result = message.has("result") ? message.get("result") : JsonNull.INSTANCE;
+    if (asker == client) {
+      results.add(result);
+    }
     return LSP.result(method, result).map(fault -> "the answer to " + method + ": " + fault);
   }
 
