@@ -2,16 +2,19 @@ package dev.kettlemark.protocol;
 
 import com.google.gson.JsonObject;
 import dev.kettlemark.features.Hover;
+import dev.kettlemark.features.HoverText;
 import dev.kettlemark.features.Outline;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeLens;
 import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.MarkupKind;
+import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.WorkspaceSymbol;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
@@ -66,12 +69,32 @@ final class Resolving {
       return CompletableFuture.completedFuture(hint);
     }
     return with(state, hint.getData(), scene -> {
-      int offset = Math.max(0, scene.offset(hint.getPosition()) - 1);
-      Hover.at(scene.snapshot(), scene.document(), offset)
-          .ifPresent(text -> hint.setTooltip(
-              Either.forRight(new MarkupContent(MarkupKind.MARKDOWN, text.markdown()))));
+      hovers(scene, hint.getPosition())
+          .filter(text -> hint.getLabel().isLeft() && text.contains(figure(hint)))
+          .findFirst()
+          .or(() -> hovers(scene, hint.getPosition()).findFirst())
+          .ifPresent(text ->
+              hint.setTooltip(Either.forRight(new MarkupContent(MarkupKind.MARKDOWN, text))));
       return Optional.of(hint);
     });
+  }
+
+  /** In front of the hint stands its figure, or what the figure is of; the figure then leads the line. */
+  private static Stream<String> hovers(Scene scene, Position position) {
+    int behind = scene.offset(position);
+    int start = scene.offset(new Position(position.getLine(), 0));
+    String line = scene.source().text().substring(start, behind);
+    return Stream.of(behind - 1, start + line.length() - line.stripLeading().length())
+        .filter(offset -> offset >= start)
+        .flatMap(offset ->
+            Hover.at(scene.snapshot(), scene.document(), offset).stream())
+        .map(HoverText::markdown);
+  }
+
+  /** The last part of a label, such as {@code 0.297 g}. */
+  private static String figure(InlayHint hint) {
+    String label = hint.getLabel().getLeft();
+    return label.substring(label.lastIndexOf('·') + 1).strip();
   }
 
   /** Where in its file a symbol stands. */

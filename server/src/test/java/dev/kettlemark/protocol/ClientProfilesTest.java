@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonObject;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
@@ -234,9 +237,12 @@ class ClientProfilesTest {
             editor.await(documents.inlayHint(new InlayHintParams(EditorFixture.id(uri), ALL)))) {
           figures++;
           Position at = hint.getPosition();
-          String told = hover(editor, uri, new Position(at.getLine(), at.getCharacter() - 1));
+          String line = editor.text(uri).split("\n", -1)[at.getLine()];
+          int first = line.length() - line.stripLeading().length();
+          String told = hover(editor, uri, new Position(at.getLine(), at.getCharacter() - 1))
+              + hover(editor, uri, new Position(at.getLine(), first));
           figures(hint.getLabel().getLeft())
-              .filter(figure -> !told.contains(figure))
+              .filter(figure -> !isTold(figure, told))
               .forEach(figure -> missing.add(place(file, at) + " hint " + figure + " not in " + told));
         }
         for (CodeLens lens :
@@ -245,7 +251,7 @@ class ClientProfilesTest {
           Position at = lens.getRange().getStart();
           String told = hover(editor, uri, at);
           figures(lens.getCommand().getTitle())
-              .filter(figure -> !told.contains(figure))
+              .filter(figure -> !isTold(figure, told))
               .forEach(figure -> missing.add(place(file, at) + " lens " + figure + " not in " + told));
         }
       }
@@ -254,10 +260,22 @@ class ClientProfilesTest {
     assertEquals("", String.join("\n", missing.subList(0, Math.min(12, missing.size()))), () -> missing.size() + " are missing");
   }
 
+  private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
+
   private static Stream<String> figures(String label) {
-    return Stream.of(label.split(" · "))
-        .map(part -> part.replaceAll("^[^0-9−-]*", ""))
-        .filter(part -> !part.isBlank());
+    return NUMBER.matcher(label).results().map(MatchResult::group);
+  }
+
+  /** Whether a text holds a figure, or one that rounds to it. */
+  private static boolean isTold(String figure, String text) {
+    BigDecimal wanted = new BigDecimal(figure);
+    return NUMBER
+        .matcher(text)
+        .results()
+        .map(found -> new BigDecimal(found.group()))
+        .anyMatch(found ->
+            found.subtract(wanted).abs().compareTo(wanted.ulp().divide(BigDecimal.valueOf(2)))
+                <= 0);
   }
 
   private static String place(Path file, Position at) {
