@@ -7,6 +7,7 @@ import dev.kettlemark.features.Outline;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeLens;
@@ -79,15 +80,17 @@ final class Resolving {
     });
   }
 
-  /** In front of the hint stands its figure, or what the figure is of; the figure then leads the line. */
+  /** Words of the line in front of the hint, the nearest first: its figure, or what the figure is of. */
   private static Stream<String> hovers(Scene scene, Position position) {
     int behind = scene.offset(position);
     int start = scene.offset(new Position(position.getLine(), 0));
     String line = scene.source().text().substring(start, behind);
-    return Stream.of(behind - 1, start + line.length() - line.stripLeading().length())
-        .filter(offset -> offset >= start)
-        .flatMap(offset ->
-            Hover.at(scene.snapshot(), scene.document(), offset).stream())
+    return IntStream.iterate(line.length() - 1, column -> column >= 0, column -> column - 1)
+        .filter(column -> line.charAt(column) != ' '
+            && (column == line.length() - 1 || column == 0 || line.charAt(column - 1) == ' '))
+        .boxed()
+        .flatMap(column ->
+            Hover.at(scene.snapshot(), scene.document(), start + column).stream())
         .map(HoverText::markdown);
   }
 

@@ -3,6 +3,7 @@ package dev.kettlemark.protocol;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.eclipse.lsp4j.jsonrpc.CancelChecker;
@@ -16,20 +17,22 @@ final class Work {
 
   private final CancelChecker request;
   private final Optional<Progress> progress;
-  private volatile boolean stopped;
+  private final AtomicBoolean stopped;
 
-  Work(CancelChecker request, Optional<Progress> progress) {
+  /**
+   * Work that a request waits for.
+   *
+   * @param stopped is set from outside when the user wants to wait no longer
+   */
+  Work(CancelChecker request, Optional<Progress> progress, AtomicBoolean stopped) {
     this.request = request;
     this.progress = progress;
+    this.stopped = stopped;
   }
 
   /** Work that nobody waits for and nobody stops. */
   static Work unwatched() {
-    return new Work(() -> {}, Optional.empty());
-  }
-
-  void stop() {
-    stopped = true;
+    return new Work(() -> {}, Optional.empty(), new AtomicBoolean());
   }
 
   /**
@@ -39,7 +42,7 @@ final class Work {
    */
   void check() {
     request.checkCanceled();
-    if (stopped) {
+    if (stopped.get()) {
       throw new CancellationException("stopped by the user");
     }
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -27,7 +28,7 @@ final class Works {
 
   private final Executor workers;
   private final Supplier<LanguageClient> client;
-  private final Map<Either<String, Integer>, Work> byToken = new ConcurrentHashMap<>();
+  private final Map<Either<String, Integer>, AtomicBoolean> stops = new ConcurrentHashMap<>();
   private final AtomicInteger lastToken = new AtomicInteger();
 
   Works(Executor workers, Supplier<LanguageClient> client) {
@@ -41,16 +42,17 @@ final class Works {
     Optional<Either<String, Integer>> token = Optional.ofNullable(params.getWorkDoneToken());
     Optional<Progress> progress =
         token.map(given -> new Progress(client.get()::notifyProgress, given, title, true));
+    AtomicBoolean stop = new AtomicBoolean();
+    token.ifPresent(given -> stops.put(given, stop));
     return CompletableFutures.computeAsync(workers, request -> {
-      Work work = new Work(request, progress);
-      work.check();
-      token.ifPresent(given -> byToken.put(given, work));
-      progress.ifPresent(Progress::open);
+      Work work = new Work(request, progress, stop);
       try {
+        work.check();
+        progress.ifPresent(Progress::open);
         return job.apply(work);
       } finally {
         progress.ifPresent(Progress::end);
-        token.ifPresent(byToken::remove);
+        token.ifPresent(given -> stops.remove(given, stop));
       }
     });
   }
@@ -63,7 +65,7 @@ final class Works {
     }
     Either<String, Integer> token = Either.forLeft("kettlemark-" + lastToken.incrementAndGet());
     Progress progress = new Progress(client.get()::notifyProgress, token, title, false);
-    Work work = new Work(() -> {}, Optional.of(progress));
+    Work work = new Work(() -> {}, Optional.of(progress), new AtomicBoolean());
     // Nobody waits for the answer: work must not hang on a client that gives none.
     var unused = client
         .get()
@@ -78,7 +80,7 @@ final class Works {
 
   /** The user wants to wait no longer. */
   void stop(Either<String, Integer> token) {
-    Optional.ofNullable(byToken.get(token)).ifPresent(Work::stop);
+    Optional.ofNullable(stops.get(token)).ifPresent(stop -> stop.set(true));
   }
 
   /** Where parts of a result go; empty for a request that wants its answer whole. */

@@ -238,12 +238,15 @@ class ClientProfilesTest {
           figures++;
           Position at = hint.getPosition();
           String line = editor.text(uri).split("\n", -1)[at.getLine()];
-          int first = line.length() - line.stripLeading().length();
-          String told = hover(editor, uri, new Position(at.getLine(), at.getCharacter() - 1))
-              + hover(editor, uri, new Position(at.getLine(), first));
+          String told = hover(editor, uri, new Position(at.getLine(), at.getCharacter() - 1));
+          for (int column = 0; column < at.getCharacter(); column++) {
+            boolean begins = column > 0 && line.charAt(column - 1) == ' ' && line.charAt(column) != ' ';
+            told += begins ? hover(editor, uri, new Position(at.getLine(), column)) : "";
+          }
+          String all = told;
           figures(hint.getLabel().getLeft())
-              .filter(figure -> !isTold(figure, told))
-              .forEach(figure -> missing.add(place(file, at) + " hint " + figure + " not in " + told));
+              .filter(figure -> !isTold(figure, all))
+              .forEach(figure -> missing.add(place(file, at) + " hint " + figure + " not in " + all));
         }
         for (CodeLens lens :
             editor.await(documents.codeLens(new CodeLensParams(EditorFixture.id(uri))))) {

@@ -35,6 +35,7 @@ public final class MessageCheck {
   private final Map<JsonElement, String> partial = new ConcurrentHashMap<>();
   private final List<String> faults = new CopyOnWriteArrayList<>();
   private final BlockingQueue<JsonElement> results = new LinkedBlockingQueue<>();
+  private final BlockingQueue<JsonObject> errors = new LinkedBlockingQueue<>();
   private final AtomicInteger checked = new AtomicInteger();
 
   /** One end, with what it has asked and not yet been answered. */
@@ -62,6 +63,11 @@ public final class MessageCheck {
   /** The results of the server as they were sent, for what the client's library cannot read. */
   public BlockingQueue<JsonElement> results() {
     return results;
+  }
+
+  /** What the server answered instead of results. */
+  public BlockingQueue<JsonObject> errors() {
+    return errors;
   }
 
   /** How many messages were held against the model. */
@@ -139,6 +145,9 @@ public final class MessageCheck {
     }
     if (message.has("error")) {
       JsonObject error = message.getAsJsonObject("error");
+      if (asker == client) {
+        errors.add(error);
+      }
       boolean right = error.has("code") && error.has("message") && !message.has("result");
       return right ? Optional.empty() : Optional.of("an error without a code or message");
     }
