@@ -63,8 +63,7 @@ public final class Navigation {
   }
 
   private static Stream<Place> places(Snapshot snapshot, Symbol symbol, boolean defining) {
-    return documents(snapshot)
-        .flatMap(document -> places(snapshot, document, symbol, defining));
+    return documents(snapshot).flatMap(document -> places(snapshot, document, symbol, defining));
   }
 
   /** All documents, those of the user before the pantry. */

@@ -45,9 +45,7 @@ public final class ReportPages {
     TrialReport report = TrialReport.of(snapshot, formula);
     return page(
         formula.map(name -> "Trials of " + name).orElse("Trials"),
-        report.trials().isEmpty()
-            ? List.of("no trials")
-            : TrialReportText.lines(report, WIDTH));
+        report.trials().isEmpty() ? List.of("no trials") : TrialReportText.lines(report, WIDTH));
   }
 
   /**
@@ -58,9 +56,8 @@ public final class ReportPages {
    */
   public static Optional<String> label(Snapshot snapshot, Entry entry, Optional<String> market) {
     return Labels.label(snapshot, entry).flatMap(label -> {
-      List<Market> markets = market
-          .map(name -> Market.ofWord(name).stream().toList())
-          .orElseGet(label::markets);
+      List<Market> markets =
+          market.map(name -> Market.ofWord(name).stream().toList()).orElseGet(label::markets);
       String text = markets.stream()
           .map(one -> block(LabelText.lines(label, one, WIDTH)))
           .collect(Collectors.joining("\n"));
@@ -96,8 +93,8 @@ public final class ReportPages {
     }
     return parts.isEmpty()
         ? Optional.empty()
-        : Optional.of("# How the figures of " + table.name() + " came about\n\n"
-            + String.join("\n", parts));
+        : Optional.of(
+            "# How the figures of " + table.name() + " came about\n\n" + String.join("\n", parts));
   }
 
   private static String stage(FormulaTable.StageRows stage) {

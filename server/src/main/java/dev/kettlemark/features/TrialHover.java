@@ -27,8 +27,8 @@ final class TrialHover implements HoverAnswer {
                 .flatMap(span -> compared.get().readings().stream()
                     .filter(reading -> reading.measurement().line().span().equals(line.span()))
                     .findFirst()
-                    .map(reading -> pointed.text(
-                        one(compared.get(), reading, otherScale(pointed)), span)))));
+                    .map(reading ->
+                        pointed.text(one(compared.get(), reading, otherScale(pointed)), span)))));
   }
 
   private static Optional<Line.StatementLine> measured(Pointed pointed) {
@@ -74,8 +74,7 @@ final class TrialHover implements HoverAnswer {
         .orElse("");
   }
 
-  private static Markdown one(
-      TrialComparison compared, TrialReading reading, String otherScale) {
+  private static Markdown one(TrialComparison compared, TrialReading reading, String otherScale) {
     Markdown markdown = new Markdown();
     String unit = reading.measurement().quantity().unit();
     markdown.paragraph("**" + reading.measurement().shown() + otherScale + "** "

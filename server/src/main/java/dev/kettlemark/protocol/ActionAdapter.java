@@ -155,6 +155,8 @@ final class ActionAdapter {
   /** A client may ask for some kinds only; a kind stands for all below it. */
   private static boolean wants(@Nullable List<String> only, String kind) {
     return only == null
-        || only.stream().anyMatch(wanted -> wanted.isEmpty() || kind.equals(wanted) || kind.startsWith(wanted + "."));
+        || only.stream()
+            .anyMatch(
+                wanted -> wanted.isEmpty() || kind.equals(wanted) || kind.startsWith(wanted + "."));
   }
 }

@@ -54,8 +54,8 @@ final class ActionForms {
     Range range = GSON.fromJson(told.get("range"), Range.class);
     CodeActionContext context = new CodeActionContext(List.of());
     context.setOnly(List.of(told.get("kind").getAsString()));
-    CodeActionParams params =
-        new CodeActionParams(new TextDocumentIdentifier(told.get("uri").getAsString()), range, context);
+    CodeActionParams params = new CodeActionParams(
+        new TextDocumentIdentifier(told.get("uri").getAsString()), range, context);
     String title = told.get("title").getAsString();
     return ActionAdapter.actions(scene, params).stream()
         .map(Either::getRight)

@@ -57,8 +57,8 @@ final class Commands {
         && command.getArguments().get(0) instanceof JsonObject argument) {
       JsonObject opening = argument.deepCopy();
       opening.addProperty("open", true);
-      return Optional.of(new Command(
-          command.getTitle(), ReportCommands.SHOW.command(), List.of(opening)));
+      return Optional.of(
+          new Command(command.getTitle(), ReportCommands.SHOW.command(), List.of(opening)));
     }
     return Optional.empty();
   }
@@ -149,9 +149,8 @@ final class Commands {
         .filter(ActionForms::isTold)
         .flatMap(object -> ActionForms.again(scene, object))
         .orElseThrow(() -> ScaleCommand.refused("the text has changed since this was offered"));
-    var unused = state
-        .client()
-        .applyEdit(new ApplyWorkspaceEditParams(action.getEdit(), action.getTitle()));
+    var unused =
+        state.client().applyEdit(new ApplyWorkspaceEditParams(action.getEdit(), action.getTitle()));
     return action.getTitle();
   }
 

@@ -26,9 +26,7 @@ final class Configuration {
 
   /** The settings for a document of a folder. */
   Settings of(Optional<String> folder) {
-    return folder
-        .flatMap(uri -> Optional.ofNullable(byFolder.get(uri)))
-        .orElse(general);
+    return folder.flatMap(uri -> Optional.ofNullable(byFolder.get(uri))).orElse(general);
   }
 
   /** Takes over settings that hold everywhere; says whether that changed anything. */

@@ -130,8 +130,8 @@ final class DiagnosticPull {
     List<WorkspaceDocumentDiagnosticReport> gone =
         previous.values().stream().map(DiagnosticPull::gone).toList();
     parts.filter(taker -> !gone.isEmpty()).ifPresent(taker -> taker.accept(gone));
-    List<WorkspaceDocumentDiagnosticReport> reports = new ArrayList<>(
-        work.forEach(jobs, job -> List.of(report(job, work)), parts));
+    List<WorkspaceDocumentDiagnosticReport> reports =
+        new ArrayList<>(work.forEach(jobs, job -> List.of(report(job, work)), parts));
     if (parts.isEmpty()) {
       reports.addAll(gone);
     }

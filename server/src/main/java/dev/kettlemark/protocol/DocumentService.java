@@ -114,10 +114,15 @@ final class DocumentService implements TextDocumentService {
   public CompletableFuture<DocumentDiagnosticReport> diagnostic(DocumentDiagnosticParams params) {
     Optional<Scene> scene = state.scene(params.getTextDocument().getUri());
     boolean related = state.traits().plumbing().pulls().related();
-    return state.works().start(params, "Checking", work -> scene
-        .map(s -> state.pull().document(s, params.getPreviousResultId(), related, work))
-        .orElseGet(() -> new DocumentDiagnosticReport(
-            new RelatedFullDocumentDiagnosticReport(List.of()))));
+    return state
+        .works()
+        .start(
+            params,
+            "Checking",
+            work -> scene
+                .map(s -> state.pull().document(s, params.getPreviousResultId(), related, work))
+                .orElseGet(() -> new DocumentDiagnosticReport(
+                    new RelatedFullDocumentDiagnosticReport(List.of()))));
   }
 
   @Override
@@ -172,9 +177,15 @@ final class DocumentService implements TextDocumentService {
   @Override
   public CompletableFuture<List<? extends Location>> references(ReferenceParams params) {
     Optional<Scene> scene = state.scene(params.getTextDocument().getUri());
-    return state.works().start(params, "Searching", work -> scene
-        .map(s -> NavigationAdapter.references(s, params, state.works().parts(params), work))
-        .orElse(List.of()));
+    return state
+        .works()
+        .start(
+            params,
+            "Searching",
+            work -> scene
+                .map(
+                    s -> NavigationAdapter.references(s, params, state.works().parts(params), work))
+                .orElse(List.of()));
   }
 
   @Override
@@ -198,9 +209,14 @@ final class DocumentService implements TextDocumentService {
   @Override
   public CompletableFuture<@Nullable WorkspaceEdit> rename(RenameParams params) {
     Optional<Scene> scene = state.scene(params.getTextDocument().getUri());
-    return state.works().start(params, "Renaming", work -> scene
-        .map(s -> RenameAdapter.edits(s, params.getPosition(), params.getNewName(), work))
-        .orElse(null));
+    return state
+        .works()
+        .start(
+            params,
+            "Renaming",
+            work -> scene
+                .map(s -> RenameAdapter.edits(s, params.getPosition(), params.getNewName(), work))
+                .orElse(null));
   }
 
   @Override

@@ -52,7 +52,8 @@ final class Libraries {
   void addFolder(Path folder, String spelled, Work work) {
     if (!byFolder.containsKey(folder)) {
       byFolder.put(
-          folder, read(KettleFolder.below(folder, this::passOver), spelling(folder, spelled), work));
+          folder,
+          read(KettleFolder.below(folder, this::passOver), spelling(folder, spelled), work));
     }
   }
 
@@ -114,8 +115,7 @@ final class Libraries {
       return folder == null
           ? untitled
           : byFolder.computeIfAbsent(
-              folder,
-              f -> read(KettleFolder.in(f, this::passOver), k -> k, Work.unwatched()));
+              folder, f -> read(KettleFolder.in(f, this::passOver), k -> k, Work.unwatched()));
     });
   }
 

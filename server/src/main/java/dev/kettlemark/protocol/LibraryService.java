@@ -71,16 +71,18 @@ final class LibraryService implements WorkspaceService {
     List<Moment> moments = state.moments();
     Map<String, PreviousResultId> known = new HashMap<>();
     params.getPreviousResultIds().forEach(each -> known.put(state.key(each.getUri()), each));
-    return state.works().start(
-        params,
-        "Checking the library",
-        work -> new WorkspaceDiagnosticReport(state
-            .pull()
-            .workspace(
-                moments,
-                known,
-                state.works().parts(params, WorkspaceDiagnosticReportPartialResult::new),
-                work)));
+    return state
+        .works()
+        .start(
+            params,
+            "Checking the library",
+            work -> new WorkspaceDiagnosticReport(state
+                .pull()
+                .workspace(
+                    moments,
+                    known,
+                    state.works().parts(params, WorkspaceDiagnosticReportPartialResult::new),
+                    work)));
   }
 
   @Override
@@ -102,11 +104,13 @@ final class LibraryService implements WorkspaceService {
           Either<List<? extends SymbolInformation>, List<? extends WorkspaceSymbol>>>
       symbol(WorkspaceSymbolParams params) {
     List<Moment> moments = state.moments();
-    return state.works().start(
-        params,
-        "Searching",
-        work -> Either.forRight(OutlineAdapter.librarySymbols(
-            moments, state.traits(), params.getQuery(), state.works().parts(params), work)));
+    return state
+        .works()
+        .start(
+            params,
+            "Searching",
+            work -> Either.forRight(OutlineAdapter.librarySymbols(
+                moments, state.traits(), params.getQuery(), state.works().parts(params), work)));
   }
 
   @Override

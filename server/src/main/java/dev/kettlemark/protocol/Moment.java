@@ -13,8 +13,7 @@ import java.util.function.UnaryOperator;
  * @param open the buffers that editors hold, by the library's spelling of their URI
  * @param spelling how the client spells a file that no editor holds
  */
-record Moment(
-    Snapshot snapshot, Map<String, OpenBuffer> open, UnaryOperator<String> spelling) {
+record Moment(Snapshot snapshot, Map<String, OpenBuffer> open, UnaryOperator<String> spelling) {
 
   /**
    * A buffer that an editor holds.

@@ -22,10 +22,7 @@ final class NavigationAdapter {
 
   /** Every place that speaks of the thing at a position, document by document. */
   static List<Location> references(
-      Scene scene,
-      ReferenceParams params,
-      Optional<Consumer<List<Location>>> parts,
-      Work work) {
+      Scene scene, ReferenceParams params, Optional<Consumer<List<Location>>> parts, Work work) {
     Optional<Symbols.Found> found =
         Symbols.at(scene.snapshot(), scene.document(), scene.offset(params.getPosition()));
     return found

@@ -30,7 +30,11 @@ final class Progress {
   private int percent = -1;
   private String message = "";
 
-  Progress(Consumer<ProgressParams> client, Either<String, Integer> token, String title, boolean cancellable) {
+  Progress(
+      Consumer<ProgressParams> client,
+      Either<String, Integer> token,
+      String title,
+      boolean cancellable) {
     this.client = client;
     this.cancellable = cancellable;
     this.token = token;

@@ -81,17 +81,16 @@ enum ReportCommands {
     Entry entry = Stream.of(Kind.MATERIAL, Kind.PRODUCT)
         .flatMap(kind -> scene.snapshot().library().find(kind, name).stream())
         .findFirst()
-        .orElseThrow(() ->
-            ScaleCommand.refused("the library has no formula or product `" + name + "`"));
+        .orElseThrow(
+            () -> ScaleCommand.refused("the library has no formula or product `" + name + "`"));
     return ReportPages.label(scene.snapshot(), entry, Commands.optionalText(argument, "market"))
-        .orElseThrow(() -> ScaleCommand.refused(
-            "there is no label of `" + name + "`: it cannot be worked out, or there is no such market"));
+        .orElseThrow(() -> ScaleCommand.refused("there is no label of `" + name
+            + "`: it cannot be worked out, or there is no such market"));
   }
 
   /** A rule is explained by its own page, so that one command answers for both. */
   private static String explain(Scene scene, JsonObject argument) {
-    Optional<String> rule =
-        Commands.optionalText(argument, "rule").flatMap(RulePages::page);
+    Optional<String> rule = Commands.optionalText(argument, "rule").flatMap(RulePages::page);
     if (rule.isPresent()) {
       return rule.get();
     }

@@ -89,8 +89,7 @@ final class Resolving {
         .filter(column -> line.charAt(column) != ' '
             && (column == line.length() - 1 || column == 0 || line.charAt(column - 1) == ' '))
         .boxed()
-        .flatMap(column ->
-            Hover.at(scene.snapshot(), scene.document(), start + column).stream())
+        .flatMap(column -> Hover.at(scene.snapshot(), scene.document(), start + column).stream())
         .map(HoverText::markdown);
   }
 

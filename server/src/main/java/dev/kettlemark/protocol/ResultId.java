@@ -32,9 +32,8 @@ final class ResultId {
     add(diagnostic.getSeverity().getValue());
     add(diagnostic.getCode().getLeft());
     add(diagnostic.getMessage().isLeft() ? diagnostic.getMessage().getLeft() : "");
-    for (DiagnosticRelatedInformation related :
-        Objects.requireNonNullElse(
-            diagnostic.getRelatedInformation(), List.<DiagnosticRelatedInformation>of())) {
+    for (DiagnosticRelatedInformation related : Objects.requireNonNullElse(
+        diagnostic.getRelatedInformation(), List.<DiagnosticRelatedInformation>of())) {
       add(related.getLocation().getUri());
       add(related.getLocation().getRange());
       add(related.getMessage());

@@ -175,9 +175,7 @@ final class ServerState {
   void addFolder(WorkspaceFolder folder) {
     folders.add(folder);
     openFolders();
-    Uris.path(folder.getUri())
-        .flatMap(libraries::known)
-        .ifPresent(connection.announcer()::changed);
+    Uris.path(folder.getUri()).flatMap(libraries::known).ifPresent(connection.announcer()::changed);
   }
 
   void removeFolder(WorkspaceFolder folder) {
@@ -283,9 +281,7 @@ final class ServerState {
 
   /** What the library of a document holds on disk, whatever editors have not saved. */
   Library saved(String uri) {
-    return libraries
-        .of(libraries.key(uri))
-        .saved(key -> Uris.path(key).flatMap(ServerState::read));
+    return libraries.of(libraries.key(uri)).saved(key -> Uris.path(key).flatMap(ServerState::read));
   }
 
   private static Optional<String> read(Path path) {

@@ -117,8 +117,7 @@ class ClientProfilesTest {
       ServerCapabilities offered = editor.initialized().getCapabilities();
       assertEquals(true, offered.getCodeActionProvider().getRight().getResolveProvider());
       assertEquals(null, offered.getDiagnosticProvider());
-      assertFalse(
-          offered.getExecuteCommandProvider().getCommands().contains("kettlemark.apply"));
+      assertFalse(offered.getExecuteCommandProvider().getCommands().contains("kettlemark.apply"));
       editor.open(URI, SYRUP);
       CodeAction mend = addPercent(editor);
       assertEquals(null, mend.getEdit());
@@ -128,7 +127,8 @@ class ClientProfilesTest {
       assertEquals(
           SYRUP.replace("60.00 white", "60.00 % white"),
           EditorFixture.applied(SYRUP, whole.getEdit().getChanges().get(URI)));
-      // It knows no commands of its own and shows no documents: nothing is offered that needs either.
+      // It knows no commands of its own and shows no documents: nothing is offered that needs
+      // either.
       assertTrue(actions(editor).stream().allMatch(a -> a.getRight().getCommand() == null));
     }
   }
@@ -160,7 +160,8 @@ class ClientProfilesTest {
           List.of("kettlemark-page"),
           offered.getWorkspace().getTextDocumentContent().getSchemes());
       assertEquals(
-          2, offered.getWorkspace().getFileOperations().getDidRename().getFilters().size());
+          2,
+          offered.getWorkspace().getFileOperations().getDidRename().getFilters().size());
       Set<String> registered = new TreeSet<>();
       registered.add(RecordingClient.next(editor.client().registered).getMethod());
       registered.add(RecordingClient.next(editor.client().registered).getMethod());
@@ -206,7 +207,8 @@ class ClientProfilesTest {
   /** A closed file has no version, and the protocol wants that said: {@code version: null}. */
   @Test
   void aRenameReachesClosedFilesOfAClientThatCountsVersions(@TempDir Path folder) throws Exception {
-    Files.writeString(folder.resolve("pantry.kettle"), "ingredient moon-sugar\n  contains 100 % sucrose\n");
+    Files.writeString(
+        folder.resolve("pantry.kettle"), "ingredient moon-sugar\n  contains 100 % sucrose\n");
     Path file = folder.resolve("syrup.kettle");
     String text = SYRUP.replace("60.00 white-sugar", "60.00 % moon-sugar");
     Files.writeString(file, text);
@@ -229,7 +231,8 @@ class ClientProfilesTest {
     int figures = 0;
     try (EditorFixture editor = EditorFixture.onFolder(SAMPLES.toRealPath());
         Stream<Path> files = Files.walk(SAMPLES.toRealPath())) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".kettle")).sorted().toList()) {
+      for (Path file :
+          files.filter(f -> f.toString().endsWith(".kettle")).sorted().toList()) {
         String uri = file.toUri().toString();
         editor.open(uri, Files.readString(file));
         var documents = editor.server().getTextDocumentService();
@@ -240,13 +243,15 @@ class ClientProfilesTest {
           String line = editor.text(uri).split("\n", -1)[at.getLine()];
           String told = hover(editor, uri, new Position(at.getLine(), at.getCharacter() - 1));
           for (int column = 0; column < at.getCharacter(); column++) {
-            boolean begins = column > 0 && line.charAt(column - 1) == ' ' && line.charAt(column) != ' ';
+            boolean begins =
+                column > 0 && line.charAt(column - 1) == ' ' && line.charAt(column) != ' ';
             told += begins ? hover(editor, uri, new Position(at.getLine(), column)) : "";
           }
           String all = told;
           figures(hint.getLabel().getLeft())
               .filter(figure -> !isTold(figure, all))
-              .forEach(figure -> missing.add(place(file, at) + " hint " + figure + " not in " + all));
+              .forEach(
+                  figure -> missing.add(place(file, at) + " hint " + figure + " not in " + all));
         }
         for (CodeLens lens :
             editor.await(documents.codeLens(new CodeLensParams(EditorFixture.id(uri))))) {
@@ -255,12 +260,16 @@ class ClientProfilesTest {
           String told = hover(editor, uri, at);
           figures(lens.getCommand().getTitle())
               .filter(figure -> !isTold(figure, told))
-              .forEach(figure -> missing.add(place(file, at) + " lens " + figure + " not in " + told));
+              .forEach(
+                  figure -> missing.add(place(file, at) + " lens " + figure + " not in " + told));
         }
       }
     }
     assertTrue(figures > 150, "too few figures: " + figures);
-    assertEquals("", String.join("\n", missing.subList(0, Math.min(12, missing.size()))), () -> missing.size() + " are missing");
+    assertEquals(
+        "",
+        String.join("\n", missing.subList(0, Math.min(12, missing.size()))),
+        () -> missing.size() + " are missing");
   }
 
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
@@ -339,8 +348,7 @@ class ClientProfilesTest {
           .await(editor
               .server()
               .getTextDocumentService()
-              .inlayHint(
-                  new InlayHintParams(EditorFixture.id(file.toUri().toString()), ALL)))
+              .inlayHint(new InlayHintParams(EditorFixture.id(file.toUri().toString()), ALL)))
           .size();
     }
     return found;
@@ -353,13 +361,11 @@ class ClientProfilesTest {
       assertTrue(report(editor, "used", uri, "name", "heather-honey").contains("heather-nougat"));
       assertTrue(report(editor, "trials", uri).contains("measured"));
       assertTrue(report(editor, "label", uri, "formula", "heather-nougat").contains("nutrition"));
-      assertTrue(
-          report(editor, "label", uri, "formula", "heather-nougat", "market", "US")
-              .contains("21 CFR"));
+      assertTrue(report(editor, "label", uri, "formula", "heather-nougat", "market", "US")
+          .contains("21 CFR"));
       assertTrue(report(editor, "explain", uri, "formula", "heather-nougat", "value", "moisture")
           .contains("the whole, moisture"));
-      assertTrue(
-          report(editor, "explain", uri, "rule", "missing-unit").contains("missing-unit"));
+      assertTrue(report(editor, "explain", uri, "rule", "missing-unit").contains("missing-unit"));
     }
   }
 

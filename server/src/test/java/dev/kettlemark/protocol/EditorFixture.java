@@ -21,10 +21,9 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.eclipse.lsp4j.ClientCapabilities;
-import org.eclipse.lsp4j.TextDocumentClientCapabilities;
+import org.eclipse.lsp4j.CodeActionCapabilities;
 import org.eclipse.lsp4j.CodeActionKindCapabilities;
 import org.eclipse.lsp4j.CodeActionLiteralSupportCapabilities;
-import org.eclipse.lsp4j.CodeActionCapabilities;
 import org.eclipse.lsp4j.ConfigurationItem;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
@@ -37,6 +36,7 @@ import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
@@ -115,8 +115,8 @@ final class EditorFixture implements AutoCloseable {
       InitializeParams params, Function<ConfigurationItem, Object> settings, Path... folders)
       throws Exception {
     params.setWorkspaceFolders(Stream.of(folders)
-        .map(folder -> new WorkspaceFolder(
-            folder.toUri().toString(), String.valueOf(folder.getFileName())))
+        .map(folder ->
+            new WorkspaceFolder(folder.toUri().toString(), String.valueOf(folder.getFileName())))
         .toList());
     return new EditorFixture(params, settings);
   }

@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DefinitionParams;
 import org.eclipse.lsp4j.DeleteFilesParams;
+import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.FileDelete;
 import org.eclipse.lsp4j.FileRename;
@@ -49,8 +49,8 @@ class FilesTest {
         .await(editor
             .server()
             .getTextDocumentService()
-            .definition(new DefinitionParams(
-                EditorFixture.id(uri), editor.positionOf(uri, "moon-sugar"))))
+            .definition(
+                new DefinitionParams(EditorFixture.id(uri), editor.positionOf(uri, "moon-sugar"))))
         .getLeft()
         .get(0)
         .getUri();
@@ -61,7 +61,8 @@ class FilesTest {
     for (String name : List.of("100 % cocoa", "a#b", "é ü 糖", "a+b&c=d;e,f", "[x] (y)", "~$ '")) {
       Path folder = Files.createDirectories(root.resolve(name));
       Path pantry = Files.writeString(folder.resolve("pantry " + name + ".kettle"), PANTRY);
-      String uri = Files.writeString(folder.resolve("syrup.kettle"), SYRUP).toUri().toString();
+      String uri =
+          Files.writeString(folder.resolve("syrup.kettle"), SYRUP).toUri().toString();
       try (EditorFixture editor = EditorFixture.onFolder(folder)) {
         editor.open(uri, SYRUP);
         assertEquals(Set.of(), codes(editor.diagnostics(uri)), name);
@@ -165,8 +166,8 @@ class FilesTest {
     editor
         .server()
         .getWorkspaceService()
-        .didChangeWorkspaceFolders(new DidChangeWorkspaceFoldersParams(
-            new WorkspaceFoldersChangeEvent(added, removed)));
+        .didChangeWorkspaceFolders(
+            new DidChangeWorkspaceFoldersParams(new WorkspaceFoldersChangeEvent(added, removed)));
   }
 
   private static int symbols(EditorFixture editor) throws Exception {

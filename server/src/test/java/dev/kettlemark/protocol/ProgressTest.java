@@ -102,8 +102,8 @@ class ProgressTest {
   @Test
   void aSearchTellsHowFarItIsAndHandsOutParts() throws Exception {
     try (EditorFixture editor = editor()) {
-      ReferenceParams params = new ReferenceParams(
-          EditorFixture.id(pantry()), atTheName(), new ReferenceContext(true));
+      ReferenceParams params =
+          new ReferenceParams(EditorFixture.id(pantry()), atTheName(), new ReferenceContext(true));
       params.setWorkDoneToken("w");
       params.setPartialResultToken(Either.forLeft("p"));
       var rest = editor.await(editor.server().getTextDocumentService().references(params));
@@ -153,8 +153,7 @@ class ProgressTest {
   @Test
   void aRenameTellsHowFarItIs() throws Exception {
     try (EditorFixture editor = editor()) {
-      RenameParams params =
-          new RenameParams(EditorFixture.id(pantry()), atTheName(), "sun-sugar");
+      RenameParams params = new RenameParams(EditorFixture.id(pantry()), atTheName(), "sun-sugar");
       params.setWorkDoneToken("w");
       var edit = editor.await(editor.server().getTextDocumentService().rename(params));
       assertEquals(FILES + 1, edit.getDocumentChanges().size());
@@ -162,7 +161,8 @@ class ProgressTest {
     }
   }
 
-  private CompletableFuture<WorkspaceDiagnosticReport> check(EditorFixture editor) throws Exception {
+  private CompletableFuture<WorkspaceDiagnosticReport> check(EditorFixture editor)
+      throws Exception {
     WorkspaceDiagnosticParams params = new WorkspaceDiagnosticParams(List.of());
     params.setWorkDoneToken("w");
     return editor.server().getWorkspaceService().diagnostic(params);
@@ -186,12 +186,9 @@ class ProgressTest {
           ResponseErrorCode.RequestCancelled.getValue(),
           RecordingClient.next(editor.said().errors()).get("code").getAsInt());
       CompletableFuture<WorkspaceDiagnosticReport> byButton = check(editor);
-      editor
-          .server()
-          .cancelProgress(new WorkDoneProgressCancelParams(Either.forLeft("w")));
+      editor.server().cancelProgress(new WorkDoneProgressCancelParams(Either.forLeft("w")));
       assertCancelled(byButton);
-      assertEquals(
-          FILES + 1, editor.await(check(editor)).getItems().size());
+      assertEquals(FILES + 1, editor.await(check(editor)).getItems().size());
     }
   }
 
@@ -203,7 +200,8 @@ class ProgressTest {
       editor.server().setTrace(new SetTraceParams("messages"));
       symbols(editor);
       var told = RecordingClient.next(editor.client().traced);
-      assertTrue(told.getMessage().matches("workspace/symbol answered in \\d+ ms"), told.toString());
+      assertTrue(
+          told.getMessage().matches("workspace/symbol answered in \\d+ ms"), told.toString());
       assertEquals(null, told.getVerbose());
       editor.server().setTrace(new SetTraceParams("verbose"));
       symbols(editor);

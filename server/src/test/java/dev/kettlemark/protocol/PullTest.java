@@ -123,7 +123,8 @@ class PullTest {
       assertEquals(null, full(editor, pantry).getRelatedDocuments());
       editor.type(pantry, "moon-sugar", "sun-sugar");
       editor.said().results().clear();
-      // The client's library cannot tell the two kinds of reports apart in a map, so it is read as sent.
+      // The client's library cannot tell the two kinds of reports apart in a map, so it is read as
+      // sent.
       var unused = editor
           .server()
           .getTextDocumentService()
@@ -159,10 +160,8 @@ class PullTest {
   private static List<WorkspaceDocumentDiagnosticReport> all(
       EditorFixture editor, List<PreviousResultId> known) throws Exception {
     return editor
-        .await(editor
-            .server()
-            .getWorkspaceService()
-            .diagnostic(new WorkspaceDiagnosticParams(known)))
+        .await(
+            editor.server().getWorkspaceService().diagnostic(new WorkspaceDiagnosticParams(known)))
         .getItems();
   }
 
@@ -171,8 +170,7 @@ class PullTest {
     Files.writeString(second.resolve("other.kettle"), SYRUP);
     Files.writeString(folder.resolve("syrup.kettle"), SYRUP);
     Files.writeString(folder.resolve("pantry.kettle"), PANTRY);
-    try (EditorFixture editor =
-        EditorFixture.onFolders(ClientProfiles.vscode(), folder, second)) {
+    try (EditorFixture editor = EditorFixture.onFolders(ClientProfiles.vscode(), folder, second)) {
       List<PreviousResultId> known = new ArrayList<>();
       List<String> withFindings = new ArrayList<>();
       for (WorkspaceDocumentDiagnosticReport each : all(editor, List.of())) {
@@ -183,10 +181,10 @@ class PullTest {
         }
       }
       assertEquals(3, known.size());
-      assertEquals(
-          List.of(second.resolve("other.kettle").toUri().toString()), withFindings);
+      assertEquals(List.of(second.resolve("other.kettle").toUri().toString()), withFindings);
       assertTrue(all(editor, known).stream()
-          .allMatch(WorkspaceDocumentDiagnosticReport::isWorkspaceUnchangedDocumentDiagnosticReport));
+          .allMatch(
+              WorkspaceDocumentDiagnosticReport::isWorkspaceUnchangedDocumentDiagnosticReport));
     }
   }
 
@@ -212,9 +210,7 @@ class PullTest {
           .findFirst()
           .orElseThrow();
       Path page = Path.of(URI.create(finding.getCodeDescription().getHref()));
-      assertEquals(
-          RulePages.page("missing-unit").orElseThrow(),
-          Files.readString(page));
+      assertEquals(RulePages.page("missing-unit").orElseThrow(), Files.readString(page));
       assertEquals(0, editor.shutDown());
       assertFalse(Files.exists(page), "the page goes with the server");
     }

@@ -102,8 +102,11 @@ class WorksTest {
   @Test
   void progressBeginsOnceRisesAndEndsOnce() throws Exception {
     works
-        .start(request(), "Searching", work -> work.forEach(
-            IntStream.range(0, 300).boxed().toList(), List::of, Optional.empty()))
+        .start(
+            request(),
+            "Searching",
+            work ->
+                work.forEach(IntStream.range(0, 300).boxed().toList(), List::of, Optional.empty()))
         .get(10, TimeUnit.SECONDS);
     List<ProgressParams> told = new ArrayList<>(client.progress);
     assertTrue(told.get(0).getValue().getLeft() instanceof WorkDoneProgressBegin);
@@ -119,8 +122,13 @@ class WorksTest {
   @Test
   void partsTogetherAreTheWholeAndTheAnswerRepeatsNone() throws Exception {
     List<Integer> rest = works
-        .start(request(), "Searching", work -> work.forEach(
-            IntStream.range(0, 300).boxed().toList(), List::of, works.<Integer>parts(request())))
+        .start(
+            request(),
+            "Searching",
+            work -> work.forEach(
+                IntStream.range(0, 300).boxed().toList(),
+                List::of,
+                works.<Integer>parts(request())))
         .get(10, TimeUnit.SECONDS);
     assertEquals(List.of(), rest);
     List<Object> parts = new ArrayList<>();

@@ -40,8 +40,7 @@ final class NullVersions implements TypeAdapterFactory {
   @Override
   public <T> @Nullable TypeAdapter<T> create(Gson gson, TypeToken<T> type) {
     return VERSIONED.contains(type.getRawType())
-        ? new Adapter<>(
-            gson.getDelegateAdapter(this, type), gson.getAdapter(JsonElement.class))
+        ? new Adapter<>(gson.getDelegateAdapter(this, type), gson.getAdapter(JsonElement.class))
         : null;
   }
 

@@ -60,8 +60,8 @@ public final class ServerProcess {
     CallListener listener =
         server instanceof CallListener own ? own : (method, outcome, took) -> {};
     outbox = new Outbox(out, json, ending::complete);
-    remote =
-        new RemoteEndpoint(outbox, new Fence(ServiceEndpoints.toEndpoint(server), listener), Fence::describe);
+    remote = new RemoteEndpoint(
+        outbox, new Fence(ServiceEndpoints.toEndpoint(server), listener), Fence::describe);
     json.setMethodProvider(remote);
     remote.setJsonHandler(json);
   }

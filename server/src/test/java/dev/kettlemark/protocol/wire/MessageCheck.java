@@ -84,8 +84,7 @@ public final class MessageCheck {
   }
 
   private void said(Side speaker, Side other, JsonObject message) {
-    String method =
-        message.has("method") ? message.get("method").getAsString() : "";
+    String method = message.has("method") ? message.get("method").getAsString() : "";
     Optional<String> wrong;
     if (!method.isEmpty()) {
       if (message.has("id")) {
@@ -96,8 +95,8 @@ public final class MessageCheck {
       wrong = answer(other, message);
     }
     checked.incrementAndGet();
-    wrong.ifPresent(what -> faults.add(speaker.name() + " said what LSP 3.18 does not know: " + what
-        + "\n  in " + message));
+    wrong.ifPresent(what -> faults.add(
+        speaker.name() + " said what LSP 3.18 does not know: " + what + "\n  in " + message));
   }
 
   private Optional<String> call(String method, JsonObject message) {

@@ -66,8 +66,8 @@ public final class MetaModel {
 
   private static MetaModel read() {
     try (InputStream stream = MetaModel.class.getResourceAsStream("metaModel.json")) {
-      return new MetaModel(JsonParser.parseReader(new InputStreamReader(
-              Objects.requireNonNull(stream), StandardCharsets.UTF_8))
+      return new MetaModel(JsonParser.parseReader(
+              new InputStreamReader(Objects.requireNonNull(stream), StandardCharsets.UTF_8))
           .getAsJsonObject());
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
@@ -142,18 +142,16 @@ public final class MetaModel {
   }
 
   private static Optional<Fault> base(String name, JsonElement value, String path) {
-    boolean right =
-        switch (name) {
-          case "null" -> value.isJsonNull();
-          case "boolean" ->
-            value.isJsonPrimitive() && value.getAsJsonPrimitive().isBoolean();
-          case "integer" -> isWhole(value, Integer.MIN_VALUE);
-          case "uinteger" -> isWhole(value, 0);
-          case "decimal" -> isNumber(value);
-          case "URI", "DocumentUri" -> isString(value) && isUri(value.getAsString());
-          case "string", "RegExp" -> isString(value);
-          default -> throw new IllegalStateException("a base type that nobody knows: " + name);
-        };
+    boolean right = switch (name) {
+      case "null" -> value.isJsonNull();
+      case "boolean" -> value.isJsonPrimitive() && value.getAsJsonPrimitive().isBoolean();
+      case "integer" -> isWhole(value, Integer.MIN_VALUE);
+      case "uinteger" -> isWhole(value, 0);
+      case "decimal" -> isNumber(value);
+      case "URI", "DocumentUri" -> isString(value) && isUri(value.getAsString());
+      case "string", "RegExp" -> isString(value);
+      default -> throw new IllegalStateException("a base type that nobody knows: " + name);
+    };
     return right ? Optional.empty() : fault(path, "is no " + name + " but " + shown(value));
   }
 
@@ -276,8 +274,8 @@ public final class MetaModel {
 
   private Optional<Fault> and(JsonArray items, JsonElement value, String path) {
     Map<String, JsonObject> all = new LinkedHashMap<>();
-    items.forEach(item ->
-        all.putAll(properties.get(item.getAsJsonObject().get("name").getAsString())));
+    items.forEach(
+        item -> all.putAll(properties.get(item.getAsJsonObject().get("name").getAsString())));
     return object(all, value, path);
   }
 
@@ -288,8 +286,8 @@ public final class MetaModel {
       if (declared.has(above)) {
         declared
             .getAsJsonArray(above)
-            .forEach(each ->
-                all.putAll(collected(each.getAsJsonObject().get("name").getAsString())));
+            .forEach(
+                each -> all.putAll(collected(each.getAsJsonObject().get("name").getAsString())));
       }
     }
     all.putAll(named(declared.getAsJsonArray("properties")));
@@ -298,8 +296,8 @@ public final class MetaModel {
 
   private static Map<String, JsonObject> named(JsonArray properties) {
     Map<String, JsonObject> all = new LinkedHashMap<>();
-    properties.forEach(each -> all.put(
-        each.getAsJsonObject().get("name").getAsString(), each.getAsJsonObject()));
+    properties.forEach(
+        each -> all.put(each.getAsJsonObject().get("name").getAsString(), each.getAsJsonObject()));
     return all;
   }
 

@@ -75,7 +75,8 @@ class MetaModelTest {
     check.saidByClient(call(1, "textDocument/hover", HOVER_AT));
     check.saidByServer(object("{'jsonrpc': '2.0', 'id': 1, 'result': {'content': 'x'}}"));
     assertEquals(1, check.faults().size());
-    assertTrue(check.faults().get(0).contains("textDocument/hover"), check.faults().toString());
+    assertTrue(
+        check.faults().get(0).contains("textDocument/hover"), check.faults().toString());
   }
 
   @Test
@@ -100,9 +101,7 @@ class MetaModelTest {
   void holdsPartsOfAResultAgainstTheRequestThatAskedForThem() {
     MessageCheck check = new MessageCheck();
     check.saidByClient(call(
-        1,
-        "workspace/symbol",
-        "{'query': '', 'partialResultToken': 'p', 'workDoneToken': 'w'}"));
+        1, "workspace/symbol", "{'query': '', 'partialResultToken': 'p', 'workDoneToken': 'w'}"));
     check.saidByServer(progress("p", "[]"));
     check.saidByServer(progress("w", "{'kind': 'begin', 'title': 'x'}"));
     assertEquals(List.of(), check.faults());
@@ -115,8 +114,8 @@ class MetaModelTest {
       "{'textDocument': {'uri': 'file:///a'}, 'position': {'line': 0, 'character': 0}}";
 
   private static JsonObject call(int id, String method, String params) {
-    return object("{'jsonrpc': '2.0', 'id': %d, 'method': '%s', 'params': %s}"
-        .formatted(id, method, params));
+    return object(
+        "{'jsonrpc': '2.0', 'id': %d, 'method': '%s', 'params': %s}".formatted(id, method, params));
   }
 
   private static JsonObject progress(String token, String value) {
