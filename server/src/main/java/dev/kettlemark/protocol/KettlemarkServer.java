@@ -131,7 +131,7 @@ public final class KettlemarkServer implements LanguageServer, CallListener {
           new LogTraceParams(method + " " + outcome + " in " + took.toMillis() + " ms");
       if (wanted.equals(TraceValue.Verbose)) {
         Runtime machine = Runtime.getRuntime();
-        told.setVerbose((machine.totalMemory() - machine.freeMemory() >> 20) + " MiB in use, by "
+        told.setVerbose(((machine.totalMemory() - machine.freeMemory()) >> 20) + " MiB in use, by "
             + Thread.currentThread().getName());
       }
       state.client().logTrace(told);

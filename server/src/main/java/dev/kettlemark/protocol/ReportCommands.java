@@ -39,6 +39,8 @@ enum ReportCommands {
   EXPLAIN("kettlemark.explain", ReportCommands::explain);
 
   private final String command;
+
+  @SuppressWarnings("ImmutableEnumChecker") // The functions hold nothing, but their type cannot say so.
   private final BiFunction<Scene, JsonObject, String> page;
 
   ReportCommands(String command, BiFunction<Scene, JsonObject, String> page) {
