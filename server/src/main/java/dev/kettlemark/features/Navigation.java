@@ -27,9 +27,31 @@ public final class Navigation {
   public static List<Place> references(
       Snapshot snapshot, Document document, int offset, boolean withDeclaration) {
     return Symbols.at(snapshot, document, offset).stream()
-        .flatMap(found -> Stream.concat(
-            withDeclaration ? places(snapshot, found.symbol(), true) : Stream.empty(),
-            places(snapshot, found.symbol(), false)))
+        .flatMap(found -> searches(snapshot, withDeclaration).stream()
+            .flatMap(search -> search.places(snapshot, found.symbol()).stream()))
+        .toList();
+  }
+
+  /**
+   * A part of a search for all places: one document.
+   *
+   * @param defining whether it looks for declarations, or for uses
+   */
+  public record Search(Document document, boolean defining) {
+
+    public List<Place> places(Snapshot snapshot, Symbol symbol) {
+      return Navigation.places(snapshot, document, symbol, defining).toList();
+    }
+  }
+
+  /** The parts of a search for all places, in the order of their results: declarations first. */
+  public static List<Search> searches(Snapshot snapshot, boolean withDeclaration) {
+    List<Document> documents = documents(snapshot).toList();
+    Stream<Search> declarations = documents.stream()
+        .filter(document -> withDeclaration)
+        .map(document -> new Search(document, true));
+    return Stream.concat(
+            declarations, documents.stream().map(document -> new Search(document, false)))
         .toList();
   }
 
@@ -41,10 +63,19 @@ public final class Navigation {
   }
 
   private static Stream<Place> places(Snapshot snapshot, Symbol symbol, boolean defining) {
+    return documents(snapshot).flatMap(document -> places(snapshot, document, symbol, defining));
+  }
+
+  /** All documents, those of the user before the pantry. */
+  private static Stream<Document> documents(Snapshot snapshot) {
     return Stream.of(false, true)
         .flatMap(builtIn -> snapshot.library().documents().stream()
-            .filter(document -> document.builtIn() == builtIn)
-            .flatMap(document -> Symbols.in(snapshot, document)))
+            .filter(document -> document.builtIn() == builtIn));
+  }
+
+  private static Stream<Place> places(
+      Snapshot snapshot, Document document, Symbol symbol, boolean defining) {
+    return Symbols.in(snapshot, document)
         .filter(found -> found.symbol().equals(symbol))
         .filter(found -> found.occurrence().defines() == defining)
         .map(Symbols.Found::place);

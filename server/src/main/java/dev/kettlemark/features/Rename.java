@@ -60,6 +60,17 @@ public final class Rename {
    */
   public static Answer<Map<String, List<TextEdit>>> edits(
       Snapshot snapshot, Document document, int offset, String newName) {
+    return edits(snapshot, document, offset, newName, (done, all) -> {});
+  }
+
+  /** Is told how many of all documents have been looked at, and may end the work by an exception. */
+  public interface Steps {
+    void step(int done, int all);
+  }
+
+  /** The same, telling after each document how far it is. */
+  public static Answer<Map<String, List<TextEdit>>> edits(
+      Snapshot snapshot, Document document, int offset, String newName, Steps steps) {
     Answer<Target> prepared = prepare(snapshot, document, offset);
     if (prepared instanceof Answer.Refused<Target> refused) {
       return new Answer.Refused<>(refused.reason());
@@ -79,7 +90,7 @@ public final class Rename {
       }
     }
     Map<String, List<TextEdit>> edits = edits(snapshot, symbol, newName);
-    return mistaken(snapshot, edits, symbol, newName)
+    return mistaken(snapshot, edits, symbol, newName, steps)
         .<Answer<Map<String, List<TextEdit>>>>map(Answer.Refused::new)
         .orElseGet(() -> new Answer.Given<>(edits));
   }
@@ -150,9 +161,16 @@ public final class Rename {
 
   /** What would mean something else after the edits. */
   private static Optional<String> mistaken(
-      Snapshot before, Map<String, List<TextEdit>> edits, Symbol symbol, String newName) {
+      Snapshot before,
+      Map<String, List<TextEdit>> edits,
+      Symbol symbol,
+      String newName,
+      Steps steps) {
     Snapshot after = before.with(applied(before.library(), edits));
-    for (Document document : before.library().ownDocuments()) {
+    List<Document> documents = before.library().ownDocuments();
+    for (int i = 0; i < documents.size(); i++) {
+      steps.step(i, documents.size());
+      Document document = documents.get(i);
       List<Symbols.Found> old = Symbols.in(before, document).toList();
       List<Symbol> expected =
           old.stream().map(found -> found.symbol().renamed(symbol, newName)).toList();

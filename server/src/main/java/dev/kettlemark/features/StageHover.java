@@ -70,11 +70,15 @@ final class StageHover implements HoverAnswer {
           + " of the charge is in it.";
     }
     List<String> told = new ArrayList<>();
-    told.add("Weighed in " + Display.mass(stage.weighed()));
-    if (!stage.stage().takes().isEmpty()) {
+    Mass charge = formula.process().charge().mass();
+    boolean takes = !stage.stage().takes().isEmpty();
+    told.add("Weighed in " + Display.mass(stage.weighed())
+        + (takes && stage.weighed().grams() > 0 && charge.grams() > 0
+            ? " (" + Display.percent(stage.weighed().dividedBy(charge)) + ")"
+            : ""));
+    if (takes) {
       told.add("taken over " + stage.taken().map(Display::mass).orElse("an unknown weight"));
     }
-    Mass charge = formula.process().charge().mass();
     told.add(Display.mass(stage.charged()) + " of the charge"
         + (charge.grams() > 0
             ? " (" + Display.percent(stage.charged().dividedBy(charge)) + ")"

@@ -27,7 +27,8 @@ final class TrialHover implements HoverAnswer {
                 .flatMap(span -> compared.get().readings().stream()
                     .filter(reading -> reading.measurement().line().span().equals(line.span()))
                     .findFirst()
-                    .map(reading -> pointed.text(one(compared.get(), reading), span)))));
+                    .map(reading ->
+                        pointed.text(one(compared.get(), reading, otherScale(pointed)), span)))));
   }
 
   private static Optional<Line.StatementLine> measured(Pointed pointed) {
@@ -63,10 +64,20 @@ final class TrialHover implements HoverAnswer {
         reading.verdict().words());
   }
 
-  private static Markdown one(TrialComparison compared, TrialReading reading) {
+  /** {@code = 284.7 °F} where the figure under the cursor is a temperature. */
+  private static String otherScale(Pointed pointed) {
+    return pointed
+        .figure()
+        .flatMap(figure -> figure.quantity())
+        .flatMap(OtherScale::asWritten)
+        .map(other -> " = " + other)
+        .orElse("");
+  }
+
+  private static Markdown one(TrialComparison compared, TrialReading reading, String otherScale) {
     Markdown markdown = new Markdown();
     String unit = reading.measurement().quantity().unit();
-    markdown.paragraph("**" + reading.measurement().shown() + "** "
+    markdown.paragraph("**" + reading.measurement().shown() + otherScale + "** "
         + Markdown.plain(reading.measurement().subject()));
     if (reading.predicted().isKnown()) {
       markdown.paragraph("Predicted " + TrialWords.predicted(reading) + " " + unit

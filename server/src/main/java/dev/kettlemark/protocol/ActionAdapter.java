@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class ActionAdapter {
 
-  private static final String ASK_SCALE = "kettlemark.scale.ask";
+  static final String ASK_SCALE = "kettlemark.scale.ask";
   static final String OPEN_TABLE = "kettlemark.show.open";
 
   /** Mends the whole document; clients run it when it is saved, if their user says so. */
@@ -155,6 +155,8 @@ final class ActionAdapter {
   /** A client may ask for some kinds only; a kind stands for all below it. */
   private static boolean wants(@Nullable List<String> only, String kind) {
     return only == null
-        || only.stream().anyMatch(wanted -> kind.equals(wanted) || kind.startsWith(wanted + "."));
+        || only.stream()
+            .anyMatch(
+                wanted -> wanted.isEmpty() || kind.equals(wanted) || kind.startsWith(wanted + "."));
   }
 }

@@ -3,23 +3,28 @@ package dev.kettlemark.protocol;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
-import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.comparison.LibraryComparison;
 import dev.kettlemark.features.ChangesMarkdown;
-import dev.kettlemark.features.FormulaTable;
-import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Snapshot;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
+import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.Command;
 import org.eclipse.lsp4j.ExecuteCommandParams;
+import org.eclipse.lsp4j.ShowDocumentParams;
 
-/** What a client may ask the server to do; every command takes one object and answers with data. */
+/**
+ * What a client may ask the server to do; every command takes one object and answers with data.
+ *
+ * <p>With {@code "open": true} a page is also shown, by a client that shows documents.
+ */
 final class Commands {
-
-  /** Shows a formula as a table. */
-  static final String SHOW = "kettlemark.show";
 
   /** Shows the page of a rule. */
   static final String EXPLAIN_RULE = "kettlemark.explainRule";
@@ -27,41 +32,110 @@ final class Commands {
   /** Tells what the unsaved texts of a library would change. */
   static final String CHANGES = "kettlemark.changes";
 
-  static final List<String> NAMES = List.of(ScaleCommand.NAME, SHOW, EXPLAIN_RULE, CHANGES);
-
   private Commands() {}
+
+  /** The commands that a client may send; those that nothing leads to are left out. */
+  static List<String> names(ClientTraits client) {
+    List<String> names = new ArrayList<>(List.of(ScaleCommand.NAME, EXPLAIN_RULE, CHANGES));
+    names.addAll(ReportCommands.names());
+    if (!client.readsActions() && client.plumbing().actions().applies()) {
+      names.add(ActionForms.APPLY);
+    }
+    return List.copyOf(names);
+  }
+
+  /** A command as a client can carry it out: by itself, or by sending it here; empty if neither. */
+  static Optional<Command> known(Command command, ClientPlumbing client) {
+    String name = command.getCommand();
+    boolean ofClient =
+        name.equals(ActionAdapter.OPEN_TABLE) || name.equals(ActionAdapter.ASK_SCALE);
+    if (!ofClient || client.ownCommands().contains(name)) {
+      return Optional.of(command);
+    }
+    if (name.equals(ActionAdapter.OPEN_TABLE)
+        && client.window().documents()
+        && command.getArguments().get(0) instanceof JsonObject argument) {
+      JsonObject opening = argument.deepCopy();
+      opening.addProperty("open", true);
+      return Optional.of(
+          new Command(command.getTitle(), ReportCommands.SHOW.command(), List.of(opening)));
+    }
+    return Optional.empty();
+  }
 
   static CompletableFuture<Object> run(ServerState state, ExecuteCommandParams params) {
     JsonObject argument = argument(params);
+    Optional<ReportCommands> report = ReportCommands.of(params.getCommand());
+    if (report.isPresent()) {
+      Scene scene = scene(state, argument);
+      return work(state, params, work -> report(state, report.get(), scene, argument));
+    }
     return switch (params.getCommand()) {
       case ScaleCommand.NAME -> {
         Scene scene = scene(state, argument);
         JsonObject target =
             argument.get("target") instanceof JsonObject object ? object : new JsonObject();
-        yield state.compute(() -> ScaleCommand.run(scene, text(argument, "formula"), target));
+        yield work(
+            state, params, work -> ScaleCommand.run(scene, text(argument, "formula"), target));
       }
-      case SHOW -> {
-        Scene scene = scene(state, argument);
-        yield state.compute(() -> show(scene, text(argument, "formula")));
-      }
-      case EXPLAIN_RULE -> state.compute(() -> page(text(argument, "rule")));
+      case EXPLAIN_RULE ->
+        work(state, params, work -> rule(state, text(argument, "rule"), argument));
       case CHANGES -> {
         Scene scene = scene(state, argument);
         Library saved = state.saved(text(argument, "uri"));
-        yield state.compute(() -> changes(scene.snapshot(), saved));
+        yield work(state, params, work -> changes(scene.snapshot(), saved));
+      }
+      case ActionForms.APPLY -> {
+        Scene scene = scene(state, argument);
+        yield work(state, params, work -> apply(state, scene, argument));
       }
       default -> throw ScaleCommand.refused("there is no command `" + params.getCommand() + "`");
     };
   }
 
-  private static Object show(Scene scene, String name) {
-    return scene
-        .snapshot()
-        .library()
-        .find(Kind.MATERIAL, name)
-        .flatMap(entry -> Formulas.computed(scene.snapshot(), entry))
-        .map(computed -> FormulaTable.of(computed).markdown())
-        .orElseThrow(() -> ScaleCommand.refused("the library has no formula `" + name + "`"));
+  private static CompletableFuture<Object> work(
+      ServerState state, ExecuteCommandParams params, Function<Work, Object> job) {
+    return state.works().start(params, params.getCommand(), job);
+  }
+
+  private static Object report(
+      ServerState state, ReportCommands report, Scene scene, JsonObject argument) {
+    String page = report.page(scene, argument);
+    if (isToOpen(argument)) {
+      String name = report.command().substring("kettlemark.".length())
+          + optionalText(argument, "formula")
+              .or(() -> optionalText(argument, "name"))
+              .map(of -> "-" + of)
+              .orElse("");
+      state.pages().ofReport(name, page).ifPresent(uri -> open(state, uri));
+    }
+    return page;
+  }
+
+  private static Object rule(ServerState state, String rule, JsonObject argument) {
+    String page = RulePages.page(rule)
+        .orElseThrow(() -> ScaleCommand.refused("there is no rule `" + rule + "`"));
+    if (isToOpen(argument)) {
+      state.pages().ofRule(rule).ifPresent(uri -> open(state, uri));
+    }
+    return page;
+  }
+
+  private static boolean isToOpen(JsonObject argument) {
+    JsonElement open = argument.get("open");
+    return open != null
+        && open.isJsonPrimitive()
+        && open.getAsJsonPrimitive().isBoolean()
+        && open.getAsBoolean();
+  }
+
+  private static void open(ServerState state, String uri) {
+    if (state.traits().plumbing().window().documents()) {
+      ShowDocumentParams shown = new ShowDocumentParams(uri);
+      shown.setTakeFocus(true);
+      // Whether the client could show it, its user sees.
+      var unused = state.client().showDocument(shown);
+    }
   }
 
   private static Object changes(Snapshot now, Library saved) {
@@ -69,9 +143,15 @@ final class Commands {
         "Not saved yet, and what it changes", LibraryComparison.of(now.with(saved), now));
   }
 
-  private static Object page(String rule) {
-    return RulePages.page(rule)
-        .orElseThrow(() -> ScaleCommand.refused("there is no rule `" + rule + "`"));
+  /** Sends the edit of an action to a client that reads only commands. */
+  private static Object apply(ServerState state, Scene scene, JsonObject told) {
+    CodeAction action = Optional.of(told)
+        .filter(ActionForms::isTold)
+        .flatMap(object -> ActionForms.again(scene, object))
+        .orElseThrow(() -> ScaleCommand.refused("the text has changed since this was offered"));
+    var unused =
+        state.client().applyEdit(new ApplyWorkspaceEditParams(action.getEdit(), action.getTitle()));
+    return action.getTitle();
   }
 
   private static Scene scene(ServerState state, JsonObject argument) {
@@ -93,11 +173,15 @@ final class Commands {
     throw ScaleCommand.refused("`" + params.getCommand() + "` takes one object");
   }
 
-  private static String text(JsonObject argument, String name) {
+  static String text(JsonObject argument, String name) {
+    return optionalText(argument, name)
+        .orElseThrow(() -> ScaleCommand.refused("the command needs `" + name + "`"));
+  }
+
+  static Optional<String> optionalText(JsonObject argument, String name) {
     JsonElement value = argument.get(name);
-    if (value == null || !value.isJsonPrimitive()) {
-      throw ScaleCommand.refused("the command needs `" + name + "`");
-    }
-    return value.getAsString();
+    return value != null && value.isJsonPrimitive()
+        ? Optional.of(value.getAsString())
+        : Optional.empty();
   }
 }

@@ -10,7 +10,9 @@ import dev.kettlemark.library.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticCodeDescription;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.Location;
@@ -23,15 +25,24 @@ final class DiagnosticAdapter {
 
   private final Positions positions;
   private final boolean showsRelated;
+  private final Function<String, Optional<String>> pages;
 
-  DiagnosticAdapter(Positions positions, boolean showsRelated) {
+  /**
+   * Converts for one client.
+   *
+   * @param pages where the page of a rule can be read; empty for a client that shows no links
+   */
+  DiagnosticAdapter(
+      Positions positions, boolean showsRelated, Function<String, Optional<String>> pages) {
     this.positions = positions;
     this.showsRelated = showsRelated;
+    this.pages = pages;
   }
 
-  List<Diagnostic> diagnostics(Moment moment, Document document) {
+  List<Diagnostic> diagnostics(Moment moment, Document document, Work work) {
     List<Diagnostic> diagnostics = new ArrayList<>();
     for (Entry entry : document.entries()) {
+      work.check();
       for (Finding finding : Rules.of(moment.snapshot(), entry)) {
         diagnostics.add(diagnostic(moment, document, entry, finding));
       }
@@ -45,6 +56,9 @@ final class DiagnosticAdapter {
         document.text().source(), entry.place(finding.span()).span()));
     diagnostic.setSeverity(severity(finding.severity()));
     diagnostic.setCode(Either.forLeft(finding.rule().id()));
+    pages
+        .apply(finding.rule().id())
+        .ifPresent(page -> diagnostic.setCodeDescription(new DiagnosticCodeDescription(page)));
     diagnostic.setSource(SOURCE);
     diagnostic.setMessage(message(finding));
     List<DiagnosticRelatedInformation> related = related(moment, finding);

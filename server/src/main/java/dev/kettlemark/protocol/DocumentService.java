@@ -16,6 +16,8 @@ import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.DidSaveTextDocumentParams;
+import org.eclipse.lsp4j.DocumentDiagnosticParams;
+import org.eclipse.lsp4j.DocumentDiagnosticReport;
 import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentHighlight;
 import org.eclipse.lsp4j.DocumentHighlightParams;
@@ -35,6 +37,7 @@ import org.eclipse.lsp4j.PrepareRenameParams;
 import org.eclipse.lsp4j.PrepareRenameResult;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.ReferenceParams;
+import org.eclipse.lsp4j.RelatedFullDocumentDiagnosticReport;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.SelectionRange;
 import org.eclipse.lsp4j.SelectionRangeParams;
@@ -85,22 +88,56 @@ final class DocumentService implements TextDocumentService {
 
   @Override
   public CompletableFuture<List<InlayHint>> inlayHint(InlayHintParams params) {
+    Settings settings = state.settings(params.getTextDocument().getUri());
     return state.answer(
         params.getTextDocument(),
         List.of(),
-        scene -> InlayHintAdapter.hints(scene, params.getRange(), state.settings()));
+        scene -> InlayHintAdapter.hints(scene, params.getRange(), settings));
   }
 
   @Override
   public CompletableFuture<List<? extends CodeLens>> codeLens(CodeLensParams params) {
+    Settings settings = state.settings(params.getTextDocument().getUri());
     return state.answer(
-        params.getTextDocument(), List.of(), scene -> LensAdapter.lenses(scene, state.settings()));
+        params.getTextDocument(), List.of(), scene -> LensAdapter.lenses(scene, settings));
   }
 
   @Override
   public CompletableFuture<List<Either<Command, CodeAction>>> codeAction(CodeActionParams params) {
     return state.answer(
-        params.getTextDocument(), List.of(), scene -> ActionAdapter.actions(scene, params));
+        params.getTextDocument(), List.of(), scene -> ActionForms.of(scene, params));
+  }
+
+  // Findings on request, and what was left out of an answer.
+
+  @Override
+  public CompletableFuture<DocumentDiagnosticReport> diagnostic(DocumentDiagnosticParams params) {
+    Optional<Scene> scene = state.scene(params.getTextDocument().getUri());
+    boolean related = state.traits().plumbing().pulls().related();
+    return state
+        .works()
+        .start(
+            params,
+            "Checking",
+            work -> scene
+                .map(s -> state.pull().document(s, params.getPreviousResultId(), related, work))
+                .orElseGet(() -> new DocumentDiagnosticReport(
+                    new RelatedFullDocumentDiagnosticReport(List.of()))));
+  }
+
+  @Override
+  public CompletableFuture<CodeAction> resolveCodeAction(CodeAction unresolved) {
+    return Resolving.action(state, unresolved);
+  }
+
+  @Override
+  public CompletableFuture<CodeLens> resolveCodeLens(CodeLens unresolved) {
+    return Resolving.lens(state, unresolved);
+  }
+
+  @Override
+  public CompletableFuture<InlayHint> resolveInlayHint(InlayHint unresolved) {
+    return Resolving.hint(state, unresolved);
   }
 
   @Override
@@ -139,11 +176,16 @@ final class DocumentService implements TextDocumentService {
 
   @Override
   public CompletableFuture<List<? extends Location>> references(ReferenceParams params) {
-    return state.answer(
-        params.getTextDocument(),
-        List.of(),
-        scene -> NavigationAdapter.references(
-            scene, params.getPosition(), params.getContext().isIncludeDeclaration()));
+    Optional<Scene> scene = state.scene(params.getTextDocument().getUri());
+    return state
+        .works()
+        .start(
+            params,
+            "Searching",
+            work -> scene
+                .map(
+                    s -> NavigationAdapter.references(s, params, state.works().parts(params), work))
+                .orElse(List.of()));
   }
 
   @Override
@@ -166,10 +208,15 @@ final class DocumentService implements TextDocumentService {
 
   @Override
   public CompletableFuture<@Nullable WorkspaceEdit> rename(RenameParams params) {
-    return state.answerIfAny(
-        params.getTextDocument(),
-        scene ->
-            Optional.of(RenameAdapter.edits(scene, params.getPosition(), params.getNewName())));
+    Optional<Scene> scene = state.scene(params.getTextDocument().getUri());
+    return state
+        .works()
+        .start(
+            params,
+            "Renaming",
+            work -> scene
+                .map(s -> RenameAdapter.edits(s, params.getPosition(), params.getNewName(), work))
+                .orElse(null));
   }
 
   @Override

@@ -42,7 +42,9 @@ final class InlayHintAdapter {
     InlayHint result = new InlayHint(
         scene.positions().position(scene.source(), hint.offset()), Either.forLeft(hint.label()));
     result.setPaddingLeft(true);
-    if (!hint.tooltip().isEmpty()) {
+    if (scene.traits().plumbing().resolves().tooltips()) {
+      result.setData(Resolving.data(scene));
+    } else if (!hint.tooltip().isEmpty()) {
       result.setTooltip(hint.tooltip());
     }
     return result;

@@ -1,9 +1,12 @@
 package dev.kettlemark.protocol;
 
+import dev.kettlemark.protocol.wire.CallListener;
 import dev.kettlemark.protocol.wire.ServerProcess;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
@@ -14,8 +17,13 @@ import java.util.function.Supplier;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.LogTraceParams;
+import org.eclipse.lsp4j.Registration;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.SetTraceParams;
+import org.eclipse.lsp4j.TraceValue;
+import org.eclipse.lsp4j.WorkDoneProgressCancelParams;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageServer;
 import org.eclipse.lsp4j.services.TextDocumentService;
@@ -27,7 +35,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Life-cycle rules, exit codes and broken messages are the wire's business.
  */
-public final class KettlemarkServer implements LanguageServer {
+public final class KettlemarkServer implements LanguageServer, CallListener {
 
   private static final int WORKERS = 2;
 
@@ -41,6 +49,7 @@ public final class KettlemarkServer implements LanguageServer {
   private final ServerState state;
   private final DocumentService documents;
   private final LibraryService library;
+  private volatile String trace = TraceValue.Off;
 
   private KettlemarkServer(
       String version, Supplier<LanguageClient> client, Supplier<LocalDate> today) {
@@ -75,33 +84,58 @@ public final class KettlemarkServer implements LanguageServer {
   @Override
   public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
     state.initialize(params);
+    trace = params.getTrace() == null ? TraceValue.Off : params.getTrace();
     return CompletableFuture.completedFuture(new InitializeResult(
         Capabilities.of(state.traits()), new ServerInfo("kettlemark", version)));
   }
 
   @Override
   public void initialized(InitializedParams params) {
-    if (state.traits().watchesOnRequest()) {
-      // Nobody waits for the answer: a client that cannot watch sends no events, which is all.
-      var unused = state.client().registerCapability(Capabilities.watchedFiles());
+    List<Registration> wanted = Capabilities.registrations(state.traits());
+    if (!wanted.isEmpty()) {
+      // Nobody waits for the answer: a client that cannot tell sends no events, which is all.
+      var unused = state.client().registerCapability(new RegistrationParams(wanted));
     }
-    state.publishAll();
+    state.begin();
   }
 
   @Override
-  public CompletableFuture<Object> shutdown() {
+  public CompletableFuture<@Nullable Object> shutdown() {
     workers.shutdown();
-    return CompletableFuture.completedFuture(new Object());
+    state.close();
+    return CompletableFuture.completedFuture(null);
   }
 
   @Override
   public void exit() {
     workers.shutdownNow();
+    state.close();
   }
 
   @Override
   public void setTrace(SetTraceParams params) {
-    // The wire keeps no trace of its own; clients log what passes.
+    trace = params.getValue();
+  }
+
+  @Override
+  public void cancelProgress(WorkDoneProgressCancelParams params) {
+    state.works().stop(params.getToken());
+  }
+
+  /** Language Server Protocol 3.17, "LogTrace Notification": more only where the client wants more. */
+  @Override
+  public void answered(String method, String outcome, Duration took) {
+    String wanted = trace;
+    if (wanted.equals(TraceValue.Messages) || wanted.equals(TraceValue.Verbose)) {
+      LogTraceParams told =
+          new LogTraceParams(method + " " + outcome + " in " + took.toMillis() + " ms");
+      if (wanted.equals(TraceValue.Verbose)) {
+        Runtime machine = Runtime.getRuntime();
+        told.setVerbose(((machine.totalMemory() - machine.freeMemory()) >> 20) + " MiB in use, by "
+            + Thread.currentThread().getName());
+      }
+      state.client().logTrace(told);
+    }
   }
 
   @Override

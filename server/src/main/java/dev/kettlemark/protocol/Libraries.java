@@ -2,9 +2,11 @@ package dev.kettlemark.protocol;
 
 import dev.kettlemark.files.KettleFolder;
 import dev.kettlemark.files.TextFile;
+import dev.kettlemark.library.Document;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -12,7 +14,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.logging.Logger;
 
 /**
@@ -24,17 +28,33 @@ final class Libraries {
   private static final Logger LOG = Logger.getLogger(Libraries.class.getName());
 
   private final Map<Path, LiveLibrary> byFolder = new LinkedHashMap<>();
+  private final Map<Path, String> byRealPath = new HashMap<>();
   private final Supplier<LocalDate> today;
+  private final Consumer<String> troubles;
   private final LiveLibrary untitled;
 
-  Libraries(Supplier<LocalDate> today) {
+  /**
+   * No libraries yet.
+   *
+   * @param troubles told of what cannot be read
+   */
+  Libraries(Supplier<LocalDate> today, Consumer<String> troubles) {
     this.today = today;
-    this.untitled = new LiveLibrary(today);
+    this.troubles = troubles;
+    this.untitled = new LiveLibrary(today, key -> key);
   }
 
-  /** Adds a workspace folder, read at once. */
-  void addFolder(Path folder) {
-    byFolder.computeIfAbsent(folder, f -> read(KettleFolder.below(f, Libraries::passOver)));
+  /**
+   * Adds a workspace folder, read at once.
+   *
+   * @param spelled the folder's URI as the client spells it
+   */
+  void addFolder(Path folder, String spelled, Work work) {
+    if (!byFolder.containsKey(folder)) {
+      byFolder.put(
+          folder,
+          read(KettleFolder.below(folder, this::passOver), spelling(folder, spelled), work));
+    }
   }
 
   void removeFolder(Path folder) {
@@ -51,6 +71,39 @@ final class Libraries {
     return all.keySet();
   }
 
+  /**
+   * The library's spelling of a document, the same for every URI that leads to it.
+   *
+   * <p>A file that is not known by its path may be known by another one that a link leads to.
+   */
+  String key(String uri) {
+    Optional<Path> path = Uris.path(uri);
+    if (path.isEmpty()) {
+      return uri;
+    }
+    String key = Uris.key(path.get());
+    return holds(key)
+        ? key
+        : Optional.ofNullable(byRealPath.get(real(path.get())))
+            .filter(this::holds)
+            .orElse(key);
+  }
+
+  private boolean holds(String key) {
+    return Uris.path(key)
+        .flatMap(this::known)
+        .flatMap(library -> library.moment().document(key))
+        .isPresent();
+  }
+
+  private static Path real(Path path) {
+    try {
+      return path.toRealPath();
+    } catch (IOException absent) {
+      return path;
+    }
+  }
+
   /** The library that holds a document; a file outside of all folders brings in its own folder. */
   LiveLibrary of(String key) {
     Optional<Path> path = Uris.path(key);
@@ -61,7 +114,8 @@ final class Libraries {
       Path folder = path.get().getParent();
       return folder == null
           ? untitled
-          : byFolder.computeIfAbsent(folder, f -> read(KettleFolder.in(f, Libraries::passOver)));
+          : byFolder.computeIfAbsent(
+              folder, f -> read(KettleFolder.in(f, this::passOver), k -> k, Work.unwatched()));
     });
   }
 
@@ -73,22 +127,46 @@ final class Libraries {
         .map(Map.Entry::getValue);
   }
 
-  private LiveLibrary read(List<Path> files) {
-    Map<String, String> texts = new HashMap<>();
-    for (Path file : files) {
-      try {
-        texts.put(Uris.key(file), TextFile.read(file));
-      } catch (IOException unreadable) {
-        passOver(file, unreadable);
-      }
+  /** The text of a file, empty where there is none that can be read. */
+  Optional<String> read(Path file) {
+    try {
+      String text = TextFile.read(file);
+      byRealPath.putIfAbsent(real(file), Uris.key(file));
+      return Optional.of(text);
+    } catch (IOException unreadable) {
+      passOver(file, unreadable);
+      return Optional.empty();
     }
-    LiveLibrary library = new LiveLibrary(today);
-    library.load(texts);
+  }
+
+  private LiveLibrary read(List<Path> files, UnaryOperator<String> spelling, Work work) {
+    List<Document> documents = new ArrayList<>();
+    for (int i = 0; i < files.size(); i++) {
+      work.step(i, files.size());
+      String key = Uris.key(files.get(i));
+      read(files.get(i)).ifPresent(text -> documents.add(Document.of(key, text)));
+    }
+    work.step(files.size(), files.size());
+    LiveLibrary library = new LiveLibrary(today, spelling);
+    library.load(documents);
     return library;
   }
 
-  /** What cannot be read takes no part; the log of the server says why. */
-  private static void passOver(Path path, IOException failure) {
-    LOG.warning(() -> "cannot read " + path + ": " + TextFile.why(failure));
+  /** Files of a folder are spelled as the client spells the folder. */
+  private static UnaryOperator<String> spelling(Path folder, String spelled) {
+    String own = slashed(Uris.key(folder));
+    String theirs = slashed(spelled);
+    return key -> key.startsWith(own) ? theirs + key.substring(own.length()) : key;
+  }
+
+  private static String slashed(String uri) {
+    return uri.endsWith("/") ? uri : uri + "/";
+  }
+
+  /** What cannot be read takes no part; the logs of server and client say why. */
+  private void passOver(Path path, IOException failure) {
+    String told = "cannot read " + path + ": " + TextFile.why(failure);
+    LOG.warning(told);
+    troubles.accept(told);
   }
 }

@@ -1,12 +1,23 @@
 package dev.kettlemark.protocol;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import org.eclipse.lsp4j.CreateFilesParams;
+import org.eclipse.lsp4j.DeleteFilesParams;
 import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.ExecuteCommandParams;
+import org.eclipse.lsp4j.PreviousResultId;
+import org.eclipse.lsp4j.RenameFilesParams;
 import org.eclipse.lsp4j.SymbolInformation;
+import org.eclipse.lsp4j.TextDocumentContentParams;
+import org.eclipse.lsp4j.TextDocumentContentResult;
+import org.eclipse.lsp4j.WorkspaceDiagnosticParams;
+import org.eclipse.lsp4j.WorkspaceDiagnosticReport;
+import org.eclipse.lsp4j.WorkspaceDiagnosticReportPartialResult;
 import org.eclipse.lsp4j.WorkspaceSymbol;
 import org.eclipse.lsp4j.WorkspaceSymbolParams;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
@@ -25,17 +36,7 @@ final class LibraryService implements WorkspaceService {
 
   @Override
   public void didChangeConfiguration(DidChangeConfigurationParams params) {
-    Settings before = state.settings();
-    state.set(Settings.of(params.getSettings(), before));
-    if (before.equals(state.settings())) {
-      return;
-    }
-    if (state.traits().refreshesHints()) {
-      var unused = state.client().refreshInlayHints();
-    }
-    if (state.traits().refreshesLenses()) {
-      var unused = state.client().refreshCodeLenses();
-    }
+    state.settingsChanged(params.getSettings());
   }
 
   @Override
@@ -47,6 +48,55 @@ final class LibraryService implements WorkspaceService {
   public void didChangeWorkspaceFolders(DidChangeWorkspaceFoldersParams params) {
     params.getEvent().getRemoved().forEach(state::removeFolder);
     params.getEvent().getAdded().forEach(state::addFolder);
+    state.askForSettings();
+  }
+
+  @Override
+  public void didCreateFiles(CreateFilesParams params) {
+    state.onDisk(DocumentFiles.events(params));
+  }
+
+  @Override
+  public void didRenameFiles(RenameFilesParams params) {
+    state.onDisk(DocumentFiles.events(params));
+  }
+
+  @Override
+  public void didDeleteFiles(DeleteFilesParams params) {
+    state.onDisk(DocumentFiles.events(params));
+  }
+
+  @Override
+  public CompletableFuture<WorkspaceDiagnosticReport> diagnostic(WorkspaceDiagnosticParams params) {
+    List<Moment> moments = state.moments();
+    Map<String, PreviousResultId> known = new HashMap<>();
+    params.getPreviousResultIds().forEach(each -> known.put(state.key(each.getUri()), each));
+    return state
+        .works()
+        .start(
+            params,
+            "Checking the library",
+            work -> new WorkspaceDiagnosticReport(state
+                .pull()
+                .workspace(
+                    moments,
+                    known,
+                    state.works().parts(params, WorkspaceDiagnosticReportPartialResult::new),
+                    work)));
+  }
+
+  @Override
+  public CompletableFuture<TextDocumentContentResult> textDocumentContent(
+      TextDocumentContentParams params) {
+    return CompletableFuture.completedFuture(new TextDocumentContentResult(state
+        .pages()
+        .text(params.getUri())
+        .orElseThrow(() -> ScaleCommand.refused("there is no page " + params.getUri()))));
+  }
+
+  @Override
+  public CompletableFuture<WorkspaceSymbol> resolveWorkspaceSymbol(WorkspaceSymbol unresolved) {
+    return Resolving.symbol(state, unresolved);
   }
 
   @Override
@@ -54,8 +104,13 @@ final class LibraryService implements WorkspaceService {
           Either<List<? extends SymbolInformation>, List<? extends WorkspaceSymbol>>>
       symbol(WorkspaceSymbolParams params) {
     List<Moment> moments = state.moments();
-    return state.compute(() ->
-        Either.forRight(OutlineAdapter.librarySymbols(moments, state.traits(), params.getQuery())));
+    return state
+        .works()
+        .start(
+            params,
+            "Searching",
+            work -> Either.forRight(OutlineAdapter.librarySymbols(
+                moments, state.traits(), params.getQuery(), state.works().parts(params), work)));
   }
 
   @Override

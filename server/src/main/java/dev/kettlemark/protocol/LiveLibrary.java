@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -25,16 +26,20 @@ final class LiveLibrary {
 
   private final Map<String, Document> onDisk = new HashMap<>();
   private final Supplier<LocalDate> today;
+  private final UnaryOperator<String> spelling;
   private volatile Moment moment;
 
   /**
    * A library without texts of its own.
    *
    * @param today tells the day at each change
+   * @param spelling how the client spells a file that no editor holds
    */
-  LiveLibrary(Supplier<LocalDate> today) {
+  LiveLibrary(Supplier<LocalDate> today, UnaryOperator<String> spelling) {
     this.today = today;
-    moment = new Moment(Snapshot.of(Library.of(Pantry.documents()), today.get()), Map.of());
+    this.spelling = spelling;
+    moment =
+        new Moment(Snapshot.of(Library.of(Pantry.documents()), today.get()), Map.of(), spelling);
   }
 
   Moment moment() {
@@ -42,9 +47,9 @@ final class LiveLibrary {
   }
 
   /** Takes over what lies on the disk, in one step. */
-  void load(Map<String, String> texts) {
+  void load(List<Document> texts) {
     List<Document> documents = new ArrayList<>();
-    texts.forEach((key, text) -> onDisk.put(key, Document.of(key, text)));
+    texts.forEach(document -> onDisk.put(document.uri(), document));
     moment.snapshot().library().documents().stream()
         .filter(document -> document.builtIn() || moment.open().containsKey(document.uri()))
         .forEach(documents::add);
@@ -104,6 +109,14 @@ final class LiveLibrary {
     }
   }
 
+  /** A folder is gone, and all files below it; says whether it held any. */
+  boolean deletedBelow(String folder) {
+    List<String> gone =
+        onDisk.keySet().stream().filter(key -> key.startsWith(folder)).toList();
+    gone.forEach(this::deletedOnDisk);
+    return !gone.isEmpty();
+  }
+
   /**
    * The library as it would be without what editors have not saved.
    *
@@ -128,6 +141,6 @@ final class LiveLibrary {
   }
 
   private void become(Library library, Map<String, Moment.OpenBuffer> open) {
-    moment = new Moment(moment.snapshot().with(library, today.get()), open);
+    moment = new Moment(moment.snapshot().with(library, today.get()), open, spelling);
   }
 }

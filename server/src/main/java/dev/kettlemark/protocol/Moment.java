@@ -4,14 +4,16 @@ import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Snapshot;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * One library as a client sees it at one moment.
  *
  * @param snapshot the library with its results
  * @param open the buffers that editors hold, by the library's spelling of their URI
+ * @param spelling how the client spells a file that no editor holds
  */
-record Moment(Snapshot snapshot, Map<String, OpenBuffer> open) {
+record Moment(Snapshot snapshot, Map<String, OpenBuffer> open, UnaryOperator<String> spelling) {
 
   /**
    * A buffer that an editor holds.
@@ -32,6 +34,6 @@ record Moment(Snapshot snapshot, Map<String, OpenBuffer> open) {
   /** How the client spells a document of the library. */
   String clientUri(String key) {
     OpenBuffer buffer = open.get(key);
-    return buffer == null ? key : buffer.uri();
+    return buffer == null ? spelling.apply(key) : buffer.uri();
   }
 }

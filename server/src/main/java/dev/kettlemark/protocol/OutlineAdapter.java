@@ -3,11 +3,13 @@ package dev.kettlemark.protocol;
 import dev.kettlemark.features.Folding;
 import dev.kettlemark.features.Outline;
 import dev.kettlemark.features.SelectionRanges;
-import dev.kettlemark.library.Document;
 import dev.kettlemark.text.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import org.eclipse.lsp4j.DocumentSymbol;
 import org.eclipse.lsp4j.FoldingRange;
 import org.eclipse.lsp4j.FoldingRangeKind;
@@ -18,6 +20,7 @@ import org.eclipse.lsp4j.SelectionRange;
 import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.SymbolKind;
 import org.eclipse.lsp4j.WorkspaceSymbol;
+import org.eclipse.lsp4j.WorkspaceSymbolLocation;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
 /** Outline, folding, and the growing selection. */
@@ -51,18 +54,28 @@ final class OutlineAdapter {
 
   /** Sections of all libraries whose name or title holds the query. */
   static List<WorkspaceSymbol> librarySymbols(
-      List<Moment> moments, ClientTraits traits, String query) {
+      List<Moment> moments,
+      ClientTraits traits,
+      String query,
+      Optional<Consumer<List<WorkspaceSymbol>>> parts,
+      Work work) {
     String wanted = query.toLowerCase(Locale.ROOT);
-    List<WorkspaceSymbol> found = new ArrayList<>();
-    for (Moment moment : moments) {
-      for (Document document : moment.snapshot().library().ownDocuments()) {
-        Scene scene = new Scene(moment, document, traits);
-        Outline.of(document.text()).stream()
-            .filter(item -> matches(item, wanted))
-            .limit(MOST_SYMBOLS - found.size())
-            .forEach(item -> found.add(librarySymbol(scene, item)));
-      }
-    }
+    List<Scene> scenes = moments.stream()
+        .flatMap(moment -> moment.snapshot().library().ownDocuments().stream()
+            .map(document -> new Scene(moment, document, traits)))
+        .toList();
+    AtomicInteger left = new AtomicInteger(MOST_SYMBOLS);
+    return work.forEach(scenes, scene -> librarySymbols(scene, wanted, left), parts);
+  }
+
+  private static List<WorkspaceSymbol> librarySymbols(
+      Scene scene, String wanted, AtomicInteger left) {
+    List<WorkspaceSymbol> found = Outline.of(scene.document().text()).stream()
+        .filter(item -> matches(item, wanted))
+        .limit(left.get())
+        .map(item -> librarySymbol(scene, item))
+        .toList();
+    left.addAndGet(-found.size());
     return found;
   }
 
@@ -72,9 +85,15 @@ final class OutlineAdapter {
   }
 
   private static WorkspaceSymbol librarySymbol(Scene scene, Outline.Item item) {
-    Location location = new Location(
-        scene.moment().clientUri(scene.document().uri()),
-        scene.positions().range(scene.source(), item.selection()));
+    String uri = scene.moment().clientUri(scene.document().uri());
+    if (scene.traits().plumbing().resolves().ranges()) {
+      WorkspaceSymbol symbol = new WorkspaceSymbol(
+          item.name(), kind(item.kind()), Either.forRight(new WorkspaceSymbolLocation(uri)));
+      symbol.setData(Resolving.data(scene));
+      return symbol;
+    }
+    Location location =
+        new Location(uri, scene.positions().range(scene.source(), item.selection()));
     return new WorkspaceSymbol(item.name(), kind(item.kind()), Either.forLeft(location));
   }
 
@@ -111,7 +130,7 @@ final class OutlineAdapter {
     return range;
   }
 
-  private static SymbolKind kind(Outline.Kind kind) {
+  static SymbolKind kind(Outline.Kind kind) {
     return switch (kind) {
       case HOUSE -> SymbolKind.Namespace;
       case INGREDIENT -> SymbolKind.Constant;

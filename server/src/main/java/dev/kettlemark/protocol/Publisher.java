@@ -21,7 +21,7 @@ import org.eclipse.lsp4j.PublishDiagnosticsParams;
  * round anew, so a burst of keys costs little more than its last one. What is sent always belongs to
  * the version it names, and what did not change is not sent again.
  */
-final class Publisher {
+final class Publisher implements Announcer {
 
   private final Executor worker;
   private final DiagnosticAdapter adapter;
@@ -46,7 +46,8 @@ final class Publisher {
   }
 
   /** Asks for a round; several asked for at once are one. */
-  void changed(LiveLibrary library) {
+  @Override
+  public void changed(LiveLibrary library) {
     Room room = rooms.computeIfAbsent(library, key -> new Room());
     if (room.asked.compareAndSet(false, true)) {
       worker.execute(() -> round(library, room));
@@ -84,7 +85,7 @@ final class Publisher {
     Told now = new Told(
         moment.clientUri(document.uri()),
         buffer == null ? NO_VERSION : buffer.version(),
-        adapter.diagnostics(moment, document));
+        adapter.diagnostics(moment, document, Work.unwatched()));
     Told before = room.told.put(document.uri(), now);
     if (before != null && !before.uri().equals(now.uri())) {
       send(new Told(before.uri(), NO_VERSION, List.of()));

@@ -24,9 +24,9 @@ final class RenameAdapter {
         scene.positions().range(scene.source(), target.span()), target.placeholder()));
   }
 
-  static WorkspaceEdit edits(Scene scene, Position position, String newName) {
-    Map<String, List<TextEdit>> edits =
-        given(Rename.edits(scene.snapshot(), scene.document(), scene.offset(position), newName));
+  static WorkspaceEdit edits(Scene scene, Position position, String newName, Work work) {
+    Map<String, List<TextEdit>> edits = given(Rename.edits(
+        scene.snapshot(), scene.document(), scene.offset(position), newName, work::step));
     return scene.workspaceEdit(edits);
   }
 

@@ -15,7 +15,8 @@ import java.util.function.Supplier;
 import org.eclipse.lsp4j.FileChangeType;
 import org.eclipse.lsp4j.FileEvent;
 import org.eclipse.lsp4j.InitializeParams;
-import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
@@ -34,77 +35,164 @@ import org.jspecify.annotations.Nullable;
 final class ServerState {
 
   private final ExecutorService workers;
-  private final Libraries libraries;
-  private volatile ClientTraits traits;
-  private volatile Settings settings = Settings.USUAL;
-  private volatile Publisher publisher;
   private final Supplier<LanguageClient> client;
+  private final Libraries libraries;
+  private final Folders folders;
+  private final Works works;
+  private final Configuration configuration = new Configuration();
+  private volatile ClientTraits traits;
+  private volatile Connection connection;
+
+  /**
+   * What hangs on the abilities of the client.
+   *
+   * @param pages that it can open
+   * @param pull what it fetched
+   * @param announcer how it is told of changes
+   */
+  private record Connection(Pages pages, DiagnosticPull pull, Announcer announcer) {}
 
   ServerState(ExecutorService workers, Supplier<LanguageClient> client, Supplier<LocalDate> today) {
-    this.libraries = new Libraries(today);
     this.workers = workers;
     this.client = client;
+    this.libraries = new Libraries(today, this::log);
+    this.works = new Works(workers, client);
     this.traits = ClientTraits.of(new InitializeParams());
-    this.publisher = publisherFor(traits);
+    this.connection = connect(traits);
+    this.folders = new Folders(libraries, works);
   }
 
   void initialize(InitializeParams params) {
     traits = ClientTraits.of(params);
-    publisher = publisherFor(traits);
-    settings = Settings.of(params.getInitializationOptions(), settings);
-    if (params.getWorkspaceFolders() != null) {
-      params.getWorkspaceFolders().forEach(this::addFolder);
-    } else if (rootUri(params) != null) {
-      addFolder(new WorkspaceFolder(rootUri(params), ""));
+    connection = connect(traits);
+    var unused = configuration.take(params.getInitializationOptions());
+    folders.named(params);
+  }
+
+  private Connection connect(ClientTraits who) {
+    Pages pages = new Pages(who.plumbing().window().contents());
+    DiagnosticAdapter adapter = new DiagnosticAdapter(
+        who.positions(),
+        who.showsRelated(),
+        who.plumbing().describesCodes() ? pages::ofRule : rule -> Optional.empty());
+    DiagnosticPull pull = new DiagnosticPull(adapter);
+    Announcer announcer = who.plumbing().pulls().documents()
+        ? new PullRefresh(workers, pull, () -> refreshDiagnostics(who))
+        : new Publisher(workers, adapter, told -> client.get().publishDiagnostics(told));
+    return new Connection(pages, pull, announcer);
+  }
+
+  private void refreshDiagnostics(ClientTraits who) {
+    if (who.plumbing().pulls().refreshes()) {
+      // The answer says only that the client has heard it.
+      var unused = client.get().refreshDiagnostics();
     }
   }
 
-  @SuppressWarnings("deprecation") // Older clients name their only folder in this way.
-  private static @Nullable String rootUri(InitializeParams params) {
-    return params.getRootUri();
+  /** The client may be asked and told things from now on. */
+  void begin() {
+    openFolders();
+    askForSettings();
+    publishAll();
+  }
+
+  private void openFolders() {
+    folders.open(traits.plumbing().window().progress(), this::warn);
+  }
+
+  /** Asks for settings, if the client can be asked. */
+  void askForSettings() {
+    if (traits.plumbing().asksForSettings()) {
+      var unused = configuration.ask(client.get(), folders.spelled()).thenAccept(changed -> {
+        if (changed) {
+          refreshFigures();
+        }
+      });
+    }
+  }
+
+  /** Takes over settings that the client sent; without any, it wants to be asked. */
+  void settingsChanged(@Nullable Object sent) {
+    if (Settings.isNothing(sent)) {
+      askForSettings();
+    } else if (configuration.take(sent)) {
+      refreshFigures();
+    }
+  }
+
+  private void refreshFigures() {
+    if (traits.refreshesHints()) {
+      var unused = client.get().refreshInlayHints();
+    }
+    if (traits.refreshesLenses()) {
+      var unused = client.get().refreshCodeLenses();
+    }
   }
 
   ClientTraits traits() {
     return traits;
   }
 
-  Settings settings() {
-    return settings;
+  /** The settings that hold for a document. */
+  Settings settings(String uri) {
+    return configuration.of(folders.spelledOf(libraries.key(uri)));
   }
 
   LanguageClient client() {
     return client.get();
   }
 
-  void set(Settings changed) {
-    settings = changed;
+  Pages pages() {
+    return connection.pages();
+  }
+
+  DiagnosticPull pull() {
+    return connection.pull();
+  }
+
+  Works works() {
+    return works;
+  }
+
+  void close() {
+    connection.pages().close();
+  }
+
+  /** Tells the log of the client. */
+  private void log(String message) {
+    client.get().logMessage(new MessageParams(MessageType.Warning, message));
+  }
+
+  /** Tells the writer what cannot wait until somebody reads a log. */
+  private void warn(String message) {
+    client.get().showMessage(new MessageParams(MessageType.Warning, message));
   }
 
   void publishAll() {
-    libraries.all().forEach(publisher::changed);
+    libraries.all().forEach(connection.announcer()::changed);
   }
 
   void addFolder(WorkspaceFolder folder) {
-    Uris.path(folder.getUri()).ifPresent(path -> {
-      libraries.addFolder(path);
-      libraries.known(path).ifPresent(publisher::changed);
-    });
+    folders.add(folder);
+    openFolders();
+    Uris.path(folder.getUri()).flatMap(libraries::known).ifPresent(connection.announcer()::changed);
   }
 
   void removeFolder(WorkspaceFolder folder) {
-    Uris.path(folder.getUri()).ifPresent(libraries::removeFolder);
+    folders.remove(folder);
   }
 
   void open(TextDocumentItem item) {
-    String key = Uris.key(item.getUri());
+    openFolders();
+    String key = libraries.key(item.getUri());
     LiveLibrary library = libraries.of(key);
     library.open(key, new Moment.OpenBuffer(item.getUri(), item.getVersion()), item.getText());
-    publisher.changed(library);
+    connection.announcer().changed(library);
   }
 
   void change(
       VersionedTextDocumentIdentifier identifier, List<TextDocumentContentChangeEvent> changes) {
-    String key = Uris.key(identifier.getUri());
+    String key = libraries.key(identifier.getUri());
     LiveLibrary library = libraries.of(key);
     Moment.OpenBuffer before = library.moment().open().get(key);
     if (before == null) {
@@ -117,38 +205,47 @@ final class ServerState {
         changes.stream()
             .map(change -> ContentChange.edit(change, traits.positions()))
             .toList());
-    publisher.changed(library);
+    connection.announcer().changed(library);
   }
 
   void close(TextDocumentIdentifier identifier) {
-    String key = Uris.key(identifier.getUri());
+    String key = libraries.key(identifier.getUri());
     LiveLibrary library = libraries.of(key);
     library.close(key);
-    publisher.changed(library);
+    connection.announcer().changed(library);
   }
 
-  /** Files that appeared, changed or went; a folder that went takes its files along on the next event. */
+  /** Files and folders that appeared, changed or went. */
   void onDisk(List<FileEvent> events) {
     for (FileEvent event : events) {
-      Optional<Path> path = Uris.path(event.getUri()).filter(KettleFolder::isFormulaFile);
+      Optional<Path> path = Uris.path(event.getUri());
       path.flatMap(libraries::known).ifPresent(library -> {
-        takeOver(library, path.orElseThrow(), event.getType());
-        publisher.changed(library);
+        if (takeOver(library, path.orElseThrow(), event)) {
+          connection.announcer().changed(library);
+        }
       });
     }
   }
 
-  private static void takeOver(LiveLibrary library, Path path, FileChangeType type) {
-    String key = Uris.key(path);
-    if (type == FileChangeType.Deleted) {
-      library.deletedOnDisk(key);
-      return;
+  /** Says whether the library may be another now. */
+  private boolean takeOver(LiveLibrary library, Path path, FileEvent event) {
+    boolean deleted = event.getType() == FileChangeType.Deleted;
+    if (!KettleFolder.isFormulaFile(path)) {
+      return deleted
+          ? library.deletedBelow(Uris.key(path) + "/")
+          : takeOverAll(library, KettleFolder.below(path, (unreadable, failure) -> {}));
     }
-    try {
-      library.changedOnDisk(key, TextFile.read(path));
-    } catch (IOException gone) {
-      library.deletedOnDisk(key);
-    }
+    String key = libraries.key(event.getUri());
+    Optional<String> text = deleted ? Optional.empty() : libraries.read(path);
+    text.ifPresentOrElse(
+        present -> library.changedOnDisk(key, present), () -> library.deletedOnDisk(key));
+    return true;
+  }
+
+  private boolean takeOverAll(LiveLibrary library, List<Path> files) {
+    files.forEach(file ->
+        libraries.read(file).ifPresent(text -> library.changedOnDisk(Uris.key(file), text)));
+    return !files.isEmpty();
   }
 
   /** Answers a request about a document from the moment it arrives at; empty for unknown documents. */
@@ -172,14 +269,19 @@ final class ServerState {
 
   /** What a client asks about; empty for a document that no library holds. */
   Optional<Scene> scene(String uri) {
-    String key = Uris.key(uri);
+    String key = libraries.key(uri);
     Moment moment = libraries.of(key).moment();
     return moment.document(key).map(document -> new Scene(moment, document, traits));
   }
 
+  /** The library's spelling of a document. */
+  String key(String uri) {
+    return libraries.key(uri);
+  }
+
   /** What the library of a document holds on disk, whatever editors have not saved. */
   Library saved(String uri) {
-    return libraries.of(Uris.key(uri)).saved(key -> Uris.path(key).flatMap(ServerState::read));
+    return libraries.of(libraries.key(uri)).saved(key -> Uris.path(key).flatMap(ServerState::read));
   }
 
   private static Optional<String> read(Path path) {
@@ -200,14 +302,5 @@ final class ServerState {
       cancelled.checkCanceled();
       return answer.get();
     });
-  }
-
-  private Publisher publisherFor(ClientTraits who) {
-    DiagnosticAdapter adapter = new DiagnosticAdapter(who.positions(), who.showsRelated());
-    return new Publisher(workers, adapter, this::publish);
-  }
-
-  private void publish(PublishDiagnosticsParams diagnostics) {
-    client.get().publishDiagnostics(diagnostics);
   }
 }

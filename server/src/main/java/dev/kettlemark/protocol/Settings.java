@@ -17,6 +17,11 @@ record Settings(boolean grams, boolean percent, boolean otherScale, boolean tota
 
   static final Settings USUAL = new Settings(true, true, true, true);
 
+  /** Whether nothing was sent: some clients only say that something is different now. */
+  static boolean isNothing(@Nullable Object sent) {
+    return !(sent instanceof JsonObject object) || object.size() == 0;
+  }
+
   /** Reads settings as a client sends them; what it does not say stays as it was. */
   static Settings of(@Nullable Object sent, Settings before) {
     if (!(sent instanceof JsonObject object)) {

@@ -35,7 +35,7 @@ class TrialHoverTest {
   void holdsAMeasurementAgainstItsPrediction() {
     assertEquals(
         """
-        **123.0 °C** end of pan
+        **123.0 °C = 253 °F** end of pan
 
         Predicted 120.0 ± 1.0 °C; difference +3.0 °C, above the band.
 

@@ -1,7 +1,11 @@
 package dev.kettlemark.protocol;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import dev.kettlemark.Today;
+import dev.kettlemark.protocol.wire.MessageCheck;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
 import java.nio.file.Path;
@@ -9,14 +13,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalLong;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeActionCapabilities;
+import org.eclipse.lsp4j.CodeActionKindCapabilities;
+import org.eclipse.lsp4j.CodeActionLiteralSupportCapabilities;
+import org.eclipse.lsp4j.ConfigurationItem;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
@@ -25,12 +33,10 @@ import org.eclipse.lsp4j.GeneralClientCapabilities;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InitializedParams;
-import org.eclipse.lsp4j.MessageActionItem;
-import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
-import org.eclipse.lsp4j.ShowMessageRequestParams;
+import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
@@ -40,7 +46,6 @@ import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceEditCapabilities;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.launch.LSPLauncher;
-import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageServer;
 
 /** An editor at the other end of a pipe: it opens, types, and waits for what the server says. */
@@ -55,19 +60,26 @@ final class EditorFixture implements AutoCloseable {
     CLIENT_LOG.setLevel(Level.OFF);
   }
 
-  private final Client client = new Client();
+  private final RecordingClient client = new RecordingClient();
   private final LanguageServer server;
   private final Thread serving;
   private final CompletableFuture<Integer> exitCode = new CompletableFuture<>();
   private final Map<String, String> texts = new ConcurrentHashMap<>();
   private final Map<String, Integer> versions = new ConcurrentHashMap<>();
   private final InitializeResult initialized;
+  private final MessageCheck check = new MessageCheck();
 
   private EditorFixture(InitializeParams params) throws Exception {
+    this(params, item -> "");
+  }
+
+  private EditorFixture(InitializeParams params, Function<ConfigurationItem, Object> settings)
+      throws Exception {
+    client.settings = settings;
     PipedInputStream toServer = new PipedInputStream(1 << 16);
     PipedInputStream toClient = new PipedInputStream(1 << 16);
-    PipedOutputStream fromClient = new PipedOutputStream(toServer);
-    PipedOutputStream fromServer = new PipedOutputStream(toClient);
+    OutputStream fromClient = check.ofClient(new PipedOutputStream(toServer));
+    OutputStream fromServer = check.ofServer(new PipedOutputStream(toClient));
     serving = new Thread(() -> exitCode.complete(KettlemarkServer.serve(
         "test", toServer, fromServer, OptionalLong.empty(), () -> Today.DAY)));
     serving.setDaemon(true);
@@ -87,6 +99,26 @@ final class EditorFixture implements AutoCloseable {
     InitializeParams params = params();
     params.setWorkspaceFolders(List.of(new WorkspaceFolder(folder.toUri().toString(), "kitchen")));
     return new EditorFixture(params);
+  }
+
+  /** An editor of some kind on folders. */
+  static EditorFixture onFolders(InitializeParams params, Path... folders) throws Exception {
+    return onFolders(params, item -> "", folders);
+  }
+
+  /**
+   * An editor of some kind on folders.
+   *
+   * @param settings what it answers when it is asked for settings
+   */
+  static EditorFixture onFolders(
+      InitializeParams params, Function<ConfigurationItem, Object> settings, Path... folders)
+      throws Exception {
+    params.setWorkspaceFolders(Stream.of(folders)
+        .map(folder ->
+            new WorkspaceFolder(folder.toUri().toString(), String.valueOf(folder.getFileName())))
+        .toList());
+    return new EditorFixture(params, settings);
   }
 
   /** An editor that fills in placeholders of edits. */
@@ -109,10 +141,32 @@ final class EditorFixture implements AutoCloseable {
     return new EditorFixture(params);
   }
 
-  private static InitializeParams params() {
+  /** Any editor that the test describes. */
+  static EditorFixture with(InitializeParams params) throws Exception {
+    return new EditorFixture(params);
+  }
+
+  /** An editor of the usual kind: it reads code actions and applies edits, and is told findings. */
+  static InitializeParams params() {
     InitializeParams params = new InitializeParams();
-    params.setCapabilities(new ClientCapabilities());
+    CodeActionCapabilities actions = new CodeActionCapabilities();
+    actions.setCodeActionLiteralSupport(
+        new CodeActionLiteralSupportCapabilities(new CodeActionKindCapabilities(List.of(""))));
+    TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
+    text.setCodeAction(actions);
+    ClientCapabilities capabilities = new ClientCapabilities();
+    capabilities.setTextDocument(text);
+    params.setCapabilities(capabilities);
     return params;
+  }
+
+  /** What both sides have said. */
+  MessageCheck said() {
+    return check;
+  }
+
+  RecordingClient client() {
+    return client;
   }
 
   LanguageServer server() {
@@ -191,15 +245,13 @@ final class EditorFixture implements AutoCloseable {
   }
 
   private PublishDiagnosticsParams next() throws InterruptedException {
-    PublishDiagnosticsParams told = client.told.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
-    if (told == null) {
-      throw new AssertionError("the server told nothing");
-    }
-    return told;
+    return RecordingClient.next(client.told);
   }
 
   <T> T await(CompletableFuture<T> answer) throws Exception {
-    return answer.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    T given = answer.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    assertEquals(List.of(), check.faults());
+    return given;
   }
 
   static TextDocumentIdentifier id(String uri) {
@@ -234,7 +286,7 @@ final class EditorFixture implements AutoCloseable {
     return result.toString();
   }
 
-  private static int offset(String text, Position position) {
+  static int offset(String text, Position position) {
     int start = 0;
     for (int line = 0; line < position.getLine(); line++) {
       start = text.indexOf('\n', start) + 1;
@@ -248,36 +300,11 @@ final class EditorFixture implements AutoCloseable {
     return await(exitCode);
   }
 
+  /** Ends the server; every message of both sides must have been as the protocol describes it. */
   @Override
   public void close() throws IOException {
     server.exit();
     serving.interrupt();
-  }
-
-  private static final class Client implements LanguageClient {
-
-    final BlockingQueue<PublishDiagnosticsParams> told = new LinkedBlockingQueue<>();
-
-    @Override
-    public void publishDiagnostics(PublishDiagnosticsParams diagnostics) {
-      told.add(diagnostics);
-    }
-
-    @Override
-    public void telemetryEvent(Object object) {
-      throw new AssertionError("the server sends nothing about its user");
-    }
-
-    @Override
-    public void showMessage(MessageParams message) {}
-
-    @Override
-    public CompletableFuture<MessageActionItem> showMessageRequest(
-        ShowMessageRequestParams request) {
-      return CompletableFuture.completedFuture(null);
-    }
-
-    @Override
-    public void logMessage(MessageParams message) {}
+    assertEquals(List.of(), check.faults());
   }
 }

@@ -1,5 +1,6 @@
 package dev.kettlemark.protocol.wire;
 
+import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
@@ -21,13 +22,25 @@ final class Fence implements Endpoint {
   private static final Logger LOG = Logger.getLogger(Fence.class.getName());
 
   private final Endpoint server;
+  private final CallListener listener;
 
-  Fence(Endpoint server) {
+  Fence(Endpoint server, CallListener listener) {
     this.server = server;
+    this.listener = listener;
   }
 
   @Override
   public CompletableFuture<?> request(String method, Object params) {
+    long start = System.nanoTime();
+    CompletableFuture<?> answer = answer(method, params);
+    var unused = answer.whenComplete((result, failure) -> listener.answered(
+        method,
+        failure == null ? "answered" : answer.isCancelled() ? "cancelled" : "failed",
+        Duration.ofNanos(System.nanoTime() - start)));
+    return answer;
+  }
+
+  private CompletableFuture<?> answer(String method, Object params) {
     try {
       CompletableFuture<?> answer = server.request(method, params);
       return answer != null

@@ -51,12 +51,17 @@ public final class ServerProcess {
     Map<String, JsonRpcMethod> methods =
         new LinkedHashMap<>(ServiceEndpoints.getSupportedMethods(clientType));
     methods.putAll(ServiceEndpoints.getSupportedMethods(server.getClass()));
-    MessageJsonHandler json = new MessageJsonHandler(methods, WholeNumbers::register);
+    MessageJsonHandler json = new MessageJsonHandler(methods, builder -> {
+      WholeNumbers.register(builder);
+      NullVersions.register(builder);
+    });
     frames = new FrameReader(in);
     decoder = new MessageDecoder(json);
+    CallListener listener =
+        server instanceof CallListener own ? own : (method, outcome, took) -> {};
     outbox = new Outbox(out, json, ending::complete);
-    remote =
-        new RemoteEndpoint(outbox, new Fence(ServiceEndpoints.toEndpoint(server)), Fence::describe);
+    remote = new RemoteEndpoint(
+        outbox, new Fence(ServiceEndpoints.toEndpoint(server), listener), Fence::describe);
     json.setMethodProvider(remote);
     remote.setJsonHandler(json);
   }

@@ -1,0 +1,114 @@
+package dev.kettlemark.protocol;
+
+import com.google.gson.JsonObject;
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.checks.RulePages;
+import dev.kettlemark.features.FormulaTable;
+import dev.kettlemark.features.ReportPages;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+
+/**
+ * Commands that answer with a page of Markdown, the same that the terminal tells.
+ *
+ * <p>Each takes {@code uri}, a document of the library that is asked about, and what stands beside it.
+ */
+enum ReportCommands {
+
+  /** {@code formula}: a formula as a table. */
+  SHOW("kettlemark.show", ReportCommands::show),
+
+  /** {@code name}: where an ingredient, formula or stage is used, and how much of it. */
+  USED("kettlemark.used", (scene, argument) -> used(scene, Commands.text(argument, "name"))),
+
+  /** {@code formula}, which may be left out: trials beside what was predicted for them. */
+  TRIALS(
+      "kettlemark.trials",
+      (scene, argument) ->
+          ReportPages.trials(scene.snapshot(), Commands.optionalText(argument, "formula"))),
+
+  /** {@code formula}, and {@code market} if not those of the house: the draft of a label. */
+  LABEL("kettlemark.label", ReportCommands::label),
+
+  /** {@code formula}, and {@code value} if not all: how its figures came about. */
+  EXPLAIN("kettlemark.explain", ReportCommands::explain);
+
+  private final String command;
+
+  @SuppressWarnings("ImmutableEnumChecker") // The functions hold nothing, but their type cannot say so.
+  private final BiFunction<Scene, JsonObject, String> page;
+
+  ReportCommands(String command, BiFunction<Scene, JsonObject, String> page) {
+    this.command = command;
+    this.page = page;
+  }
+
+  static List<String> names() {
+    return Stream.of(values()).map(ReportCommands::command).toList();
+  }
+
+  static Optional<ReportCommands> of(String command) {
+    return Stream.of(values()).filter(each -> each.command.equals(command)).findFirst();
+  }
+
+  String command() {
+    return command;
+  }
+
+  String page(Scene scene, JsonObject argument) {
+    return page.apply(scene, argument);
+  }
+
+  private static String show(Scene scene, JsonObject argument) {
+    return FormulaTable.of(formula(scene, argument)).markdown();
+  }
+
+  private static String used(Scene scene, String name) {
+    boolean known = !scene.snapshot().library().all(Kind.MATERIAL, name).isEmpty();
+    String page = ReportPages.used(scene.snapshot(), name);
+    if (!known && page.contains("nothing of this library uses it")) {
+      throw ScaleCommand.refused(
+          "no ingredient, formula or stage that is used is named `" + name + "`");
+    }
+    return page;
+  }
+
+  private static String label(Scene scene, JsonObject argument) {
+    String name = Commands.text(argument, "formula");
+    Entry entry = Stream.of(Kind.MATERIAL, Kind.PRODUCT)
+        .flatMap(kind -> scene.snapshot().library().find(kind, name).stream())
+        .findFirst()
+        .orElseThrow(
+            () -> ScaleCommand.refused("the library has no formula or product `" + name + "`"));
+    return ReportPages.label(scene.snapshot(), entry, Commands.optionalText(argument, "market"))
+        .orElseThrow(() -> ScaleCommand.refused("there is no label of `" + name
+            + "`: it cannot be worked out, or there is no such market"));
+  }
+
+  /** A rule is explained by its own page, so that one command answers for both. */
+  private static String explain(Scene scene, JsonObject argument) {
+    Optional<String> rule = Commands.optionalText(argument, "rule").flatMap(RulePages::page);
+    if (rule.isPresent()) {
+      return rule.get();
+    }
+    Optional<String> value = Commands.optionalText(argument, "value");
+    return ReportPages.explained(formula(scene, argument), value)
+        .orElseThrow(() -> ScaleCommand.refused("`" + Commands.text(argument, "formula")
+            + "` has no stage or figure `" + value.orElse("") + "`"));
+  }
+
+  private static ComputedFormula formula(Scene scene, JsonObject argument) {
+    String name = Commands.text(argument, "formula");
+    return scene
+        .snapshot()
+        .library()
+        .find(Kind.MATERIAL, name)
+        .flatMap(entry -> Formulas.computed(scene.snapshot(), entry))
+        .orElseThrow(() -> ScaleCommand.refused("the library has no formula `" + name + "`"));
+  }
+}
