@@ -64,7 +64,8 @@ final class LineStartOffers {
         .toList();
   }
 
-  private static Stream<String> words(SectionWord section) {
+  /** The fact words of a section, in no order. */
+  static Stream<String> words(SectionWord section) {
     return switch (section) {
       case HOUSE -> FactWord.HOUSE.stream();
       case INGREDIENT -> FactWord.INGREDIENT.stream();

@@ -48,6 +48,7 @@ final class Capabilities {
     offered.setRenameProvider(new RenameOptions(true));
     offered.setCompletionProvider(new CompletionOptions(false, List.of(" ")));
     offered.setExecuteCommandProvider(new ExecuteCommandOptions(Commands.NAMES));
+    LanguageCapabilities.addTo(offered, client.language());
     WorkspaceFoldersOptions folders = new WorkspaceFoldersOptions();
     folders.setSupported(true);
     folders.setChangeNotifications(true);

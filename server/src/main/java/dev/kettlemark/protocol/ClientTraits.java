@@ -24,6 +24,7 @@ import org.eclipse.lsp4j.WorkspaceClientCapabilities;
  * @param watchesOnRequest whether it watches files that the server asks for
  * @param refreshesHints whether it fetches inlay hints again when told to
  * @param refreshesLenses whether it fetches code lenses again when told to
+ * @param language what it can do with the features that speak the language
  */
 record ClientTraits(
     Positions positions,
@@ -34,7 +35,8 @@ record ClientTraits(
     boolean readsSnippetEdits,
     boolean watchesOnRequest,
     boolean refreshesHints,
-    boolean refreshesLenses) {
+    boolean refreshesLenses,
+    LanguageTraits language) {
 
   static ClientTraits of(InitializeParams params) {
     Optional<ClientCapabilities> client = Optional.ofNullable(params.getCapabilities());
@@ -74,6 +76,7 @@ record ClientTraits(
         workspace
             .map(WorkspaceClientCapabilities::getCodeLens)
             .map(lens -> lens.getRefreshSupport())
-            .orElse(false));
+            .orElse(false),
+        LanguageTraits.of(params));
   }
 }
