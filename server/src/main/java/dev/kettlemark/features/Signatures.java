@@ -125,7 +125,7 @@ public final class Signatures {
   }
 
   /** Without links into the page of the reference. */
-  private static String plain(String meaning) {
+  static String plain(String meaning) {
     return meaning.replaceAll("[;,] see (below|\\[[^]]*]\\([^)]*\\))", "");
   }
 

@@ -48,11 +48,11 @@ final class Capabilities {
     offered.setRenameProvider(new RenameOptions(true));
     offered.setCompletionProvider(new CompletionOptions(false, List.of(" ")));
     offered.setExecuteCommandProvider(new ExecuteCommandOptions(Commands.NAMES));
-    LanguageCapabilities.addTo(offered, client.language());
     WorkspaceFoldersOptions folders = new WorkspaceFoldersOptions();
     folders.setSupported(true);
     folders.setChangeNotifications(true);
     offered.setWorkspace(new WorkspaceServerCapabilities(folders));
+    LanguageCapabilities.addTo(offered, client.language());
     return offered;
   }
 

@@ -134,7 +134,7 @@ final class DocumentService extends LanguageRequests {
     return state.answer(
         params.getTextDocument(),
         Either.forLeft(List.of()),
-        scene -> Either.forLeft(NavigationAdapter.definition(scene, params.getPosition())));
+        scene -> NavigationAdapter.definition(scene, params.getPosition()));
   }
 
   @Override
@@ -186,6 +186,6 @@ final class DocumentService extends LanguageRequests {
     return state.answer(
         params.getTextDocument(),
         Either.forLeft(List.of()),
-        scene -> Either.forLeft(CompletionAdapter.items(scene, params.getPosition())));
+        scene -> Either.forRight(CompletionAdapter.items(scene, params.getPosition())));
   }
 }

@@ -23,6 +23,7 @@ import org.eclipse.lsp4j.WorkspaceClientCapabilities;
  * @param readsLineages whether it shows what is a variant of what
  * @param foldsLinesOnly whether it folds whole lines only
  * @param mostFolds how many folds it can show
+ * @param formatsRanges whether it formats several ranges at once
  * @param readsLabelOffsets whether parameters of a signature may be given by their place in it
  * @param completion what it can do with offers
  */
@@ -34,6 +35,7 @@ record LanguageTraits(
     boolean readsLineages,
     boolean foldsLinesOnly,
     int mostFolds,
+    boolean formatsRanges,
     boolean readsLabelOffsets,
     CompletionTraits completion) {
 
@@ -94,6 +96,9 @@ record LanguageTraits(
         text.map(TextDocumentClientCapabilities::getTypeHierarchy).isPresent(),
         folding.map(FoldingRangeCapabilities::getLineFoldingOnly).orElse(false),
         folding.map(FoldingRangeCapabilities::getRangeLimit).orElse(Integer.MAX_VALUE),
+        text.map(TextDocumentClientCapabilities::getRangeFormatting)
+            .map(formatting -> formatting.getRangesSupport())
+            .orElse(false),
         text.map(TextDocumentClientCapabilities::getSignatureHelp)
             .map(help -> help.getSignatureInformation())
             .map(SignatureInformationCapabilities::getParameterInformation)

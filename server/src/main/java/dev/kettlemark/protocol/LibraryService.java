@@ -7,6 +7,9 @@ import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.eclipse.lsp4j.SymbolInformation;
+import org.eclipse.lsp4j.TextDocumentContentParams;
+import org.eclipse.lsp4j.TextDocumentContentResult;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceSymbol;
 import org.eclipse.lsp4j.WorkspaceSymbolParams;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
@@ -61,5 +64,15 @@ final class LibraryService implements WorkspaceService {
   @Override
   public CompletableFuture<Object> executeCommand(ExecuteCommandParams params) {
     return Commands.run(state, params);
+  }
+
+  /** The text of a page that is no file: one of the pantry. */
+  @Override
+  public CompletableFuture<TextDocumentContentResult> textDocumentContent(
+      TextDocumentContentParams params) {
+    return state.answer(
+        new TextDocumentIdentifier(params.getUri()),
+        new TextDocumentContentResult(""),
+        scene -> new TextDocumentContentResult(scene.source().text()));
   }
 }

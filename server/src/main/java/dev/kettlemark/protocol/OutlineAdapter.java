@@ -79,7 +79,9 @@ final class OutlineAdapter {
   }
 
   static List<FoldingRange> foldings(Scene scene) {
+    LanguageTraits client = scene.traits().language();
     return Folding.of(scene.document().text()).stream()
+        .limit(client.mostFolds())
         .map(fold -> {
           FoldingRange range = new FoldingRange(fold.firstLine(), fold.lastLine());
           range.setKind(
@@ -111,7 +113,7 @@ final class OutlineAdapter {
     return range;
   }
 
-  private static SymbolKind kind(Outline.Kind kind) {
+  static SymbolKind kind(Outline.Kind kind) {
     return switch (kind) {
       case HOUSE -> SymbolKind.Namespace;
       case INGREDIENT -> SymbolKind.Constant;
