@@ -1,6 +1,7 @@
 package dev.kettlemark.protocol;
 
 import dev.kettlemark.Today;
+import dev.kettlemark.files.CacheFolder;
 import java.io.IOException;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
@@ -53,6 +54,7 @@ final class EditorFixture implements AutoCloseable {
 
   static {
     CLIENT_LOG.setLevel(Level.OFF);
+    System.setProperty(CacheFolder.PROPERTY, Path.of("target", "cache").toString());
   }
 
   private final Client client = new Client();
@@ -85,6 +87,14 @@ final class EditorFixture implements AutoCloseable {
 
   static EditorFixture onFolder(Path folder) throws Exception {
     InitializeParams params = params();
+    params.setWorkspaceFolders(List.of(new WorkspaceFolder(folder.toUri().toString(), "kitchen")));
+    return new EditorFixture(params);
+  }
+
+  /** An editor that can what it says. */
+  static EditorFixture onFolder(Path folder, ClientCapabilities capabilities) throws Exception {
+    InitializeParams params = params();
+    params.setCapabilities(capabilities);
     params.setWorkspaceFolders(List.of(new WorkspaceFolder(folder.toUri().toString(), "kitchen")));
     return new EditorFixture(params);
   }
