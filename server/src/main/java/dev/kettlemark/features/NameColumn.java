@@ -2,6 +2,7 @@ package dev.kettlemark.features;
 
 import dev.kettlemark.library.Document;
 import dev.kettlemark.syntax.Lexeme;
+import dev.kettlemark.syntax.Line;
 import dev.kettlemark.text.Cells;
 import dev.kettlemark.text.Source;
 import dev.kettlemark.text.Span;
@@ -25,7 +26,7 @@ record NameColumn(int gap) {
     Source source = document.text().source();
     Span here = source.line(source.lineAt(cursor.word().start()));
     int column = Cells.of(new Span(here.start(), cursor.word().start()).of(source.text()));
-    return neighbour(document, source.lineAt(here.start()))
+    return neighbour(document, source.lineAt(here.start()), isTake(cursor))
         .map(other -> new NameColumn(Math.max(0, other - column)))
         .orElse(NONE);
   }
@@ -36,12 +37,16 @@ record NameColumn(int gap) {
         .first()
         .filter(token -> token.is(Lexeme.Kind.NUMBER) || token.is(Lexeme.Kind.AMOUNT_WORD))
         .isPresent();
-    boolean isTake = cursor.head().equals("all") || cursor.head().equals("part");
-    return isAmount && (isTake || !cursor.endsWith(Lexeme.Kind.CONNECTIVE));
+    return isAmount && (isTake(cursor) || !cursor.endsWith(Lexeme.Kind.CONNECTIVE));
+  }
+
+  private static boolean isTake(CursorLine cursor) {
+    return cursor.head().equals("all") || cursor.head().equals("part");
   }
 
   /** The column of the nearest name above in the stage, or else of the nearest below. */
-  private static Optional<Integer> neighbour(Document document, int number) {
+  private static Optional<Integer> neighbour(
+      Document document, int number, boolean amongTakes) {
     List<WrittenLine> lines = WrittenLine.of(document.text());
     return IntStream.concat(
             IntStream.iterate(number - 1, i -> i >= 0 && !lines.get(i).isHeading(), i -> i - 1),
@@ -49,6 +54,7 @@ record NameColumn(int gap) {
                 number + 1, i -> i < lines.size() && !lines.get(i).isHeading(), i -> i + 1))
         .mapToObj(lines::get)
         .filter(line -> !line.tokens().isEmpty() && !line.broken())
+        .filter(line -> line.line() instanceof Line.TakeLine == amongTakes)
         .map(line -> RowCutter.cut(line, true))
         .filter(row -> row.table() == Table.AMOUNT)
         .filter(row -> !row.cells().get(AmountColumns.NAME).isEmpty())

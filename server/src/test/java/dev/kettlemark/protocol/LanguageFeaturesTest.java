@@ -49,6 +49,7 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.ReferenceContext;
 import org.eclipse.lsp4j.ReferenceParams;
 import org.eclipse.lsp4j.SemanticTokensCapabilities;
+import org.eclipse.lsp4j.SemanticTokensClientCapabilitiesRequests;
 import org.eclipse.lsp4j.SemanticTokensDelta;
 import org.eclipse.lsp4j.SemanticTokensDeltaParams;
 import org.eclipse.lsp4j.SemanticTokensEdit;
@@ -97,7 +98,11 @@ class LanguageFeaturesTest {
 
   private static ClientCapabilities everything() {
     TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
-    text.setSemanticTokens(new SemanticTokensCapabilities(true));
+    text.setSemanticTokens(new SemanticTokensCapabilities(
+        new SemanticTokensClientCapabilitiesRequests(true, true),
+        List.of(),
+        List.of(),
+        List.of("relative")));
     text.setCallHierarchy(new CallHierarchyCapabilities());
     text.setTypeHierarchy(new TypeHierarchyCapabilities());
     DefinitionCapabilities definition = new DefinitionCapabilities();
