@@ -210,6 +210,8 @@ class LanguageFeaturesTest {
       }
       snapshot = snapshot.with(snapshot.library().with(document));
       int[] after = SemanticTokens.encoded(snapshot, document, PositionEncoding.UTF16);
+      Snapshot fresh = Snapshot.of(Library.of(List.of(document)));
+      assertArrayEquals(SemanticTokens.encoded(fresh, document, PositionEncoding.UTF16), after);
       assertArrayEquals(
           after,
           applied(list(before), SemanticTokensAdapter.edits(before, after)).stream()
