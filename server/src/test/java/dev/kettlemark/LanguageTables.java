@@ -191,8 +191,7 @@ final class LanguageTables {
   private static String forms(String head, String meaning, List<Form> forms) {
     return table(
         List.of(head, "Form", meaning),
-        forms.stream()
-            .map(form -> List.of(code(form.word()), form.written(), form.meaning())));
+        forms.stream().map(form -> List.of(code(form.word()), form.written(), form.meaning())));
   }
 
   private static String states() {

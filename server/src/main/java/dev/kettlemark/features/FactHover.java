@@ -33,8 +33,8 @@ final class FactHover implements HoverAnswer {
   private static boolean isInStage(Pointed pointed) {
     return pointed.entry().section().lines().stream()
         .takeWhile(line -> line.span().start() <= pointed.offset())
-        .anyMatch(line -> line instanceof Line.SectionLine heading
-            && heading.keyword() == SectionWord.STAGE);
+        .anyMatch(line ->
+            line instanceof Line.SectionLine heading && heading.keyword() == SectionWord.STAGE);
   }
 
   private static Optional<String> text(Pointed pointed, Line.StatementLine line, Word word) {
@@ -53,9 +53,8 @@ final class FactHover implements HoverAnswer {
     String head = line.head().text();
     return head.equals("withdraw")
         ? Pointed.atoms(line)
-            .flatMap(atom -> atom instanceof Atom.NameAtom name
-                ? Stream.of(name.text())
-                : Stream.empty())
+            .flatMap(atom ->
+                atom instanceof Atom.NameAtom name ? Stream.of(name.text()) : Stream.empty())
             .findFirst()
         : Optional.of(head);
   }

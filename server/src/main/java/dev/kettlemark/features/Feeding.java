@@ -93,9 +93,8 @@ public final class Feeding {
       Function<Takings, Symbol> other,
       Function<Takings, Optional<Node>> node) {
     Map<Symbol, List<Takings>> byOther = new LinkedHashMap<>();
-    takings.forEach(taking -> byOther
-        .computeIfAbsent(other.apply(taking), key -> new ArrayList<>())
-        .add(taking));
+    takings.forEach(taking ->
+        byOther.computeIfAbsent(other.apply(taking), key -> new ArrayList<>()).add(taking));
     return byOther.values().stream()
         .flatMap(lines -> node.apply(lines.get(0)).stream()
             .map(found -> new Node.Link(

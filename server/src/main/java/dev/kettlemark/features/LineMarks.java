@@ -108,7 +108,9 @@ final class LineMarks {
   private boolean isFact(String word) {
     return inStage
         ? FactWord.STAGE.contains(word)
-        : section.filter(opening -> LineStartOffers.words(opening).anyMatch(word::equals)).isPresent();
+        : section
+            .filter(opening -> LineStartOffers.words(opening).anyMatch(word::equals))
+            .isPresent();
   }
 
   private void fact(Line.StatementLine fact) {
@@ -171,7 +173,8 @@ final class LineMarks {
   }
 
   private boolean isCentre(Atom.NameAtom name) {
-    return section.filter(SectionWord.PRODUCT::equals).isPresent() && name.text().equals("centre");
+    return section.filter(SectionWord.PRODUCT::equals).isPresent()
+        && name.text().equals("centre");
   }
 
   private void listed(List<Clause> clauses, Connective connective, List<Vocabulary.Term> terms) {
@@ -183,14 +186,13 @@ final class LineMarks {
   private void words(List<Group> groups, List<Vocabulary.Term> terms) {
     names(groups)
         .filter(name -> terms.stream().anyMatch(term -> term.word().equals(name.text())))
-        .forEach(name -> found.take(
-            name.span(), TokenType.ENUM_MEMBER, TokenModifier.DEFAULT_LIBRARY));
+        .forEach(
+            name -> found.take(name.span(), TokenType.ENUM_MEMBER, TokenModifier.DEFAULT_LIBRARY));
   }
 
   private static Stream<Atom.NameAtom> names(List<Group> groups) {
     return groups.stream()
         .flatMap(group -> group.atoms().stream())
-        .flatMap(
-            atom -> atom instanceof Atom.NameAtom name ? Stream.of(name) : Stream.empty());
+        .flatMap(atom -> atom instanceof Atom.NameAtom name ? Stream.of(name) : Stream.empty());
   }
 }

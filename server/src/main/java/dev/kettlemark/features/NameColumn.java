@@ -45,8 +45,7 @@ record NameColumn(int gap) {
   }
 
   /** The column of the nearest name above in the stage, or else of the nearest below. */
-  private static Optional<Integer> neighbour(
-      Document document, int number, boolean amongTakes) {
+  private static Optional<Integer> neighbour(Document document, int number, boolean amongTakes) {
     List<WrittenLine> lines = WrittenLine.of(document.text());
     return IntStream.concat(
             IntStream.iterate(number - 1, i -> i >= 0 && !lines.get(i).isHeading(), i -> i - 1),

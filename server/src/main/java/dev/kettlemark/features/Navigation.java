@@ -44,8 +44,8 @@ public final class Navigation {
   /** Every place in one document that speaks of the thing under the cursor, in order. */
   public static List<Highlight> highlights(Snapshot snapshot, Document document, int offset) {
     return Symbols.at(snapshot, document, offset).stream()
-        .flatMap(found -> Symbols.in(snapshot, document)
-            .filter(other -> other.symbol().equals(found.symbol())))
+        .flatMap(found ->
+            Symbols.in(snapshot, document).filter(other -> other.symbol().equals(found.symbol())))
         .map(found -> new Highlight(found.place().span(), found.occurrence().defines()))
         .toList();
   }

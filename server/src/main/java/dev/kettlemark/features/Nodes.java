@@ -58,8 +58,8 @@ final class Nodes {
             .flatMap(line -> grams(formula, line)));
     return of(taking.taken())
         .map(node -> grams
-            .map(weight -> new Node(
-                node.symbol(), node.kind(), weight + " taken", node.all(), node.name()))
+            .map(weight ->
+                new Node(node.symbol(), node.kind(), weight + " taken", node.all(), node.name()))
             .orElse(node));
   }
 

@@ -73,8 +73,8 @@ final class SectionMarks {
       }
     }
     type(occurrence.symbol(), modifiers)
-        .ifPresent(type -> names.put(
-            occurrence.span().start(), new Mark(occurrence.span(), type, modifiers)));
+        .ifPresent(type ->
+            names.put(occurrence.span().start(), new Mark(occurrence.span(), type, modifiers)));
   }
 
   private Optional<TokenType> type(Symbol symbol, Set<TokenModifier> modifiers) {
@@ -152,9 +152,10 @@ final class SectionMarks {
       case DATE -> plain(span, TokenType.NUMBER);
       case TEXT -> plain(span, TokenType.STRING);
       case COMMENT -> plain(span, TokenType.COMMENT);
-      case SYMBOL -> span.of(entry.section().text()).equals(",")
-          ? Optional.empty()
-          : plain(span, TokenType.OPERATOR);
+      case SYMBOL ->
+        span.of(entry.section().text()).equals(",")
+            ? Optional.empty()
+            : plain(span, TokenType.OPERATOR);
       case STRAY -> Optional.empty();
     };
   }
@@ -165,7 +166,6 @@ final class SectionMarks {
 
   private Optional<Mark> figure(Span span, TokenType type) {
     boolean heat = temperatures.stream().anyMatch(figure -> figure.contains(span));
-    return Optional.of(
-        new Mark(span, type, heat ? Set.of(TokenModifier.TEMPERATURE) : Set.of()));
+    return Optional.of(new Mark(span, type, heat ? Set.of(TokenModifier.TEMPERATURE) : Set.of()));
   }
 }

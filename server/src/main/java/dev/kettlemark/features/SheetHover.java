@@ -24,7 +24,11 @@ final class SheetHover implements HoverAnswer {
   }
 
   private static String told(Sheet sheet) {
-    String title = sheet.facts().first("title").flatMap(fact -> fact.text()).map(Located::value)
+    String title = sheet
+        .facts()
+        .first("title")
+        .flatMap(fact -> fact.text())
+        .map(Located::value)
         .or(sheet::title)
         .orElse(sheet.name().value());
     return "**" + Markdown.plain(title) + "** — sheet "

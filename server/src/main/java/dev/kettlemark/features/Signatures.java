@@ -156,8 +156,7 @@ public final class Signatures {
         .or(() -> index(way, part -> part.openers().contains(last)));
   }
 
-  private static Optional<Integer> index(
-      Form.Alternative way, Predicate<Form.Part> test) {
+  private static Optional<Integer> index(Form.Alternative way, Predicate<Form.Part> test) {
     return IntStream.range(0, way.parts().size())
         .filter(i -> test.test(way.parts().get(i)))
         .boxed()

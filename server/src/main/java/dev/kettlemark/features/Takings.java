@@ -56,8 +56,7 @@ record Takings(Symbol taker, Symbol taken, Span span) {
         Symbol self = Symbol.global(Symbol.Kind.PRODUCT, product.name().value());
         product
             .parts()
-            .forEach(part ->
-                part.material().ifPresent(name -> material(self, name, part.span())));
+            .forEach(part -> part.material().ifPresent(name -> material(self, name, part.span())));
       }
     }
 
@@ -85,8 +84,7 @@ record Takings(Symbol taker, Symbol taken, Span span) {
 
     private void material(Symbol self, Located<String> name, Span line) {
       if (scope.ask(Lookup.of(Kind.MATERIAL, name.value())).isPresent()) {
-        found.add(
-            new Takings(self, Symbol.global(Symbol.Kind.MATERIAL, name.value()), line));
+        found.add(new Takings(self, Symbol.global(Symbol.Kind.MATERIAL, name.value()), line));
       }
     }
   }

@@ -53,8 +53,6 @@ public final class TypedFormat {
   private static Optional<TextEdit> indentation(WrittenLine line, WrittenLine above) {
     boolean isEmpty = line.isBlank() && line.span().isEmpty();
     boolean isInSection = above.section().isPresent() && !above.tokens().isEmpty();
-    return isEmpty && isInSection
-        ? Optional.of(new TextEdit(line.span(), "  "))
-        : Optional.empty();
+    return isEmpty && isInSection ? Optional.of(new TextEdit(line.span(), "  ")) : Optional.empty();
   }
 }

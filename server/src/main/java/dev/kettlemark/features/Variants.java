@@ -22,8 +22,7 @@ public final class Variants {
   /** The formula whose name the cursor touches; empty for ingredients, which have no variants. */
   public static Optional<Node> at(Snapshot snapshot, Document document, int offset) {
     return Feeding.at(snapshot, document, offset)
-        .filter(node ->
-            node.kind() == Outline.Kind.FORMULA || node.kind() == Outline.Kind.VARIANT);
+        .filter(node -> node.kind() == Outline.Kind.FORMULA || node.kind() == Outline.Kind.VARIANT);
   }
 
   /** What a formula is a variant of. */

@@ -40,7 +40,9 @@ public final class CacheFolder {
       return Path.of(home, "Library", "Caches", "kettlemark");
     }
     String cache = environment.getOrDefault("XDG_CACHE_HOME", "");
-    return cache.startsWith("/") ? Path.of(cache, "kettlemark") : Path.of(home, ".cache", "kettlemark");
+    return cache.startsWith("/")
+        ? Path.of(cache, "kettlemark")
+        : Path.of(home, ".cache", "kettlemark");
   }
 
   /**

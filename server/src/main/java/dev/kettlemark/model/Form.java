@@ -67,14 +67,15 @@ public record Form(String word, String written, String meaning) {
 
   /** Every way to write it, at least one. */
   public List<Alternative> alternatives() {
-    List<String> patterns = new ArrayList<>(switch (written.replaceAll("[;,].*", "").strip()) {
-      case "words" -> List.of("WORD, …");
-      case "one word" -> List.of("WORD");
-      case "names" -> List.of("NAME, …");
-      case "quotes" -> List.of("\"TEXT\"");
-      case "words or quotes" -> List.of("WORD, …", "\"TEXT\"");
-      default -> List.of();
-    });
+    List<String> patterns = new ArrayList<>(
+        switch (written.replaceAll("[;,].*", "").strip()) {
+          case "words" -> List.of("WORD, …");
+          case "one word" -> List.of("WORD");
+          case "names" -> List.of("NAME, …");
+          case "quotes" -> List.of("\"TEXT\"");
+          case "words or quotes" -> List.of("WORD, …", "\"TEXT\"");
+          default -> List.of();
+        });
     Matcher found = PATTERN.matcher(written);
     while (found.find()) {
       patterns.add(found.group(1));

@@ -23,12 +23,14 @@ final class FormatAdapter {
 
   /** Each edit once, though ranges may share a line. */
   static List<TextEdit> ranges(Scene scene, List<Range> ranges) {
-    return ranges.stream().flatMap(range -> range(scene, range).stream()).distinct().toList();
+    return ranges.stream()
+        .flatMap(range -> range(scene, range).stream())
+        .distinct()
+        .toList();
   }
 
   /** What follows from a typed line end. */
   static List<TextEdit> typed(Scene scene, Position position) {
-    return scene.edits(
-        TypedFormat.atNewLine(scene.document().text(), scene.offset(position)));
+    return scene.edits(TypedFormat.atNewLine(scene.document().text(), scene.offset(position)));
   }
 }

@@ -48,8 +48,7 @@ final class HierarchyAdapter {
 
   static List<TypeHierarchyItem> types(Scene scene, Position position) {
     return types(
-        scene,
-        Variants.at(scene.snapshot(), scene.document(), scene.offset(position)).stream());
+        scene, Variants.at(scene.snapshot(), scene.document(), scene.offset(position)).stream());
   }
 
   static List<TypeHierarchyItem> parents(Scene scene, @Nullable Object data) {
@@ -93,17 +92,19 @@ final class HierarchyAdapter {
   }
 
   private static Optional<CallHierarchyItem> call(Scene scene, Node node) {
-    return scene.location(node.all()).flatMap(all -> scene.location(node.name()).map(name -> {
-      CallHierarchyItem item = new CallHierarchyItem(
-          node.symbol().name(),
-          OutlineAdapter.kind(node.kind()),
-          all.getUri(),
-          all.getRange(),
-          name.getRange());
-      item.setDetail(node.detail());
-      item.setData(data(scene, node.symbol()));
-      return item;
-    }));
+    return scene
+        .location(node.all())
+        .flatMap(all -> scene.location(node.name()).map(name -> {
+          CallHierarchyItem item = new CallHierarchyItem(
+              node.symbol().name(),
+              OutlineAdapter.kind(node.kind()),
+              all.getUri(),
+              all.getRange(),
+              name.getRange());
+          item.setDetail(node.detail());
+          item.setData(data(scene, node.symbol()));
+          return item;
+        }));
   }
 
   private static List<Range> ranges(Scene scene, Node.Link link) {

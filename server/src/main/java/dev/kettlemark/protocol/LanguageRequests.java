@@ -167,8 +167,6 @@ abstract class LanguageRequests implements TextDocumentService {
   @Override
   public CompletableFuture<CompletionItem> resolveCompletionItem(CompletionItem item) {
     return state.answer(
-        CompletionAdapter.origin(item),
-        item,
-        scene -> CompletionAdapter.resolved(scene, item));
+        CompletionAdapter.origin(item), item, scene -> CompletionAdapter.resolved(scene, item));
   }
 }

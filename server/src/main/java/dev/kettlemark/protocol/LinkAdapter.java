@@ -12,8 +12,8 @@ final class LinkAdapter {
   static List<DocumentLink> links(Scene scene) {
     return Links.of(scene.document().text()).stream()
         .map(link -> {
-          DocumentLink result = new DocumentLink(
-              scene.positions().range(scene.source(), link.span()), link.target());
+          DocumentLink result =
+              new DocumentLink(scene.positions().range(scene.source(), link.span()), link.target());
           result.setTooltip("Open " + link.target());
           return result;
         })

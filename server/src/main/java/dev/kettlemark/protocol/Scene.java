@@ -49,8 +49,7 @@ record Scene(Moment moment, Document document, ClientTraits traits) {
     return moment
         .document(place.uri())
         .map(target -> new Location(
-            clientUri(target),
-            positions().range(target.text().source(), place.span())));
+            clientUri(target), positions().range(target.text().source(), place.span())));
   }
 
   /** How the client opens a document, a page of the pantry too. */

@@ -33,8 +33,9 @@ final class SignatureAdapter {
   }
 
   private static SignatureInformation signature(Scene scene, Signatures.Signature one) {
-    List<ParameterInformation> parameters =
-        one.parameters().stream().map(part -> parameter(scene, one.label(), part)).toList();
+    List<ParameterInformation> parameters = one.parameters().stream()
+        .map(part -> parameter(scene, one.label(), part))
+        .toList();
     SignatureInformation information = new SignatureInformation(
         one.label(), new MarkupContent(MarkupKind.MARKDOWN, one.documentation()), parameters);
     information.setActiveParameter(number(one));

@@ -315,13 +315,12 @@ class CompletionTest {
   void startsANameWhereTheOthersOfItsStageStart() {
     completion.checkInserted(
         "formula b\nstage c\n   1.00 %             agar\n  12 % wa<|>",
-        "water",
-        "formula b\nstage c\n   1.00 %             agar\n  12 %                water");
-    completion.checkInserted("formula b\nstage c\n  12 % wa<|>", "water", "formula b\nstage c\n  12 % water");
+        "water", "formula b\nstage c\n   1.00 %             agar\n  12 %                water");
+    completion.checkInserted(
+        "formula b\nstage c\n  12 % wa<|>", "water", "formula b\nstage c\n  12 % water");
     completion.checkInserted(
         "formula b\n  basis dry = agar\nstage c\n   1.00 %             agar\n  12 % of <|>",
-        "dry",
-        "formula b\n  basis dry = agar\nstage c\n   1.00 %             agar\n  12 % of dry");
+        "dry", "formula b\n  basis dry = agar\nstage c\n   1.00 %             agar\n  12 % of dry");
   }
 
   @Test
@@ -345,9 +344,7 @@ class CompletionTest {
       String text = document.text().source().text();
       int second = text.indexOf("\n  ") + 1;
       for (String damage : List.of("  ???\n", "  note \"open\n", "  5 %\n", "  12,5 % x y\n")) {
-        Document broken =
-            document.with(new TextEdit(
-                Span.at(second), damage));
+        Document broken = document.with(new TextEdit(Span.at(second), damage));
         Snapshot damaged = sound.with(sound.library().with(broken));
         for (int offset = second; offset < text.length(); offset += 23) {
           List<String> wanted = offered(sound, document, offset);
@@ -361,6 +358,8 @@ class CompletionTest {
   }
 
   private static List<String> offered(Snapshot snapshot, Document document, int offset) {
-    return Completion.at(snapshot, document, offset).stream().map(Proposal::label).toList();
+    return Completion.at(snapshot, document, offset).stream()
+        .map(Proposal::label)
+        .toList();
   }
 }

@@ -119,12 +119,14 @@ class FeedingTest {
   void aFormulaTakesItsLastStageAndAProductItsParts() {
     assertEquals("body (nougat · 1000.0 g left) 15", from(at("formula nou", "gat")));
     assertEquals(
-        "nougat (1000.0 g finished) 27\npraline (500.0 g finished) 28", from(at("product ba", "r")));
+        "nougat (1000.0 g finished) 27\npraline (500.0 g finished) 28",
+        from(at("product ba", "r")));
   }
 
   @Test
   void aVariantTakesWhatItAddsAndTheStageOfItsParent() {
-    List<String> taken = from(at("variant so", "ft")).lines().map(l -> l.split(" ")[0]).toList();
+    List<String> taken =
+        from(at("variant so", "ft")).lines().map(l -> l.split(" ")[0]).toList();
     assertEquals(List.of("honey", "body"), taken);
   }
 
@@ -143,7 +145,10 @@ class FeedingTest {
         Variants.at(variant.snapshot(), variant.document(), variant.offset()).orElseThrow();
     assertEquals(
         "nougat",
-        Variants.parent(variant.snapshot(), soft.symbol()).orElseThrow().symbol().name());
+        Variants.parent(variant.snapshot(), soft.symbol())
+            .orElseThrow()
+            .symbol()
+            .name());
   }
 
   @Test
@@ -151,12 +156,12 @@ class FeedingTest {
     FeatureFixture fixture = FeatureFixture.of(at("stage bo", "dy\n  all"));
     assertEquals(
         "first.kettle 23:7 body",
-        fixture.draw(Variants.implementations(
-            fixture.snapshot(), fixture.document(), fixture.offset())));
+        fixture.draw(
+            Variants.implementations(fixture.snapshot(), fixture.document(), fixture.offset())));
     FeatureFixture parent = FeatureFixture.of(at("formula nou", "gat"));
     assertEquals(
         "first.kettle 21:9 soft",
-        parent.draw(Variants.implementations(
-            parent.snapshot(), parent.document(), parent.offset())));
+        parent.draw(
+            Variants.implementations(parent.snapshot(), parent.document(), parent.offset())));
   }
 }

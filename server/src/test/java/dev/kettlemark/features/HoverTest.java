@@ -387,7 +387,8 @@ class HoverTest {
         FeatureFixture.of("formula f\n  status be<|>nch\n").hover());
     assertEquals(
         "**honey-infant** — honey is not for infants under 12 months",
-        FeatureFixture.of("variant v of f\n  withdraw caution honey-in<|>fant\n").hover());
+        FeatureFixture.of("variant v of f\n  withdraw caution honey-in<|>fant\n")
+            .hover());
     assertEquals(
         "**doctor** — keeps sucrose from graining",
         FeatureFixture.of("ingredient i\n  role sweetening, doc<|>tor\n").hover());

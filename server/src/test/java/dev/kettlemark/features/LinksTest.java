@@ -19,7 +19,8 @@ class LinksTest {
   void findsAddressesInQuotesAndComments() {
     assertEquals(
         List.of("https://example.org/a?b=c#d", "http://example.org/x"),
-        targets("ingredient i\n  note \"see https://example.org/a?b=c#d.\" # (http://example.org/x)\n"));
+        targets(
+            "ingredient i\n  note \"see https://example.org/a?b=c#d.\" # (http://example.org/x)\n"));
   }
 
   @Test

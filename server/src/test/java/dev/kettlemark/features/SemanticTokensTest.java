@@ -34,7 +34,8 @@ class SemanticTokensTest {
         drawing.append(at > line ? "\n" : gap);
         line = at;
         gap = " ";
-        drawing.append(mark.span().of(entry.section().text()).replace(' ', '_'))
+        drawing
+            .append(mark.span().of(entry.section().text()).replace(' ', '_'))
             .append(':')
             .append(mark.type().word())
             .append(mark.modifiers().stream()
@@ -109,7 +110,8 @@ class SemanticTokensTest {
           centre 9 g bar
           coat 28 % of finished couverture-dark-62
         """);
-    assertTrue(drawn.contains("1:number g:modifier moon-honey:variable+deprecated+readonly"), drawn);
+    assertTrue(
+        drawn.contains("1:number g:modifier moon-honey:variable+deprecated+readonly"), drawn);
     assertTrue(drawn.contains("role:property sweetening:enumMember+defaultLibrary\n"), drawn);
     assertTrue(drawn.contains("%:modifier water:enumMember+defaultLibrary\n"), drawn);
     assertTrue(drawn.contains("centre:property 9:number g:modifier bar:class\n"), drawn);
@@ -140,9 +142,10 @@ class SemanticTokensTest {
   @Test
   void coversTheSameCharactersHoweverAnEditorCounts() {
     List<Document> documents = new ArrayList<>(SampleTexts.all());
-    documents.add(Document.of(
-        "strange.kettle",
-        "\uFEFF# 🍯 first\r\nformula crème \"Crème 🍮\" \r\nstage пот\r  2 % сахар-🍬 # 🍬\n  cook to 118 °C"));
+    documents.add(
+        Document.of(
+            "strange.kettle",
+            "\uFEFF# 🍯 first\r\nformula crème \"Crème 🍮\" \r\nstage пот\r  2 % сахар-🍬 # 🍬\n  cook to 118 °C"));
     Snapshot snapshot = Snapshot.of(Library.of(documents));
     for (Document document : documents) {
       List<Span> expected = spans(snapshot, document);
@@ -187,8 +190,8 @@ class SemanticTokensTest {
     List<Span> wanted = spans(snapshot, document).stream()
         .filter(span -> first <= span.start() && span.end() <= last)
         .toList();
-    int[] data = SemanticTokens.encoded(
-        snapshot, document, PositionEncoding.UTF16, new Span(first, last));
+    int[] data =
+        SemanticTokens.encoded(snapshot, document, PositionEncoding.UTF16, new Span(first, last));
     assertEquals(wanted, decoded(source, data, PositionEncoding.UTF16));
   }
 
@@ -214,9 +217,29 @@ class SemanticTokensTest {
   void everyTypeIsAWordOfTheStandardLegend() {
     // The predefined types of the protocol, version 3.17, "SemanticTokenTypes".
     List<String> standard = List.of(
-        "namespace", "type", "class", "enum", "interface", "struct", "typeParameter", "parameter",
-        "variable", "property", "enumMember", "event", "function", "method", "macro", "keyword",
-        "modifier", "comment", "string", "number", "regexp", "operator", "decorator");
+        "namespace",
+        "type",
+        "class",
+        "enum",
+        "interface",
+        "struct",
+        "typeParameter",
+        "parameter",
+        "variable",
+        "property",
+        "enumMember",
+        "event",
+        "function",
+        "method",
+        "macro",
+        "keyword",
+        "modifier",
+        "comment",
+        "string",
+        "number",
+        "regexp",
+        "operator",
+        "decorator");
     for (TokenType type : TokenType.values()) {
       assertTrue(standard.contains(type.word()), type.word().toLowerCase(Locale.ROOT));
     }

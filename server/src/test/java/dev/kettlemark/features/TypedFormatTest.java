@@ -35,8 +35,7 @@ class TypedFormatTest {
 
         stage s
          1.50 % agar
-         12.00 % of liquid water<|>"""
-        + "\n").replace("\n  \n\n", "\n  \n"));
+         12.00 % of liquid water<|>""" + "\n").replace("\n  \n\n", "\n  \n"));
   }
 
   @Test

@@ -109,8 +109,7 @@ class LanguageFeaturesTest {
     definition.setLinkSupport(true);
     text.setDefinition(definition);
     CompletionItemCapabilities item = new CompletionItemCapabilities(true);
-    item.setResolveSupport(
-        new CompletionItemResolveSupportCapabilities(List.of("documentation")));
+    item.setResolveSupport(new CompletionItemResolveSupportCapabilities(List.of("documentation")));
     item.setInsertReplaceSupport(true);
     item.setPreselectSupport(true);
     item.setLabelDetailsSupport(true);
@@ -245,8 +244,8 @@ class LanguageFeaturesTest {
     try (Open open = open(everything())) {
       LocationLink link = open.editor()
           .await(open.service()
-              .definition(new DefinitionParams(
-                  EditorFixture.id(open.uri()), open.at("white-sugar"))))
+              .definition(
+                  new DefinitionParams(EditorFixture.id(open.uri()), open.at("white-sugar"))))
           .getRight()
           .get(0);
       assertTrue(link.getTargetUri().startsWith("kettlemark-pantry:/"), link.getTargetUri());
@@ -268,8 +267,8 @@ class LanguageFeaturesTest {
       EditorFixture editor = open.editor();
       String uri = editor
           .await(open.service()
-              .definition(new DefinitionParams(
-                  EditorFixture.id(open.uri()), open.at("white-sugar"))))
+              .definition(
+                  new DefinitionParams(EditorFixture.id(open.uri()), open.at("white-sugar"))))
           .getLeft()
           .get(0)
           .getUri();
@@ -278,7 +277,8 @@ class LanguageFeaturesTest {
       String page = Files.readString(file);
       assertTrue(page.contains("\ningredient white-sugar"), uri);
       assertFalse(page.isEmpty());
-      // Opened, typed in and closed, it is still the pantry: nothing is told of it, and nothing is lost.
+      // Opened, typed in and closed, it is still the pantry: nothing is told of it, and nothing is
+      // lost.
       editor.open(uri, page);
       editor.type(uri, "ingredient white-sugar", "ingredient black-sugar");
       editor.close(uri);
@@ -294,8 +294,8 @@ class LanguageFeaturesTest {
     try (Open open = open(everything())) {
       Position behind = open.at("te-sugar");
       CompletionList list = open.editor()
-          .await(open.service()
-              .completion(new CompletionParams(EditorFixture.id(open.uri()), behind)))
+          .await(
+              open.service().completion(new CompletionParams(EditorFixture.id(open.uri()), behind)))
           .getRight();
       var range = list.getItemDefaults().getEditRange().getRight();
       assertEquals(open.at("white-sugar"), range.getInsert().getStart());
@@ -308,11 +308,9 @@ class LanguageFeaturesTest {
       assertNull(honey.getDocumentation());
       assertNull(honey.getTextEdit());
       assertNotNull(honey.getLabelDetails().getDescription());
-      CompletionItem resolved =
-          open.editor().await(open.service().resolveCompletionItem(honey));
+      CompletionItem resolved = open.editor().await(open.service().resolveCompletionItem(honey));
       assertTrue(resolved.getDocumentation().getRight().getValue().contains("Usual:"));
-      assertEquals(
-          "crème-fraîche creme-fraiche", item(list, "crème-fraîche").getFilterText());
+      assertEquals("crème-fraîche creme-fraiche", item(list, "crème-fraîche").getFilterText());
     }
   }
 
@@ -367,12 +365,12 @@ class LanguageFeaturesTest {
                   EditorFixture.id(open.uri()), open.at("foam\n  10"))))
           .get(0);
       assertEquals("nougat · 300.0 g left", foam.getDetail());
-      var into = editor.await(open.service()
-          .callHierarchyIncomingCalls(new CallHierarchyIncomingCallsParams(foam)));
+      var into = editor.await(
+          open.service().callHierarchyIncomingCalls(new CallHierarchyIncomingCallsParams(foam)));
       assertEquals("body", into.get(0).getFrom().getName());
       assertEquals(open.at("all of foam"), into.get(0).getFromRanges().get(0).getStart());
-      var from = editor.await(open.service()
-          .callHierarchyOutgoingCalls(new CallHierarchyOutgoingCallsParams(foam)));
+      var from = editor.await(
+          open.service().callHierarchyOutgoingCalls(new CallHierarchyOutgoingCallsParams(foam)));
       assertEquals(
           List.of("water", "crème-fraîche"),
           from.stream().map(call -> call.getTo().getName()).toList());
@@ -394,15 +392,14 @@ class LanguageFeaturesTest {
                   EditorFixture.id(open.uri()), open.at("nougat\n  batch"))))
           .get(0);
       var soft = editor
-          .await(open.service()
-              .typeHierarchySubtypes(new TypeHierarchySubtypesParams(nougat)))
+          .await(open.service().typeHierarchySubtypes(new TypeHierarchySubtypesParams(nougat)))
           .get(0);
       assertEquals("soft", soft.getName());
       assertEquals(
           "nougat",
           editor
-              .await(open.service()
-                  .typeHierarchySupertypes(new TypeHierarchySupertypesParams(soft)))
+              .await(
+                  open.service().typeHierarchySupertypes(new TypeHierarchySupertypesParams(soft)))
               .get(0)
               .getName());
       var written = editor
@@ -419,10 +416,11 @@ class LanguageFeaturesTest {
     try (Open open = open(everything())) {
       EditorFixture editor = open.editor();
       var id = EditorFixture.id(open.uri());
-      var link = editor.await(open.service().documentLink(new DocumentLinkParams(id))).get(0);
+      var link =
+          editor.await(open.service().documentLink(new DocumentLinkParams(id))).get(0);
       assertEquals("https://example.org/nougat", link.getTarget());
-      var marks = editor.await(open.service()
-          .documentHighlight(new DocumentHighlightParams(id, open.at("foam\n  10"))));
+      var marks = editor.await(
+          open.service().documentHighlight(new DocumentHighlightParams(id, open.at("foam\n  10"))));
       assertEquals(
           List.of(
               DocumentHighlightKind.Write, DocumentHighlightKind.Read, DocumentHighlightKind.Read),
@@ -430,8 +428,8 @@ class LanguageFeaturesTest {
       editor.type(open.uri(), "10 % water\n", "10 % water\n\n");
       Position below = new Position(open.at("10 % water").getLine() + 1, 0);
       var edits = editor.await(open.service()
-          .onTypeFormatting(new DocumentOnTypeFormattingParams(
-              id, new FormattingOptions(2, true), below, "\n")));
+          .onTypeFormatting(
+              new DocumentOnTypeFormattingParams(id, new FormattingOptions(2, true), below, "\n")));
       String after = EditorFixture.applied(editor.text(open.uri()), edits);
       assertTrue(after.contains("  10 %                water\n  \n"), after);
     }
