@@ -89,7 +89,7 @@ final class LineMarks {
       if (clause.word() == Connective.UNTIL) {
         names(clause.groups()).forEach(this::state);
       }
-      listed(step.clauses(), clause.word(), ClauseWords.behind(clause.word()));
+      words(clause.groups(), ClauseWords.behind(clause.word()));
     }
     if (verb == Verb.KEEP) {
       words(step.objects(), ClauseWords.behind(Connective.WHILE));
@@ -149,14 +149,18 @@ final class LineMarks {
             .findFirst()
             .filter(kind -> isOfWithdrawn(kind.text(), word))
             .isPresent();
-      default -> Vocabulary.words(fact.head().text()).contains(word);
+      default -> isListed(fact.head().text(), word);
     };
   }
 
   private static boolean isOfWithdrawn(String fact, String word) {
     return fact.equals("expect")
         ? Expectation.isModelled(word)
-        : Vocabulary.words(fact).contains(word);
+        : isListed(fact, word);
+  }
+
+  private static boolean isListed(String fact, String word) {
+    return Vocabulary.of(fact).stream().anyMatch(term -> term.word().equals(word));
   }
 
   /** What every formula has: its charge and its finished weight. */

@@ -17,6 +17,7 @@ import dev.kettlemark.syntax.Line;
 import dev.kettlemark.syntax.SectionWord;
 import dev.kettlemark.text.Span;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -31,7 +32,7 @@ final class SectionMarks {
   private final Entry entry;
   private final Scope scope;
   private final Map<Integer, Mark> names = new HashMap<>();
-  private final List<Span> temperatures = new ArrayList<>();
+  private final BitSet temperatures = new BitSet();
 
   SectionMarks(Entry entry, Scope scope) {
     this.entry = entry;
@@ -48,7 +49,7 @@ final class SectionMarks {
       Pointed.figures(line)
           .filter(figure -> figure.measures(Unit.Dimension.TEMPERATURE))
           .map(Atom.QuantityAtom::span)
-          .forEach(temperatures::add);
+          .forEach(heat -> temperatures.set(heat.start(), heat.end()));
     }
     new SectionNames(entry, scope).occurrences().forEach(this::occurrence);
     List<Mark> marks = new ArrayList<>();
@@ -165,7 +166,7 @@ final class SectionMarks {
   }
 
   private Optional<Mark> figure(Span span, TokenType type) {
-    boolean heat = temperatures.stream().anyMatch(figure -> figure.contains(span));
+    boolean heat = temperatures.get(span.start());
     return Optional.of(new Mark(span, type, heat ? Set.of(TokenModifier.TEMPERATURE) : Set.of()));
   }
 }

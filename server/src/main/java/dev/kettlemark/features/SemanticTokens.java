@@ -42,7 +42,7 @@ public final class SemanticTokens {
     }
 
     int modifierBits() {
-      return modifiers.stream().mapToInt(modifier -> 1 << modifier.ordinal()).sum();
+      return modifiers.stream().mapToInt(modifier -> 1 << TokenModifier.LEGEND.indexOf(modifier)).sum();
     }
   }
 
@@ -112,7 +112,7 @@ public final class SemanticTokens {
         rows[written] = start.line();
         rows[written + 1] = start.column();
         rows[written + 2] = end.column() - start.column();
-        rows[written + 3] = mark.type().ordinal();
+        rows[written + 3] = TokenType.LEGEND.indexOf(mark.type());
         rows[written + 4] = mark.modifierBits();
         written += CELLS;
       }

@@ -12,11 +12,14 @@ import dev.kettlemark.syntax.SectionWord;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What the step or the fact at the cursor takes, and which part of it is being written. */
 public final class Signatures {
+
+  private static final Pattern SPACE = Pattern.compile(" ");
 
   private Signatures() {}
 
@@ -110,7 +113,7 @@ public final class Signatures {
   }
 
   private static Stream<String> words(Form.Alternative way) {
-    return Stream.of(way.label().split(" ")).skip(1);
+    return SPACE.splitAsStream(way.label()).skip(1);
   }
 
   private static Signature signature(CursorLine cursor, Form form, Form.Alternative way) {

@@ -1,5 +1,7 @@
 package dev.kettlemark.features;
 
+import java.util.List;
+
 /** What is told of a coloured word besides its type. */
 public enum TokenModifier {
   /** A name where it is given. */
@@ -14,6 +16,9 @@ public enum TokenModifier {
   DEFAULT_LIBRARY("defaultLibrary"),
   /** A heat, in number and unit; no word of the standard legend, so themes that do not know it pass over it. */
   TEMPERATURE("temperature");
+
+  /** All modifiers in the order in which a client is told them. */
+  public static final List<TokenModifier> LEGEND = List.of(values());
 
   private final String word;
 

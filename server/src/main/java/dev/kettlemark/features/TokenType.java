@@ -1,5 +1,6 @@
 package dev.kettlemark.features;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -34,6 +35,9 @@ public enum TokenType {
   OPERATOR,
   /** The name of a rule in an acceptance. */
   DECORATOR;
+
+  /** All types in the order in which a client is told them. */
+  public static final List<TokenType> LEGEND = List.of(values());
 
   /** The name of the type in the standard legend. */
   public String word() {

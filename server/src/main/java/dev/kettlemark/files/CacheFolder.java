@@ -65,7 +65,11 @@ public final class CacheFolder {
   }
 
   private static void write(Path file, String text) throws IOException {
-    Path folder = Files.createDirectories(file.toAbsolutePath().normalize().getParent());
+    Path above = file.toAbsolutePath().normalize().getParent();
+    if (above == null) {
+      throw new IOException(file + " is no file");
+    }
+    Path folder = Files.createDirectories(above);
     Path draft = Files.createTempFile(folder, "page", ".tmp");
     try {
       Files.write(draft, text.getBytes(StandardCharsets.UTF_8));

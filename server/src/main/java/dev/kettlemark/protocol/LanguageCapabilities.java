@@ -2,7 +2,6 @@ package dev.kettlemark.protocol;
 
 import dev.kettlemark.features.TokenModifier;
 import dev.kettlemark.features.TokenType;
-import java.util.Arrays;
 import java.util.List;
 import org.eclipse.lsp4j.CompletionOptions;
 import org.eclipse.lsp4j.DocumentLinkOptions;
@@ -24,8 +23,8 @@ final class LanguageCapabilities {
     if (client.colours()) {
       offered.setSemanticTokensProvider(new SemanticTokensWithRegistrationOptions(
           new SemanticTokensLegend(
-              Arrays.stream(TokenType.values()).map(TokenType::word).toList(),
-              Arrays.stream(TokenModifier.values()).map(TokenModifier::word).toList()),
+              TokenType.LEGEND.stream().map(TokenType::word).toList(),
+              TokenModifier.LEGEND.stream().map(TokenModifier::word).toList()),
           new SemanticTokensServerFull(true),
           true));
     }

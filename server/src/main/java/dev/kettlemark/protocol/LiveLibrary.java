@@ -84,7 +84,8 @@ final class LiveLibrary {
   void close(String key) {
     Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
     open.remove(key);
-    Document disk = moment.document(key).filter(Document::builtIn).orElse(onDisk.get(key));
+    Optional<Document> page = moment.document(key).filter(Document::builtIn);
+    Document disk = page.isPresent() ? page.get() : onDisk.get(key);
     Library library = moment.snapshot().library();
     become(disk == null ? library.without(key) : library.with(disk), open);
   }

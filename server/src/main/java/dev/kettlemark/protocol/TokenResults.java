@@ -14,7 +14,25 @@ final class TokenResults {
   private long count;
 
   /** What was told under an id. */
-  record Result(String id, int[] data) {}
+  static final class Result {
+
+    private final String id;
+    private final int[] data;
+
+    Result(String id, int[] data) {
+      this.id = id;
+      this.data = data;
+    }
+
+    String id() {
+      return id;
+    }
+
+    /** Nobody writes into it. */
+    int[] data() {
+      return data;
+    }
+  }
 
   /** Keeps what is told of a document now. */
   synchronized Result keep(String uri, int[] data) {
