@@ -115,6 +115,10 @@ class DamagedTextTest {
     });
     Navigation.highlights(snapshot, document, offset);
     Signatures.at(document, offset);
+  }
+
+  /** An answer runs the formula many times, so only some lines are asked. */
+  private static void answerLine(Snapshot snapshot, Document document, int offset) {
     Variants.implementations(snapshot, document, offset);
     TextEdit.applyAll(
         document.text().source().text(), TypedFormat.atNewLine(document.text(), offset));
@@ -122,10 +126,6 @@ class DamagedTextTest {
       Feeding.into(snapshot, node.symbol());
       Feeding.from(snapshot, node.symbol());
     });
-  }
-
-  /** An answer runs the formula many times, so only some lines are asked. */
-  private static void answerLine(Snapshot snapshot, Document document, int offset) {
     AnswerActions.at(snapshot, document, Span.at(offset))
         .forEach(proposal -> TextEdit.applyAll(document.text().source().text(), proposal.edits()));
   }
