@@ -154,9 +154,7 @@ final class LineMarks {
   }
 
   private static boolean isOfWithdrawn(String fact, String word) {
-    return fact.equals("expect")
-        ? Expectation.isModelled(word)
-        : isListed(fact, word);
+    return fact.equals("expect") ? Expectation.isModelled(word) : isListed(fact, word);
   }
 
   private static boolean isListed(String fact, String word) {

@@ -42,7 +42,9 @@ public final class SemanticTokens {
     }
 
     int modifierBits() {
-      return modifiers.stream().mapToInt(modifier -> 1 << TokenModifier.LEGEND.indexOf(modifier)).sum();
+      return modifiers.stream()
+          .mapToInt(modifier -> 1 << TokenModifier.LEGEND.indexOf(modifier))
+          .sum();
     }
   }
 
