@@ -1,7 +1,9 @@
 package dev.kettlemark;
 
 import dev.kettlemark.model.Component;
+import dev.kettlemark.model.FactForms;
 import dev.kettlemark.model.FactWord;
+import dev.kettlemark.model.Form;
 import dev.kettlemark.model.State;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
@@ -58,6 +60,14 @@ final class LanguageTables {
     tables.put("thresholds", thresholds());
     tables.put("components", components());
     tables.put("verbs", verbs());
+    String meaning = "Meaning; where it is missing";
+    tables.put("facts-house", forms("Fact", meaning, FactForms.HOUSE));
+    tables.put("facts-ingredient", forms("Fact", meaning, FactForms.INGREDIENT));
+    tables.put("facts-formula", forms("Fact", meaning, FactForms.FORMULA));
+    tables.put("changes", forms("Change", "Does", FactForms.VARIANT_CHANGE));
+    tables.put("facts-product", forms("Fact", meaning, FactForms.PRODUCT));
+    tables.put("facts-trial", forms("Fact", meaning, FactForms.TRIAL));
+    tables.put("facts-sheet", forms("Fact", "Meaning", FactForms.SHEET));
     tables.put("states", states());
     tables.put("sugar-stages", sugarStages());
     tables.put("words", words());
@@ -169,10 +179,19 @@ final class LanguageTables {
 
   private static String verbs() {
     return table(
-        List.of("Verb", "What it does to the mass", "Meaning"),
+        List.of("Verb", "Takes", "What it does to the mass", "Meaning"),
         Arrays.stream(Verb.values())
-            .map(
-                verb -> List.of(code(verb.word()), named(EFFECTS, verb.effect()), verb.meaning())));
+            .map(verb -> List.of(
+                code(verb.word()),
+                verb.form().written(),
+                named(EFFECTS, verb.effect()),
+                verb.meaning())));
+  }
+
+  private static String forms(String head, String meaning, List<Form> forms) {
+    return table(
+        List.of(head, "Form", meaning),
+        forms.stream().map(form -> List.of(code(form.word()), form.written(), form.meaning())));
   }
 
   private static String states() {

@@ -55,7 +55,8 @@ public record Expectation(
     return predicted.map(band -> !band.overlaps(written)).orElse(false);
   }
 
-  private static boolean isModelled(String word) {
+  /** Whether a word says something that a model speaks of. */
+  public static boolean isModelled(String word) {
     return word.equals(YIELD) || Figure.ofWord(word).isPresent();
   }
 

@@ -23,7 +23,8 @@ public final class Completion {
   /** The proposals at an offset, best first; none in comments and in quotes. */
   public static List<Proposal> at(Snapshot snapshot, Document document, int offset) {
     return CursorLine.at(document, offset)
-        .map(cursor -> Offer.placed(offers(snapshot, cursor), cursor.word()))
+        .map(cursor -> NameColumn.of(document, cursor)
+            .padded(Offer.placed(offers(snapshot, cursor), cursor.word())))
         .orElse(List.of());
   }
 

@@ -10,12 +10,12 @@ import java.util.stream.Stream;
 /** What may follow on the line that opens a section or a stage. */
 final class HeadingOffers {
 
-  private static final List<Vocabulary.Term> READERS = List.of(
+  static final List<Vocabulary.Term> READERS = List.of(
       new Vocabulary.Term("chef", "weights and temperatures, no prose"),
       new Vocabulary.Term("home", "in full sentences, with cautions"),
       new Vocabulary.Term("production", "for the line"));
 
-  private static final List<Vocabulary.Term> LANGUAGES = List.of(
+  static final List<Vocabulary.Term> LANGUAGES = List.of(
       new Vocabulary.Term("en-GB", "British English"),
       new Vocabulary.Term("en-US", "American English"));
 

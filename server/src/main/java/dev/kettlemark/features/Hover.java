@@ -21,7 +21,9 @@ public final class Hover {
       new ProductHover(),
       new BasisHover(),
       new KitchenHover(),
+      new SheetHover(),
       new FigureHover(),
+      new FactHover(),
       new WordHover());
 
   private Hover() {}

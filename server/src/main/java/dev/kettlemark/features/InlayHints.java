@@ -18,7 +18,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Figures that stand beside what is written without being part of the text. */
+/**
+ * Figures that stand beside what is written without being part of the text.
+ *
+ * <p>What a line weighs stands behind its name, so that amounts and names stay in their columns.
+ */
 public final class InlayHints {
 
   private InlayHints() {}
@@ -62,7 +66,7 @@ public final class InlayHints {
 
   private static Optional<Hint> amount(WrittenFormula formula, LineAmount line) {
     Measure measure = line.line().measure().value();
-    int offset = formula.entry().place(line.line().measure().span()).span().end();
+    int offset = formula.entry().place(line.line().ingredient().span()).span().end();
     if (measure instanceof Measure.Weight) {
       return line.share()
           .toOptional()
@@ -91,7 +95,9 @@ public final class InlayHints {
 
   private static void parts(Entry entry, ComputedProduct product, List<Hint> hints) {
     for (ComputedProduct.PartWeight part : product.parts()) {
-      int offset = entry.place(part.part().measure().span()).span().end();
+      Span behind =
+          part.part().material().map(Located::span).orElse(part.part().measure().span());
+      int offset = entry.place(behind).span().end();
       boolean byWeight = part.part().measure().value() instanceof Measure.Weight;
       if (byWeight && product.parts().size() > 1) {
         part.ofFinished()

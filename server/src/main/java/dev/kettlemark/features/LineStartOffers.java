@@ -38,14 +38,15 @@ final class LineStartOffers {
   private static List<Offer> steps() {
     List<Offer> offers = new ArrayList<>();
     Arrays.stream(Verb.values())
-        .map(verb -> Offer.of(verb.word(), Kind.VERB, verb.meaning()))
+        .map(verb -> Offer.of(verb.word(), Kind.VERB, verb.meaning())
+            .withDocumentation(verb.form().written()))
         .forEach(offers::add);
     offers.add(Offer.of("all of", Kind.CONNECTIVE, "take over the whole mass of a stage"));
     offers.add(Offer.of("part", Kind.CONNECTIVE, "take over a part: part 1/2 of foam"));
     offers.add(Offer.of("q.s.", Kind.CONNECTIVE, "as much as fills the formula up"));
     FactWord.STAGE.stream()
         .sorted()
-        .map(word -> Offer.of(word, Kind.FACT, ""))
+        .map(word -> fact(SectionWord.FORMULA, word))
         .forEach(offers::add);
     return offers;
   }
@@ -60,11 +61,22 @@ final class LineStartOffers {
     return Stream.concat(
             words.stream().filter(word -> !written.contains(word)),
             words.stream().filter(written::contains))
-        .map(word -> Offer.of(word, Kind.FACT, ""))
+        .map(word -> fact(section, word))
         .toList();
   }
 
-  private static Stream<String> words(SectionWord section) {
+  /** A fact with what it takes, as the reference has it. */
+  private static Offer fact(SectionWord section, String word) {
+    return Signatures.forms(section)
+        .filter(form -> form.word().equals(word))
+        .findFirst()
+        .map(form -> Offer.of(word, Kind.FACT, form.written().replace("`", ""))
+            .withDocumentation(Signatures.plain(form.meaning())))
+        .orElseGet(() -> Offer.of(word, Kind.FACT, ""));
+  }
+
+  /** The fact words of a section, in no order. */
+  static Stream<String> words(SectionWord section) {
     return switch (section) {
       case HOUSE -> FactWord.HOUSE.stream();
       case INGREDIENT -> FactWord.INGREDIENT.stream();

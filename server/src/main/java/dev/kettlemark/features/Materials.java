@@ -38,6 +38,7 @@ final class Materials {
     Map<String, Integer> uses = uses();
     Comparator<Declaration> order = Comparator.comparing(
             (Declaration material) -> last.contains(name(material)))
+        .thenComparing(Materials::isPast)
         .thenComparing(material -> -uses.getOrDefault(name(material), 0))
         .thenComparing(Materials::name);
     return all()
@@ -92,6 +93,11 @@ final class Materials {
     return material.name().value();
   }
 
+  private static boolean isPast(Declaration material) {
+    return material instanceof Ingredient ingredient
+        && ingredient.facts().says("status", "discontinued");
+  }
+
   private static Offer offer(Declaration material) {
     String title = material.title().orElse("");
     if (!(material instanceof Ingredient ingredient)) {
@@ -101,8 +107,9 @@ final class Materials {
         ingredient.uses().stream().map(Materials::range).collect(Collectors.joining(", "));
     String detail =
         Stream.of(ranges, title).filter(s -> !s.isEmpty()).collect(Collectors.joining(" · "));
-    return Offer.of(name(material), Kind.INGREDIENT, detail)
+    Offer offer = Offer.of(name(material), Kind.INGREDIENT, detail)
         .withDocumentation(documentation(ingredient));
+    return isPast(material) ? offer.past() : offer;
   }
 
   private static String range(UseRange use) {

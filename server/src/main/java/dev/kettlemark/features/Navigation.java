@@ -5,6 +5,7 @@ import dev.kettlemark.library.Place;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.text.Span;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** From a name to where it is declared and to where it is spoken of. */
@@ -55,11 +56,25 @@ public final class Navigation {
         .toList();
   }
 
+  /**
+   * A place that speaks of a thing.
+   *
+   * @param gives whether the thing is declared there
+   */
+  public record Highlight(Span span, boolean gives) {}
+
   /** Every place in one document that speaks of the thing under the cursor, in order. */
-  public static List<Span> highlights(Snapshot snapshot, Document document, int offset) {
+  public static List<Highlight> highlights(Snapshot snapshot, Document document, int offset) {
     return Symbols.at(snapshot, document, offset).stream()
-        .flatMap(found -> Symbols.spans(snapshot, document, found.symbol()).stream())
+        .flatMap(found ->
+            Symbols.in(snapshot, document).filter(other -> other.symbol().equals(found.symbol())))
+        .map(found -> new Highlight(found.place().span(), found.occurrence().defines()))
         .toList();
+  }
+
+  /** The name under the cursor from which one goes elsewhere. */
+  public static Optional<Span> origin(Snapshot snapshot, Document document, int offset) {
+    return Symbols.at(snapshot, document, offset).map(found -> found.place().span());
   }
 
   private static Stream<Place> places(Snapshot snapshot, Symbol symbol, boolean defining) {

@@ -10,10 +10,11 @@ import java.util.Locale;
 import java.util.Set;
 
 /** A proposal before it has its place. */
-record Offer(String label, Kind kind, String detail, String documentation, String snippet) {
+record Offer(
+    String label, Kind kind, String detail, String documentation, String snippet, boolean isPast) {
 
   static Offer of(String label, Kind kind, String detail) {
-    return new Offer(label, kind, detail, "", "");
+    return new Offer(label, kind, detail, "", "", false);
   }
 
   static Offer of(Vocabulary.Term term) {
@@ -25,7 +26,12 @@ record Offer(String label, Kind kind, String detail, String documentation, Strin
   }
 
   Offer withDocumentation(String markdown) {
-    return new Offer(label, kind, detail, markdown, snippet);
+    return new Offer(label, kind, detail, markdown, snippet, isPast);
+  }
+
+  /** The same of something that is no longer sold or made. */
+  Offer past() {
+    return new Offer(label, kind, detail, documentation, snippet, true);
   }
 
   /** Offers in their order at a place; of equal labels the first stays. */
@@ -43,7 +49,8 @@ record Offer(String label, Kind kind, String detail, String documentation, Strin
             isSnippet,
             replaced,
             offer.kind,
-            String.format(Locale.ROOT, "%05d", proposals.size())));
+            String.format(Locale.ROOT, "%05d", proposals.size()),
+            offer.isPast));
       }
     }
     return List.copyOf(proposals);

@@ -13,6 +13,7 @@ import dev.kettlemark.text.Span;
  * @param replaced the word under the cursor
  * @param kind what the label is
  * @param sortKey orders proposals as text
+ * @param isPast whether it is no longer sold or made
  */
 public record Proposal(
     String label,
@@ -22,7 +23,8 @@ public record Proposal(
     boolean isSnippet,
     Span replaced,
     Kind kind,
-    String sortKey) {
+    String sortKey,
+    boolean isPast) {
 
   /** What is proposed. */
   public enum Kind {

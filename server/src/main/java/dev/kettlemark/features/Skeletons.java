@@ -101,6 +101,6 @@ final class Skeletons {
   }
 
   private static Offer skeleton(String word, String detail, String text) {
-    return new Offer(word, Kind.SKELETON, detail, "", text.stripTrailing());
+    return new Offer(word, Kind.SKELETON, detail, "", text.stripTrailing(), false);
   }
 }

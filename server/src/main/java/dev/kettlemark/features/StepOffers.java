@@ -6,6 +6,7 @@ import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.ClauseWords;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Declaration;
+import dev.kettlemark.model.Form;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
@@ -67,8 +68,17 @@ final class StepOffers {
         new Materials(snapshot)
             .fitting(material ->
                 material instanceof Ingredient ingredient && ingredient.hasRole("wafer"));
-      default -> Offer.words(ClauseWords.behind(connective));
+      default -> Offer.words(ClauseWords.behind(connective, form(connective)));
     };
+  }
+
+  /** What goes on meanwhile goes on at a speed; otherwise the verb tells. */
+  private Optional<String> form(Connective connective) {
+    boolean meanwhile = connective == Connective.ON
+        && cursor.before().stream().anyMatch(token -> token.reads(Connective.WHILE.word()));
+    return meanwhile
+        ? Optional.of("SPEED")
+        : verb.map(Verb::form).flatMap(form -> form.behind(connective));
   }
 
   private List<Offer> targets() {
@@ -113,8 +123,12 @@ final class StepOffers {
     });
   }
 
-  private static List<Offer> connectives() {
-    return Arrays.stream(Connective.values())
+  /** Those that the verb usually has come first. */
+  private List<Offer> connectives() {
+    List<Connective> usual = verb.map(Verb::form).map(Form::connectives).orElse(List.of());
+    return Stream.concat(
+            usual.stream(),
+            Arrays.stream(Connective.values()).filter(word -> !usual.contains(word)))
         .filter(word -> !ClauseWords.meaning(word).isEmpty())
         .map(word -> Offer.of(word.word(), Kind.CONNECTIVE, ClauseWords.meaning(word)))
         .toList();

@@ -2,18 +2,24 @@ package dev.kettlemark.model;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the clauses of a step introduce, and the words that usually stand in them. */
 public final class ClauseWords {
 
+  private static final List<Vocabulary.Term> SPEEDS = List.of(
+      new Vocabulary.Term("low", "speed"),
+      new Vocabulary.Term("medium", "speed"),
+      new Vocabulary.Term("high", "speed"));
+
+  private static final List<Vocabulary.Term> HEATS = List.of(
+      new Vocabulary.Term("water-bath", "heated by water that does not boil over 100 °C"),
+      new Vocabulary.Term("direct-heat", "heated by the fire or the plate itself"));
+
   private static final Map<Connective, List<Vocabulary.Term>> CIRCUMSTANCES = Map.of(
       Connective.ON,
-      List.of(
-          new Vocabulary.Term("low", "speed"),
-          new Vocabulary.Term("medium", "speed"),
-          new Vocabulary.Term("high", "speed"),
-          new Vocabulary.Term("water-bath", "heated by water that does not boil over 100 °C"),
-          new Vocabulary.Term("direct-heat", "heated by the fire or the plate itself")),
+      Stream.concat(SPEEDS.stream(), HEATS.stream()).toList(),
       Connective.AT,
       List.of(
           new Vocabulary.Term(
@@ -49,6 +55,19 @@ public final class ClauseWords {
   /** The words behind a connective of a step. */
   public static List<Vocabulary.Term> behind(Connective connective) {
     return CIRCUMSTANCES.getOrDefault(connective, List.of());
+  }
+
+  /**
+   * The words behind a connective of a step that usually has this behind it.
+   *
+   * @param form what stands there in the form of the verb, such as {@code SPEED}
+   */
+  public static List<Vocabulary.Term> behind(Connective connective, Optional<String> form) {
+    return switch (form.orElse("")) {
+      case "SPEED" -> SPEEDS;
+      case "HEAT" -> HEATS;
+      default -> behind(connective);
+    };
   }
 
   /** What a connective introduces in a step; empty for those that steps do not use. */

@@ -1,100 +1,39 @@
 package dev.kettlemark.model;
 
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
-/** The fact words of each section: the only list of them. */
+/** The fact words of each section. */
 public final class FactWord {
 
-  public static final Set<String> HOUSE = Set.of(
-      "altitude",
-      "scale",
-      "thermometer",
-      "bowl",
-      "pan",
-      "mould",
-      "frame",
-      "tool",
-      "market",
-      "allergens-on-site",
-      "room",
-      "threshold",
-      "note");
+  public static final Set<String> HOUSE = words(FactForms.HOUSE);
 
   /** Facts of a house that name a tool. */
   public static final Set<String> TOOL =
       Set.of("scale", "thermometer", "bowl", "pan", "mould", "frame", "tool");
 
-  public static final Set<String> INGREDIENT = Set.of(
-      "role",
-      "form",
-      "contains",
-      "DE",
-      "bloom",
-      "density",
-      "use",
-      "needs",
-      "disperses",
-      "hydrates",
-      "activates",
-      "coagulates",
-      "sets",
-      "melts",
-      "tempers",
-      "reversible",
-      "gels-with",
-      "tolerates",
-      "allergen",
-      "traits",
-      "suits",
-      "may-contain",
-      "gluten",
-      "label",
-      "names",
-      "price",
-      "supplier",
-      "status",
-      "reviewed",
-      "stands-in-for",
-      "caution",
-      "note");
+  public static final Set<String> INGREDIENT = words(FactForms.INGREDIENT);
 
-  public static final Set<String> FORMULA = Set.of(
-      "code", "version", "status", "percent", "batch", "basis", "texture", "expect", "claim",
-      "caution", "note", "accept", "makes");
+  public static final Set<String> FORMULA = words(FactForms.FORMULA);
 
   /** Facts that may also stand among the steps of a stage. */
   public static final Set<String> STAGE = Set.of("note", "accept");
 
-  public static final Set<String> VARIANT_CHANGE =
-      Set.of("replace", "drop", "add", "change", "withdraw");
+  public static final Set<String> VARIANT_CHANGE = words(FactForms.VARIANT_CHANGE);
 
-  public static final Set<String> PRODUCT = Set.of(
-      "code",
-      "version",
-      "status",
-      "centre",
-      "layer",
-      "coat",
-      "filling",
-      "wafer",
-      "make",
-      "loss",
-      "spare",
-      "claim",
-      "may-contain",
-      "caution",
-      "shelf",
-      "pack",
-      "note",
-      "accept");
+  public static final Set<String> PRODUCT = words(FactForms.PRODUCT);
 
   public static final Set<String> PRODUCT_PART =
       Set.of("centre", "layer", "coat", "filling", "wafer");
 
-  public static final Set<String> TRIAL = Set.of(
-      "version", "batch", "lot", "changed", "measured", "scored", "verdict", "photo", "note");
+  public static final Set<String> TRIAL = words(FactForms.TRIAL);
 
-  public static final Set<String> SHEET = Set.of("version", "show", "makes", "note", "title");
+  public static final Set<String> SHEET = words(FactForms.SHEET);
 
   private FactWord() {}
+
+  private static Set<String> words(List<Form> forms) {
+    return forms.stream().map(Form::word).collect(Collectors.toUnmodifiableSet());
+  }
 }

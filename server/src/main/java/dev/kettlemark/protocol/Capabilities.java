@@ -55,6 +55,7 @@ final class Capabilities {
     folders.setChangeNotifications(true);
     offered.setWorkspace(new WorkspaceServerCapabilities(folders));
     offerPlumbing(offered, client);
+    LanguageCapabilities.addTo(offered, client.language());
     return offered;
   }
 
@@ -103,7 +104,7 @@ final class Capabilities {
       offered
           .getWorkspace()
           .setTextDocumentContent(
-              new TextDocumentContentRegistrationOptions(List.of(Pages.SCHEME)));
+              new TextDocumentContentRegistrationOptions(List.of(Pages.SCHEME, PantryPages.SCHEME)));
     }
   }
 

@@ -25,6 +25,7 @@ import org.eclipse.lsp4j.WorkspaceClientCapabilities;
  * @param refreshesHints whether it fetches inlay hints again when told to
  * @param refreshesLenses whether it fetches code lenses again when told to
  * @param plumbing in which ways it can be told, asked and shown things
+ * @param language what it can do with the features that speak the language
  */
 record ClientTraits(
     Positions positions,
@@ -36,7 +37,8 @@ record ClientTraits(
     boolean watchesOnRequest,
     boolean refreshesHints,
     boolean refreshesLenses,
-    ClientPlumbing plumbing) {
+    ClientPlumbing plumbing,
+    LanguageTraits language) {
 
   static ClientTraits of(InitializeParams params) {
     Optional<ClientCapabilities> client = Optional.ofNullable(params.getCapabilities());
@@ -77,6 +79,7 @@ record ClientTraits(
             .map(WorkspaceClientCapabilities::getCodeLens)
             .map(lens -> lens.getRefreshSupport())
             .orElse(false),
-        ClientPlumbing.of(params));
+        ClientPlumbing.of(params),
+        LanguageTraits.of(params));
   }
 }

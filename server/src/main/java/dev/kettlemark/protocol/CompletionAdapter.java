@@ -1,45 +1,158 @@
 package dev.kettlemark.protocol;
 
+import com.google.gson.JsonArray;
 import dev.kettlemark.features.Completion;
 import dev.kettlemark.features.Proposal;
+import dev.kettlemark.text.Span;
+import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionItemDefaults;
 import org.eclipse.lsp4j.CompletionItemKind;
+import org.eclipse.lsp4j.CompletionItemLabelDetails;
+import org.eclipse.lsp4j.CompletionItemTag;
+import org.eclipse.lsp4j.CompletionList;
+import org.eclipse.lsp4j.InsertReplaceEdit;
+import org.eclipse.lsp4j.InsertReplaceRange;
 import org.eclipse.lsp4j.InsertTextFormat;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
-/** What may be written at a place. */
+/** What may be written at a place, in the words that a client understands. */
 final class CompletionAdapter {
 
   private CompletionAdapter() {}
 
-  static List<CompletionItem> items(Scene scene, Position position) {
-    return Completion.at(scene.snapshot(), scene.document(), scene.offset(position)).stream()
+  static CompletionList items(Scene scene, Position position) {
+    int offset = scene.offset(position);
+    List<Proposal> proposals = Completion.at(scene.snapshot(), scene.document(), offset).stream()
         .filter(proposal -> !proposal.isSnippet() || scene.traits().readsSnippets())
-        .map(proposal -> item(scene, proposal))
         .toList();
+    List<CompletionItem> items = new ArrayList<>();
+    for (Proposal proposal : proposals) {
+      items.add(item(scene, proposal, offset));
+    }
+    CompletionList list = new CompletionList(false, items);
+    if (!items.isEmpty()) {
+      if (completion(scene).preselects()) {
+        items.get(0).setPreselect(true);
+      }
+      if (completion(scene).sharesRange()) {
+        CompletionItemDefaults defaults = new CompletionItemDefaults();
+        defaults.setEditRange(range(scene, proposals.get(0).replaced(), offset));
+        list.setItemDefaults(defaults);
+      }
+    }
+    return list;
   }
 
-  private static CompletionItem item(Scene scene, Proposal proposal) {
+  /** The document that an offer was made for. */
+  static TextDocumentIdentifier origin(CompletionItem item) {
+    return new TextDocumentIdentifier(
+        item.getData() instanceof JsonArray data && data.size() == 3
+            ? data.get(0).getAsString()
+            : "");
+  }
+
+  /** The offer with its documentation, if it is still made there. */
+  static CompletionItem resolved(Scene scene, CompletionItem item) {
+    if (item.getData() instanceof JsonArray data && data.size() == 3) {
+      Position start = new Position(data.get(1).getAsInt(), data.get(2).getAsInt());
+      Completion.at(scene.snapshot(), scene.document(), scene.offset(start)).stream()
+          .filter(proposal -> proposal.label().equals(item.getLabel()))
+          .findFirst()
+          .flatMap(CompletionAdapter::documentation)
+          .ifPresent(item::setDocumentation);
+    }
+    return item;
+  }
+
+  private static LanguageTraits.CompletionTraits completion(Scene scene) {
+    return scene.traits().language().completion();
+  }
+
+  private static CompletionItem item(Scene scene, Proposal proposal, int offset) {
     CompletionItem item = new CompletionItem(proposal.label());
     item.setKind(kind(proposal.kind()));
-    if (!proposal.detail().isEmpty()) {
-      item.setDetail(proposal.detail());
-    }
-    if (!proposal.documentation().isEmpty()) {
-      item.setDocumentation(
-          Either.forRight(new MarkupContent(MarkupKind.MARKDOWN, proposal.documentation())));
-    }
-    item.setTextEdit(Either.forLeft(new TextEdit(
-        scene.positions().range(scene.source(), proposal.replaced()), proposal.insertText())));
+    describe(scene, proposal, item);
+    write(scene, proposal, offset, item);
     item.setInsertTextFormat(
         proposal.isSnippet() ? InsertTextFormat.Snippet : InsertTextFormat.PlainText);
     item.setSortText(proposal.sortKey());
+    filter(proposal.label()).ifPresent(item::setFilterText);
+    if (proposal.isPast() && completion(scene).readsTags()) {
+      item.setTags(List.of(CompletionItemTag.Deprecated));
+    }
     return item;
+  }
+
+  private static void describe(Scene scene, Proposal proposal, CompletionItem item) {
+    if (!proposal.detail().isEmpty()) {
+      item.setDetail(proposal.detail());
+      if (completion(scene).readsLabelDetails()) {
+        CompletionItemLabelDetails details = new CompletionItemLabelDetails();
+        details.setDescription(proposal.detail());
+        item.setLabelDetails(details);
+      }
+    }
+    if (!completion(scene).resolves()) {
+      documentation(proposal).ifPresent(item::setDocumentation);
+    } else if (!proposal.documentation().isEmpty()) {
+      Position start =
+          scene.positions().position(scene.source(), proposal.replaced().start());
+      JsonArray data = new JsonArray();
+      data.add(scene.moment().clientUri(scene.document().uri()));
+      data.add(start.getLine());
+      data.add(start.getCharacter());
+      item.setData(data);
+    }
+  }
+
+  private static Optional<MarkupContent> documentation(Proposal proposal) {
+    return proposal.documentation().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new MarkupContent(MarkupKind.MARKDOWN, proposal.documentation()));
+  }
+
+  private static void write(Scene scene, Proposal proposal, int offset, CompletionItem item) {
+    if (completion(scene).sharesRange()) {
+      if (!proposal.insertText().equals(proposal.label())) {
+        item.setTextEditText(proposal.insertText());
+      }
+      return;
+    }
+    Either<Range, InsertReplaceRange> range = range(scene, proposal.replaced(), offset);
+    item.setTextEdit(
+        range.isLeft()
+            ? Either.forLeft(new TextEdit(range.getLeft(), proposal.insertText()))
+            : Either.forRight(new InsertReplaceEdit(
+                proposal.insertText(),
+                range.getRight().getInsert(),
+                range.getRight().getReplace())));
+  }
+
+  /** The word under the cursor, and the part of it before the cursor for a client that tells them apart. */
+  private static Either<Range, InsertReplaceRange> range(Scene scene, Span word, int offset) {
+    Range whole = scene.positions().range(scene.source(), word);
+    if (!completion(scene).replaces()) {
+      return Either.forLeft(whole);
+    }
+    Span typed = new Span(word.start(), Math.max(word.start(), Math.min(offset, word.end())));
+    return Either.forRight(
+        new InsertReplaceRange(scene.positions().range(scene.source(), typed), whole));
+  }
+
+  /** A label with accents is also found by its letters alone. */
+  private static Optional<String> filter(String label) {
+    String letters = Normalizer.normalize(label, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+    return letters.equals(label) ? Optional.empty() : Optional.of(label + " " + letters);
   }
 
   private static CompletionItemKind kind(Proposal.Kind kind) {

@@ -46,17 +46,17 @@ import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
-import org.eclipse.lsp4j.services.TextDocumentService;
 import org.jspecify.annotations.Nullable;
 
 /** The requests about one document: each converts, asks one feature, and converts back. */
 @SuppressWarnings(
     "deprecation") // The interface still names the older symbol type in its signature.
-final class DocumentService implements TextDocumentService {
+final class DocumentService extends LanguageRequests {
 
   private final ServerState state;
 
   DocumentService(ServerState state) {
+    super(state);
     this.state = state;
   }
 
@@ -171,7 +171,7 @@ final class DocumentService implements TextDocumentService {
     return state.answer(
         params.getTextDocument(),
         Either.forLeft(List.of()),
-        scene -> Either.forLeft(NavigationAdapter.definition(scene, params.getPosition())));
+        scene -> NavigationAdapter.definition(scene, params.getPosition()));
   }
 
   @Override
@@ -233,6 +233,6 @@ final class DocumentService implements TextDocumentService {
     return state.answer(
         params.getTextDocument(),
         Either.forLeft(List.of()),
-        scene -> Either.forLeft(CompletionAdapter.items(scene, params.getPosition())));
+        scene -> Either.forRight(CompletionAdapter.items(scene, params.getPosition())));
   }
 }

@@ -85,13 +85,16 @@ final class LibraryService implements WorkspaceService {
                     work)));
   }
 
+  /** The text of a page that is no file: one of a rule, a report, or the pantry. */
   @Override
   public CompletableFuture<TextDocumentContentResult> textDocumentContent(
       TextDocumentContentParams params) {
-    return CompletableFuture.completedFuture(new TextDocumentContentResult(state
+    String text = state
         .pages()
         .text(params.getUri())
-        .orElseThrow(() -> ScaleCommand.refused("there is no page " + params.getUri()))));
+        .or(() -> state.scene(params.getUri()).map(scene -> scene.source().text()))
+        .orElseThrow(() -> ScaleCommand.refused("there is no page " + params.getUri()));
+    return CompletableFuture.completedFuture(new TextDocumentContentResult(text));
   }
 
   @Override

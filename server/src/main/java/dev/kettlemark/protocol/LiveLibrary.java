@@ -66,14 +66,17 @@ final class LiveLibrary {
     open.put(key, buffer);
     Document document = moment
         .document(key)
-        .filter(known -> known.text().source().text().equals(text))
+        .filter(known -> known.builtIn() || known.text().source().text().equals(text))
         .orElseGet(() -> Document.of(key, text));
     become(moment.snapshot().library().with(document), open);
   }
 
-  /** Applies edits to an open buffer, each to the text that the one before left. */
+  /** Applies edits to an open buffer, each to the text that the one before left; the pantry is not edited. */
   void change(String key, Moment.OpenBuffer buffer, List<Function<ParsedText, TextEdit>> edits) {
     Document document = moment.document(key).orElseGet(() -> Document.of(key, ""));
+    if (document.builtIn()) {
+      return;
+    }
     for (Function<ParsedText, TextEdit> edit : edits) {
       document = document.with(edit.apply(document.text()));
     }
@@ -82,11 +85,12 @@ final class LiveLibrary {
     become(moment.snapshot().library().with(document), open);
   }
 
-  /** The disk counts again. */
+  /** The disk counts again; a page of the pantry stays. */
   void close(String key) {
     Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
     open.remove(key);
-    Document disk = onDisk.get(key);
+    Optional<Document> page = moment.document(key).filter(Document::builtIn);
+    Document disk = page.isPresent() ? page.get() : onDisk.get(key);
     Library library = moment.snapshot().library();
     become(disk == null ? library.without(key) : library.with(disk), open);
   }

@@ -98,7 +98,9 @@ final class OutlineAdapter {
   }
 
   static List<FoldingRange> foldings(Scene scene) {
+    LanguageTraits client = scene.traits().language();
     return Folding.of(scene.document().text()).stream()
+        .limit(client.mostFolds())
         .map(fold -> {
           FoldingRange range = new FoldingRange(fold.firstLine(), fold.lastLine());
           range.setKind(

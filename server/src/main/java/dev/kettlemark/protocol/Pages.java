@@ -1,6 +1,7 @@
 package dev.kettlemark.protocol;
 
 import dev.kettlemark.checks.RulePages;
+import dev.kettlemark.files.CacheFolder;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
@@ -18,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * Pages that a client can open by a URI: those of rules, and reports.
  *
  * <p>Nothing of it needs a network. A client that asks the server for texts gets URIs of a scheme of our
- * own; for any other the page is put into a folder of this process alone, which goes when the server ends.
+ * own. For any other the page of a rule lies in the user's cache folder, and a report in a folder of this
+ * process alone, which goes when the server ends.
  */
 final class Pages {
 
@@ -45,13 +47,16 @@ final class Pages {
   /** Where the page of a rule can be read; empty for an unknown rule, or where no file can be written. */
   Optional<String> ofRule(String id) {
     return rules.computeIfAbsent(
-        id, rule -> RulePages.page(rule).flatMap(text -> put("rules", rule, text)));
+        id, rule -> RulePages.page(rule).flatMap(text -> rulePage(rule, text)));
   }
 
   /** Puts a page that was made just now where it can be read, in place of an older one. */
   Optional<String> ofReport(String name, String page) {
     // A name comes from the client and becomes a file: nothing in it may lead elsewhere.
-    return put("reports", name.replaceAll("[^\\p{L}\\p{N}-]", "_"), page);
+    String safe = name.replaceAll("[^\\p{L}\\p{N}-]", "_");
+    return held
+        ? hold("reports", safe, page)
+        : write(safe, page).map(Path::toUri).map(URI::toString);
   }
 
   /** The text behind a URI of our own scheme. */
@@ -74,16 +79,21 @@ final class Pages {
     }
   }
 
-  private Optional<String> put(String shelf, String name, String text) {
-    if (held) {
-      URI uri = held("/" + shelf + "/" + name + ".md");
-      texts.put(uri.getPath(), text);
-      return Optional.of(uri.toASCIIString());
-    }
-    return write(shelf, name, text).map(Path::toUri).map(URI::toString);
+  private Optional<String> rulePage(String rule, String text) {
+    return held
+        ? hold("rules", rule, text)
+        : CacheFolder.readOnly(CacheFolder.usual().resolve("rules").resolve(rule + ".md"), text)
+            .map(Path::toUri)
+            .map(URI::toString);
   }
 
-  private synchronized Optional<Path> write(String shelf, String name, String text) {
+  private Optional<String> hold(String shelf, String name, String text) {
+    URI uri = held("/" + shelf + "/" + name + ".md");
+    texts.put(uri.getPath(), text);
+    return Optional.of(uri.toASCIIString());
+  }
+
+  private synchronized Optional<Path> write(String name, String text) {
     if (unwritable) {
       return Optional.empty();
     }
@@ -91,7 +101,7 @@ final class Pages {
       if (folder == null) {
         folder = Files.createTempDirectory("kettlemark-pages");
       }
-      Path page = Files.createDirectories(folder.resolve(shelf)).resolve(name + ".md");
+      Path page = folder.resolve(name + ".md");
       Files.writeString(page, text, StandardCharsets.UTF_8);
       return Optional.of(page);
     } catch (IOException failure) {

@@ -49,8 +49,14 @@ record Scene(Moment moment, Document document, ClientTraits traits) {
     return moment
         .document(place.uri())
         .map(target -> new Location(
-            moment.clientUri(place.uri()),
-            positions().range(target.text().source(), place.span())));
+            clientUri(target), positions().range(target.text().source(), place.span())));
+  }
+
+  /** How the client opens a document, a page of the pantry too. */
+  private String clientUri(Document target) {
+    return target.builtIn() && !moment.open().containsKey(target.uri())
+        ? PantryPages.uri(target, traits.plumbing().window().contents())
+        : moment.clientUri(target.uri());
   }
 
   List<Location> locations(List<Place> places) {

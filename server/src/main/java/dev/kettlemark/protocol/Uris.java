@@ -28,6 +28,6 @@ final class Uris {
   }
 
   static String key(Path path) {
-    return path.toUri().toString();
+    return PantryPages.key(path).orElseGet(() -> path.toUri().toString());
   }
 }

@@ -8,6 +8,8 @@ import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
 import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.text.Span;
+import dev.kettlemark.text.TextEdit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -110,13 +112,14 @@ class CompletionTest {
 
   @Test
   void offersUnusedNamesBehindAVerb() {
-    completion.check(STAGE + "  mix <|>", "water", "pectin-hm-slow", "white-sugar", "to");
+    completion.check(STAGE + "  mix <|>", "water", "pectin-hm-slow", "white-sugar", "for");
     completion.check(STAGE + "  mix water, <|>", "water", "pectin-hm-slow", "white-sugar");
   }
 
   @Test
   void offersClausesBehindAName() {
-    completion.check(STAGE + "  mix water <|>", "to", "until", "for", "over");
+    completion.check(STAGE + "  mix water <|>", "for", "until", "while", "to", "over");
+    completion.check(STAGE + "  cook water <|>", "to", "until", "at", "while", "for");
   }
 
   @Test
@@ -156,8 +159,11 @@ class CompletionTest {
 
   @Test
   void offersSpeedsAndLids() {
+    completion.checkAll(STAGE + "  whip on <|>", "low", "medium", "high");
+    completion.checkAll(STAGE + "  warm on <|>", "water-bath", "direct-heat");
+    completion.checkAll(STAGE + "  warm while whisking on <|>", "low", "medium", "high");
     completion.checkAll(
-        STAGE + "  whip on <|>", "low", "medium", "high", "water-bath", "direct-heat");
+        STAGE + "  set on <|>", "low", "medium", "high", "water-bath", "direct-heat");
     completion.checkAll(STAGE + "  mix while <|>", "whisking", "stirring");
     completion.checkAll(STAGE + "  boil under <|>", "lid");
   }
@@ -266,7 +272,7 @@ class CompletionTest {
   @Test
   void worksBesideErrors() {
     completion.check("formula °C\n 1,200 g ?\nstage c ±\n  \"open\n  3 % <|> ± ?", "water");
-    completion.check(STAGE + "  mix ? <|>", "to");
+    completion.check(STAGE + "  mix ? <|>", "for");
   }
 
   @Test
@@ -303,5 +309,57 @@ class CompletionTest {
     try (Stream<Path> files = Files.list(Path.of("../samples/gannet-slip"))) {
       return files.sorted().toList();
     }
+  }
+
+  @Test
+  void startsANameWhereTheOthersOfItsStageStart() {
+    completion.checkInserted(
+        "formula b\nstage c\n   1.00 %             agar\n  12 % wa<|>",
+        "water", "formula b\nstage c\n   1.00 %             agar\n  12 %                water");
+    completion.checkInserted(
+        "formula b\nstage c\n  12 % wa<|>", "water", "formula b\nstage c\n  12 % water");
+    completion.checkInserted(
+        "formula b\n  basis dry = agar\nstage c\n   1.00 %             agar\n  12 % of <|>",
+        "dry", "formula b\n  basis dry = agar\nstage c\n   1.00 %             agar\n  12 % of dry");
+  }
+
+  @Test
+  void offersWhatIsNoLongerSoldBehindAllElse() {
+    CompletionFixture fixture = CompletionFixture.with(
+        "ingredient aa-old\n  status discontinued\nformula f\nstage s\n  1 g aa-old\n  1 g aa-old\n");
+    Proposal old = fixture.proposal("formula b\nstage c\n  3 % <|>", "aa-old");
+    assertTrue(old.isPast());
+    List<String> labels = fixture.labels("formula b\nstage c\n  3 % <|>");
+    assertEquals("aa-old", labels.get(labels.size() - 1));
+  }
+
+  /** At least 95 of 100 places behind a line that cannot be read have the offers of the sound text. */
+  @Test
+  void offersTheSameBelowALineThatCannotBeRead() throws IOException {
+    List<Document> samples = FeatureFixture.samples("gannet-slip");
+    Snapshot sound = FeatureFixture.snapshot(samples);
+    int same = 0;
+    int asked = 0;
+    for (Document document : samples) {
+      String text = document.text().source().text();
+      int second = text.indexOf("\n  ") + 1;
+      for (String damage : List.of("  ???\n", "  note \"open\n", "  5 %\n", "  12,5 % x y\n")) {
+        Document broken = document.with(new TextEdit(Span.at(second), damage));
+        Snapshot damaged = sound.with(sound.library().with(broken));
+        for (int offset = second; offset < text.length(); offset += 23) {
+          List<String> wanted = offered(sound, document, offset);
+          asked++;
+          same += wanted.equals(offered(damaged, broken, offset + damage.length())) ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(asked > 1000, asked + " places");
+    assertTrue(same >= 0.95 * asked, same + " of " + asked);
+  }
+
+  private static List<String> offered(Snapshot snapshot, Document document, int offset) {
+    return Completion.at(snapshot, document, offset).stream()
+        .map(Proposal::label)
+        .toList();
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
@@ -113,10 +114,18 @@ class DamagedTextTest {
       assertTrue(!hover.markdown().isBlank(), () -> "an empty hover at " + offset);
     });
     Navigation.highlights(snapshot, document, offset);
+    Signatures.at(document, offset);
   }
 
   /** An answer runs the formula many times, so only some lines are asked. */
   private static void answerLine(Snapshot snapshot, Document document, int offset) {
+    Variants.implementations(snapshot, document, offset);
+    TextEdit.applyAll(
+        document.text().source().text(), TypedFormat.atNewLine(document.text(), offset));
+    Feeding.at(snapshot, document, offset).ifPresent(node -> {
+      Feeding.into(snapshot, node.symbol());
+      Feeding.from(snapshot, node.symbol());
+    });
     AnswerActions.at(snapshot, document, Span.at(offset))
         .forEach(proposal -> TextEdit.applyAll(document.text().source().text(), proposal.edits()));
   }
@@ -125,6 +134,14 @@ class DamagedTextTest {
     Span all = new Span(0, document.text().source().length());
     InlayHints.of(snapshot, document, all, EnumSet.allOf(InlayHints.Kind.class))
         .forEach(hint -> assertTrue(all.touches(hint.offset()), hint.label()));
+    for (Entry entry : document.entries()) {
+      int end = 0;
+      for (SemanticTokens.Mark mark : SemanticTokens.of(snapshot, entry)) {
+        assertTrue(mark.span().start() >= end, () -> "colours meet at " + mark);
+        end = mark.span().end();
+      }
+    }
+    Links.of(document.text()).forEach(link -> assertTrue(all.contains(link.span())));
     Totals.of(snapshot, document)
         .forEach(total -> assertTrue(all.contains(total.span()), total.title()));
     QuickFixes.at(snapshot, document, all)

@@ -378,4 +378,33 @@ class HoverTest {
         "Allergens unknown of `moon-dust`.  \n"
             + "Diet: vegan unknown (`moon-dust` silent); vegetarian unknown (`moon-dust` silent).");
   }
+
+  @Test
+  void tellsWhatAFactTakesAndWhatItsWordsMean() {
+    assertEquals(
+        "**status** one word — how far it has come",
+        FeatureFixture.of("formula f\n  sta<|>tus bench\n").hover());
+    assertEquals(
+        "**bench** — made at the bench, still changing",
+        FeatureFixture.of("formula f\n  status be<|>nch\n").hover());
+    assertEquals(
+        "**honey-infant** — honey is not for infants under 12 months",
+        FeatureFixture.of("variant v of f\n  withdraw caution honey-in<|>fant\n")
+            .hover());
+    assertEquals(
+        "**doctor** — keeps sucrose from graining",
+        FeatureFixture.of("ingredient i\n  role sweetening, doc<|>tor\n").hover());
+    assertTrue(FeatureFixture.of("formula f\nstage s\n  no<|>te \"x\"\n")
+        .hover()
+        .startsWith("**note** quotes"));
+  }
+
+  @Test
+  void tellsWhatASheetShows() {
+    assertEquals(
+        "**Nougat at home** — sheet `sh` of `f`, for home: in full sentences, with cautions, in en-US.",
+        FeatureFixture.of(
+                "formula f\nsheet <|>sh of f for home in en-US\n  title \"Nougat at home\"\n")
+            .hover());
+  }
 }

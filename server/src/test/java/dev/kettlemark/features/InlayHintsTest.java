@@ -20,9 +20,9 @@ class InlayHintsTest {
         batch 1200 g
         basis liquid = water
       stage a
-        36.00 %[432.0 g] white-sugar
-        q.s.[63.75 % · 764.9 g] water at 60 °C[140 °F]
-        0.40 % of liquid[0.25 % · 3.06 g] white-sugar
+        36.00 % white-sugar[432.0 g]
+        q.s. water[63.75 % · 764.9 g] at 60 °C[140 °F]
+        0.40 % of liquid white-sugar[0.25 % · 3.06 g]
         cook to 118 °C ± 1[244 °F ± 1.8]
         at 20-24 °C[68–75 °F] keep
         mix to 250 °F[121.1 °C]
@@ -40,8 +40,8 @@ class InlayHintsTest {
     check("""
         formula f
         stage a
-          30 g[30.04 %] white-sugar
-          70 mL[69.96 % · 69.9 g] water
+          30 g white-sugar[30.04 %]
+          70 mL water[69.96 % · 69.9 g]
         """);
   }
 
@@ -52,7 +52,7 @@ class InlayHintsTest {
           percent of charge
         stage a
           30 % white-sugar
-          q.s.[70.00 %] water
+          q.s. water[70.00 %]
         """);
   }
 
@@ -63,10 +63,10 @@ class InlayHintsTest {
           percent of charge
           batch 100 g
         stage a
-          10 %[10.0 g] white-sugar
-          q.s.[90.00 % · 90.0 g] water
+          10 % white-sugar[10.0 g]
+          q.s. water[90.00 % · 90.0 g]
         variant v of f
-          change 20 %[20.0 g] white-sugar
+          change 20 % white-sugar[20.0 g]
         """);
   }
 
@@ -75,8 +75,8 @@ class InlayHintsTest {
     // By hand: 18 / 0.76 = 23.684 g; 24 % of that is 5.684 g.
     check("""
         product p
-          centre 18 g[76.00 %] water
-          coat 24 %[5.68 g] of finished white-sugar
+          centre 18 g water[76.00 %]
+          coat 24 % of finished white-sugar[5.68 g]
         """);
   }
 

@@ -94,7 +94,7 @@ class NavigationTest {
     assertEquals(
         "honey honey honey honey",
         Navigation.highlights(fixture.snapshot(), fixture.document(), fixture.offset()).stream()
-            .map(fixture::text)
+            .map(found -> fixture.text(found.span()))
             .collect(Collectors.joining(" ")));
   }
 

@@ -157,7 +157,7 @@ class ClientProfilesTest {
       assertEquals(true, offered.getInlayHintProvider().getRight().getResolveProvider());
       assertEquals(true, offered.getWorkspaceSymbolProvider().getRight().getResolveProvider());
       assertEquals(
-          List.of("kettlemark-page"),
+          List.of("kettlemark-page", "kettlemark-pantry"),
           offered.getWorkspace().getTextDocumentContent().getSchemes());
       assertEquals(
           2,

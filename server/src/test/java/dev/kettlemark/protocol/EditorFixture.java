@@ -3,6 +3,7 @@ package dev.kettlemark.protocol;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.kettlemark.Today;
+import dev.kettlemark.files.CacheFolder;
 import dev.kettlemark.protocol.wire.MessageCheck;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -58,6 +59,7 @@ final class EditorFixture implements AutoCloseable {
 
   static {
     CLIENT_LOG.setLevel(Level.OFF);
+    System.setProperty(CacheFolder.PROPERTY, Path.of("target", "cache").toString());
   }
 
   private final RecordingClient client = new RecordingClient();
@@ -119,6 +121,14 @@ final class EditorFixture implements AutoCloseable {
             new WorkspaceFolder(folder.toUri().toString(), String.valueOf(folder.getFileName())))
         .toList());
     return new EditorFixture(params, settings);
+  }
+
+  /** An editor that can what it says. */
+  static EditorFixture onFolder(Path folder, ClientCapabilities capabilities) throws Exception {
+    InitializeParams params = params();
+    params.setCapabilities(capabilities);
+    params.setWorkspaceFolders(List.of(new WorkspaceFolder(folder.toUri().toString(), "kitchen")));
+    return new EditorFixture(params);
   }
 
   /** An editor that fills in placeholders of edits. */

@@ -386,7 +386,8 @@ class FeaturesTest {
             .server()
             .getTextDocumentService()
             .completion(new CompletionParams(EditorFixture.id(bar), behind)))
-        .getLeft();
+        .getRight()
+        .getItems();
     assertTrue(items.stream().anyMatch(item -> item.getLabel().equals("moon-honey")));
     assertTrue(items.stream().anyMatch(item -> item.getLabel().equals("white-sugar")));
   }
