@@ -1,0 +1,48 @@
+package dev.kettlemark.features;
+
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.text.Span;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** All refactorings of the selected lines of a formula, the likeliest first. */
+public final class Refactorings {
+
+  /**
+   * One kind of change.
+   *
+   * @param most so many of it leave room for the others
+   */
+  private record Offer(int most, Function<RefactoringSite, List<Refactoring>> at) {}
+
+  private static final List<Offer> OFFERS = List.of(
+      new Offer(4, TotalRefactoring::at),
+      new Offer(3, BasisRefactoring::at),
+      new Offer(2, UnitRefactoring::at),
+      new Offer(2, SugarRefactoring::at),
+      new Offer(1, DeclaredBasisRefactoring::at),
+      new Offer(2, DegreesRefactoring::at),
+      new Offer(2, ScaleRefactoring::at),
+      new Offer(2, WhatIf::at),
+      new Offer(2, VariantRefactoring::at),
+      new Offer(1, WeightsRefactoring::at),
+      new Offer(1, site -> NextTrial.at(site).stream().toList()));
+
+  private Refactorings() {}
+
+  /** What a range of a document can be turned into; a cursor is an empty range. */
+  public static List<Refactoring> at(Snapshot snapshot, Document document, Span range) {
+    return RefactoringSite.at(snapshot, document, range)
+        .map(site -> OFFERS.stream()
+            .flatMap(offer -> offer.at().apply(site).stream().limit(offer.most()))
+            .toList())
+        .orElse(List.of());
+  }
+
+  /** What puts the whole document in order. */
+  public static Stream<Refactoring> organizing(Document document) {
+    return SettingsRefactoring.of(document).stream();
+  }
+}

@@ -1,0 +1,87 @@
+package dev.kettlemark.features;
+
+import dev.kettlemark.analysis.Amounts.LineAmount;
+import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Material;
+import dev.kettlemark.answers.Answer;
+import dev.kettlemark.answers.Shelf;
+import dev.kettlemark.answers.SugarExchange;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hipparchus.fraction.BigFraction;
+
+/** The sugar of a line for another one at equal solids: a tenth of it, or all. */
+final class SugarRefactoring {
+
+  private static final BigFraction TENTH = new BigFraction(1, 10);
+
+  /** More than these crowd a menu. */
+  private static final int MOST = 3;
+
+  /** What a pastry chef reaches for first; common practice, no source. */
+  private static final List<String> USUAL =
+      List.of("glucose-syrup-42", "invert-syrup", "dextrose", "white-sugar");
+
+  private final RefactoringSite site;
+  private final ComputedFormula computed;
+  private final int index;
+
+  private SugarRefactoring(RefactoringSite site, int index) {
+    this.site = site;
+    this.computed = site.computed();
+    this.index = index;
+  }
+
+  static List<Refactoring> at(RefactoringSite site) {
+    return site.amount()
+        .filter(index -> site.computed()
+            .material(site.line(index).ingredient().value())
+            .filter(SugarExchange::isSugar)
+            .isPresent())
+        .map(index -> new SugarRefactoring(site, index).all())
+        .orElse(List.of());
+  }
+
+  private List<Refactoring> all() {
+    Shelf shelf = new Shelf(site.snapshot());
+    LineAmount line = site.lineAmount(index);
+    String own = line.line().ingredient().value();
+    List<Material> beside = computed.amounts().lines().stream()
+        .filter(other -> other.stage() == line.stage())
+        .map(other -> other.line().ingredient().value())
+        .distinct()
+        .filter(name -> !name.equals(own))
+        .flatMap(name -> computed.material(name).stream())
+        .filter(SugarExchange::isSugar)
+        .toList();
+    List<Refactoring> found = new ArrayList<>();
+    beside.forEach(other -> written(other, TENTH).ifPresent(found::add));
+    Stream<Material> usual = USUAL.stream()
+        .filter(name -> !name.equals(own))
+        .filter(name -> beside.stream().noneMatch(other -> other.name().equals(name)))
+        .flatMap(name -> shelf.material(name).stream());
+    usual.forEach(other -> {
+      written(other, TENTH).ifPresent(found::add);
+      written(other, BigFraction.ONE).ifPresent(found::add);
+    });
+    return found.stream().limit(MOST).toList();
+  }
+
+  private Optional<Refactoring> written(Material other, BigFraction part) {
+    return SugarExchange.of(computed, index, other, part).toOptional().flatMap(this::written);
+  }
+
+  private Optional<Refactoring> written(Answer answer) {
+    return new AnswerEdits(site.snapshot(), site.entry(), computed)
+        .of(answer.changes())
+        .filter(edits -> !edits.isEmpty())
+        .map(edits -> Rewriting.of(site.document(), edits))
+        .map(rewriting -> Refactoring.of(
+            ActionTitle.of(answer.instruction()),
+            Refactoring.Kind.REWRITE,
+            site.document().uri(),
+            rewriting.edits()));
+  }
+}
