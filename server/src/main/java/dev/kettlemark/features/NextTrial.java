@@ -124,6 +124,7 @@ public record NextTrial(String name, String text) {
       Snapshot snapshot, String formula, ComputedFormula computed, List<String> head) {
     List<Asked> asked = computed.process().stages().stream()
         .flatMap(stage -> asked(computed, stage))
+        .distinct()
         .toList();
     String questions = "trial question of " + formula + "\n"
         + String.join("\n", head.subList(1, head.size())) + "\n"

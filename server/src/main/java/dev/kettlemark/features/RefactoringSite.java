@@ -5,6 +5,7 @@ import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Formula;
@@ -13,8 +14,10 @@ import dev.kettlemark.text.LineEnds;
 import dev.kettlemark.text.Source;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -144,9 +147,14 @@ record RefactoringSite(
         edits.stream().map(edit -> edit.shiftedBy(entry.placed().offset())).toList());
   }
 
+  /** The library after a rewriting. */
+  Snapshot next(Rewriting rewriting) {
+    return Snapshot.of(snapshot.library().with(rewriting.after()));
+  }
+
   /** What the formula becomes by a rewriting that leaves its name. */
   Optional<ComputedFormula> after(Rewriting rewriting) {
-    Snapshot next = Snapshot.of(snapshot.library().with(rewriting.after()));
+    Snapshot next = next(rewriting);
     return rewriting.after().entries().stream()
         .filter(other -> other
             .declaration()
@@ -154,6 +162,36 @@ record RefactoringSite(
             .isPresent())
         .findFirst()
         .flatMap(other -> Formulas.computed(next, other));
+  }
+
+  /** The variants of the formula, and theirs, by name. */
+  List<String> variants() {
+    List<Entry> all = snapshot.library().entries(Kind.MATERIAL).stream()
+        .filter(other -> other.declaration().filter(Variant.class::isInstance).isPresent())
+        .toList();
+    Set<String> family = new LinkedHashSet<>(Set.of(name()));
+    boolean grew = true;
+    while (grew) {
+      grew = false;
+      for (Entry other : all) {
+        Variant variant = (Variant) other.declaration().orElseThrow();
+        grew |= variant.parent().filter(p -> family.contains(p.value())).isPresent()
+            && family.add(variant.name().value());
+      }
+    }
+    return family.stream().filter(other -> !other.equals(name())).toList();
+  }
+
+  /** Whether every variant of the formula weighs and makes the same after a rewriting. */
+  boolean keepsVariants(Rewriting rewriting) {
+    Snapshot next = next(rewriting);
+    return variants().stream().allMatch(variant -> {
+      Optional<ComputedFormula> old = Formulas.computed(variant).ask(snapshot);
+      Optional<ComputedFormula> now = Formulas.computed(variant).ask(next);
+      return old.flatMap(one -> now.filter(other -> KeptGrams.everyMaterial(one, other)
+              && other.resolved().missed().size() == one.resolved().missed().size()))
+          .isPresent();
+    });
   }
 
   /** A refactoring of the section, if what it makes of the formula is as promised. */
@@ -172,6 +210,7 @@ record RefactoringSite(
 
   /** The same for one that keeps every gram. */
   Optional<Refactoring> sameGrams(String title, Refactoring.Kind kind, List<TextEdit> edits) {
-    return refactoring(title, kind, edits, after -> KeptGrams.everyLine(computed, after));
+    return refactoring(title, kind, edits, after -> KeptGrams.everyLine(computed, after))
+        .filter(found -> keepsVariants(rewriting(edits)));
   }
 }

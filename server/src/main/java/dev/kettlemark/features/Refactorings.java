@@ -19,6 +19,10 @@ public final class Refactorings {
 
   private static final List<Offer> OFFERS = List.of(
       new Offer(4, TotalRefactoring::at),
+      new Offer(1, ExtractStageRefactoring::at),
+      new Offer(1, InlineStageRefactoring::at),
+      new Offer(1, ExtractFormulaRefactoring::at),
+      new Offer(1, InlineFormulaRefactoring::at),
       new Offer(3, BasisRefactoring::at),
       new Offer(2, UnitRefactoring::at),
       new Offer(2, SugarRefactoring::at),

@@ -4,6 +4,7 @@ import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.PieceOrder;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Measure;
 import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.quantity.Display;
@@ -40,10 +41,22 @@ final class ScaleRefactoring {
 
   static List<Refactoring> at(RefactoringSite site) {
     ScaleRefactoring scalings = new ScaleRefactoring(site);
+    if (scalings.isMixed()) {
+      return List.of();
+    }
     scalings.ingredient();
     scalings.pieces();
     scalings.tools();
     return List.copyOf(scalings.found);
+  }
+
+  /** A weight among percentages stays as it stands, so another batch would not close. */
+  private boolean isMixed() {
+    return !computed.formula().isByWeight()
+        && computed.formula().amounts().stream()
+            .map(line -> line.measure().value())
+            .anyMatch(measure ->
+                measure instanceof Measure.Weight || measure instanceof Measure.Capacity);
   }
 
   private void pieces() {
@@ -126,7 +139,8 @@ final class ScaleRefactoring {
     Scaling.of(computed, target).ifKnown(scaling -> {
       boolean isNow = computed.formula().batch().isPresent()
           && computed.amounts().charge().filter(scaling.batch()::equals).isPresent();
-      if (!isNow) {
+      // What no bowl can hold is no batch to propose.
+      if (!isNow && scaling.splits().isEmpty()) {
         found.add(Refactoring.of(
             ActionTitle.of(
                 what,

@@ -64,9 +64,19 @@ final class SugarRefactoring {
         .flatMap(name -> shelf.material(name).stream());
     usual.forEach(other -> {
       written(other, TENTH).ifPresent(found::add);
-      written(other, BigFraction.ONE).ifPresent(found::add);
+      if (isOnlyLine(own)) {
+        written(other, BigFraction.ONE).ifPresent(found::add);
+      }
     });
     return found.stream().limit(MOST).toList();
+  }
+
+  /** Where the name stands on other lines too, a step would no longer know which is meant. */
+  private boolean isOnlyLine(String name) {
+    return computed.formula().amounts().stream()
+            .filter(line -> line.ingredient().value().equals(name))
+            .count()
+        == 1;
   }
 
   private Optional<Refactoring> written(Material other, BigFraction part) {

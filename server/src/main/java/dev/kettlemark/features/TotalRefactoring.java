@@ -120,11 +120,9 @@ final class TotalRefactoring {
             ? ": the same " + Display.percent(share(index))
             : ": " + Display.percent(share(index)) + " → "
                 + Display.percent(share(index).add(gap)));
-    return site.refactoring(
-        title,
-        Refactoring.Kind.REWRITE,
-        edits,
-        after -> isSame ? KeptGrams.everyLine(computed, after) : closes(after));
+    return isSame
+        ? site.sameGrams(title, Refactoring.Kind.REWRITE, edits)
+        : site.refactoring(title, Refactoring.Kind.REWRITE, edits, TotalRefactoring::closes);
   }
 
   private BigFraction restGap() {

@@ -94,6 +94,7 @@ final class VariantRefactoring {
   /** What the pantry says of a plant, read the other way round. */
   private List<Shelf.StandIn> whitesFor(int index) {
     return Stream.concat(shelf.eggWhites(true).stream(), shelf.eggWhites(false).stream())
+        .filter(white -> white.ingredient().filter(one -> one.hasTrait("raw-animal")).isEmpty())
         .flatMap(white -> shelf.standIns(white.name()).stream()
             .filter(standIn -> standIn.material().name().equals(name(index)))
             .filter(standIn -> standIn.share().fraction() > 0)
