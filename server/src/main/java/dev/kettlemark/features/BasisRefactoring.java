@@ -117,8 +117,8 @@ final class BasisRefactoring {
             .cooked()
             .toOptional()
             .map(CookedWeight::mass)
-            .map(mass -> new BigFraction(
-                mass.grams() / computed.process().charge().mass().grams(), 1e-15, 100));
+            .map(mass -> WrittenFigure.exact(
+                mass.grams() / computed.process().charge().mass().grams()));
   }
 
   /** The amount of a line on a basis, with as few decimals as keep its grams. */

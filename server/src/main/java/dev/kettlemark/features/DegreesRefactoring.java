@@ -31,6 +31,10 @@ final class DegreesRefactoring {
     List<Refactoring> found = new ArrayList<>();
     List<Atom.QuantityAtom> here = figures(
         site.entry().section().lines().stream().filter(line -> site.isSelected(line.span())));
+    List<Atom.QuantityAtom> all = figures(site.entry().section().lines().stream());
+    if (here.isEmpty() && site.lines().start() == 0) {
+      all.stream().findFirst().ifPresent(first -> addAll(found, edits(all, other(first)), other(first)));
+    }
     here.stream().findFirst().ifPresent(first -> {
       Unit to = other(first);
       List<TextEdit> edits = edits(here, to);
@@ -39,18 +43,21 @@ final class DegreesRefactoring {
           ? "Write " + written + " as " + edits.get(0).replacement()
           : "Write " + edits.size() + " temperatures here in " + to.symbol();
       add(found, ActionTitle.of(title), edits);
-      List<Atom.QuantityAtom> all = figures(site.entry().section().lines().stream());
       List<TextEdit> whole = edits(all, to);
       if (whole.size() > edits.size()) {
-        add(
-            found,
-            ActionTitle.of(
-                "Write all " + whole.size() + " temperatures in " + to.symbol(),
-                " in " + site.name()),
-            whole);
+        addAll(found, whole, to);
       }
     });
     return found;
+  }
+
+  private void addAll(List<Refactoring> found, List<TextEdit> whole, Unit to) {
+    add(
+        found,
+        ActionTitle.of(
+            "Write all " + whole.size() + " temperatures in " + to.symbol(),
+            " in " + site.name()),
+        whole);
   }
 
   private void add(List<Refactoring> found, String title, List<TextEdit> edits) {

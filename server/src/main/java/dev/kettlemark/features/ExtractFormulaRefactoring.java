@@ -145,8 +145,8 @@ final class ExtractFormulaRefactoring {
   private Refactoring written() {
     String name = freeName();
     BigFraction before = computed.amounts().charge().orElseThrow();
-    BigFraction after = before.subtract(exact(result().evaporated().grams()));
-    BigFraction share = exact(
+    BigFraction after = before.subtract(WrittenFigure.exact(result().evaporated().grams()));
+    BigFraction share = WrittenFigure.exact(
             result().left().mass().map(mass -> mass.grams()).orElse(0.0))
         .divide(after);
     List<TextEdit> edits = new ArrayList<>();
@@ -194,10 +194,6 @@ final class ExtractFormulaRefactoring {
             .allMatch(i -> own.get(i).isPresent()
                 && old.get(i).isPresent()
                 && Math.abs(own.get(i).get().subtract(old.get(i).get()).doubleValue()) <= slack);
-  }
-
-  private static BigFraction exact(double value) {
-    return WrittenFigure.fixed(new BigFraction(value, 1e-15, 200), 12).value();
   }
 
   private static String percent(BigFraction share, int finer) {

@@ -83,6 +83,13 @@ final class ExtractStageRefactoring {
     if (steps.isEmpty()) {
       return Optional.of(refused("no step works on the selected amounts alone"));
     }
+    Optional<String> idle = moved.stream()
+        .filter(one -> steps.stream().noneMatch(step -> StageEditing.names(step).contains(one)))
+        .sorted()
+        .findFirst();
+    if (idle.isPresent()) {
+      return Optional.of(refused("no step that goes along works on `" + idle.get() + "`"));
+    }
     String name = stages.freeName(stage.name().value() + "-part");
     BigFraction share = selected.stream()
         .map(i -> site.lineAmount(i).share().orElse(BigFraction.ZERO))

@@ -165,7 +165,7 @@ final class InlineFormulaRefactoring {
   private Refactoring written() {
     BigFraction before = computed.amounts().charge().orElseThrow();
     BigFraction weighed = computed.amounts().grams(site.lineAmount(index)).orElseThrow();
-    BigFraction yield = exact(made.process().yieldShare().map(s -> s.fraction()).orElse(1.0));
+    BigFraction yield = WrittenFigure.exact(made.process().yieldShare().map(s -> s.fraction()).orElse(1.0));
     BigFraction charged = weighed.divide(yield);
     BigFraction after = before.subtract(weighed).add(charged);
     Optional<Document> there = site.snapshot().library().document(part.uri());
@@ -211,10 +211,6 @@ final class InlineFormulaRefactoring {
     String whole =
         content.endsWith("\n") || content.endsWith("\r") ? content : content + site.lineBreak();
     return List.of(TextEdit.delete(own), TextEdit.insert(end, whole));
-  }
-
-  private static BigFraction exact(double value) {
-    return WrittenFigure.fixed(new BigFraction(value, 1e-15, 200), 15).value();
   }
 
   private static String percent(BigFraction share) {

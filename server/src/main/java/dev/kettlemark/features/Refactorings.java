@@ -23,24 +23,30 @@ public final class Refactorings {
       new Offer(1, InlineStageRefactoring::at),
       new Offer(1, ExtractFormulaRefactoring::at),
       new Offer(1, InlineFormulaRefactoring::at),
-      new Offer(3, BasisRefactoring::at),
-      new Offer(2, UnitRefactoring::at),
-      new Offer(2, SugarRefactoring::at),
+      new Offer(2, BasisRefactoring::at),
+      new Offer(1, UnitRefactoring::at),
+      new Offer(1, SugarRefactoring::at),
       new Offer(1, DeclaredBasisRefactoring::at),
       new Offer(2, DegreesRefactoring::at),
+      new Offer(1, WhatIf::at),
+      new Offer(1, VariantRefactoring::at),
       new Offer(2, ScaleRefactoring::at),
-      new Offer(2, WhatIf::at),
-      new Offer(2, VariantRefactoring::at),
-      new Offer(1, WeightsRefactoring::at),
-      new Offer(1, site -> NextTrial.at(site).stream().toList()));
+      new Offer(1, site -> NextTrial.at(site).stream().toList()),
+      new Offer(1, WeightsRefactoring::at));
 
   private Refactorings() {}
 
-  /** What a range of a document can be turned into; a cursor is an empty range. */
-  public static List<Refactoring> at(Snapshot snapshot, Document document, Span range) {
+  /**
+   * What a range of a document can be turned into; a cursor is an empty range.
+   *
+   * @param all whether all of each kind are wanted, or only as many as leave room for the others
+   */
+  public static List<Refactoring> at(
+      Snapshot snapshot, Document document, Span range, boolean all) {
     return RefactoringSite.at(snapshot, document, range)
         .map(site -> OFFERS.stream()
-            .flatMap(offer -> offer.at().apply(site).stream().limit(offer.most()))
+            .flatMap(offer ->
+                offer.at().apply(site).stream().limit(all ? Integer.MAX_VALUE : offer.most()))
             .toList())
         .orElse(List.of());
   }

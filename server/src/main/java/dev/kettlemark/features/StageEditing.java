@@ -53,8 +53,7 @@ final class StageEditing {
     int end = index + 1 < formula.stages().size()
         ? site.lineStart(formula.stages().get(index + 1).span().start())
         : site.text().length();
-    int from = start;
-    return new Span(start, withoutComments(from, end));
+    return new Span(start, withoutComments(start, end));
   }
 
   /** Where a new stage goes that stands above another: above the comments of its heading too. */

@@ -4,6 +4,7 @@ import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.answers.Answer;
+import dev.kettlemark.answers.Change;
 import dev.kettlemark.answers.Shelf;
 import dev.kettlemark.answers.SugarExchange;
 import java.util.ArrayList;
@@ -12,7 +13,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.hipparchus.fraction.BigFraction;
 
-/** The sugar of a line for another one at equal solids: a tenth of it, or all. */
+/**
+ * The sugar of a line for another one at equal solids: a tenth of it where the other stands beside it,
+ * since the steps name both; all of it where the other is new.
+ */
 final class SugarRefactoring {
 
   private static final BigFraction TENTH = new BigFraction(1, 10);
@@ -63,7 +67,6 @@ final class SugarRefactoring {
         .filter(name -> beside.stream().noneMatch(other -> other.name().equals(name)))
         .flatMap(name -> shelf.material(name).stream());
     usual.forEach(other -> {
-      written(other, TENTH).ifPresent(found::add);
       if (isOnlyLine(own)) {
         written(other, BigFraction.ONE).ifPresent(found::add);
       }
@@ -86,6 +89,7 @@ final class SugarRefactoring {
   private Optional<Refactoring> written(Answer answer) {
     return new AnswerEdits(site.snapshot(), site.entry(), computed)
         .of(answer.changes())
+        .filter(edits -> answer.changes().stream().noneMatch(Change.Add.class::isInstance))
         .filter(edits -> !edits.isEmpty())
         .map(edits -> Rewriting.of(site.document(), edits))
         .map(rewriting -> Refactoring.of(

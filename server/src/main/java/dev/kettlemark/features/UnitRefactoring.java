@@ -99,7 +99,7 @@ final class UnitRefactoring {
     return ingredient()
         .flatMap(Ingredient::density)
         .map(Density::gramsPerMillilitre)
-        .map(density -> new BigFraction(density, 1e-15, 100));
+        .map(WrittenFigure::exact);
   }
 
   private Optional<Refactoring> in(Unit unit, BigFraction base, BigFraction slack) {

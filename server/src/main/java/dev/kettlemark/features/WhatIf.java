@@ -165,7 +165,7 @@ public record WhatIf(String title, LibraryComparison comparison) {
               .findFirst()
               .flatMap(standIn -> share(index).map(share -> WrittenFigure.of(
                           share
-                              .multiply(new BigFraction(standIn.share().fraction(), 1e-12, 100))
+                              .multiply(WrittenFigure.exact(standIn.share().fraction()))
                               .multiply(100),
                           BasisRefactoring.PERCENT_DECIMALS,
                           new BigFraction(1, 200))

@@ -31,6 +31,14 @@ record WrittenFigure(String text, BigFraction value) {
     return figure;
   }
 
+  /** What a model's figure means as it would be printed, exact. */
+  static BigFraction exact(double value) {
+    BigDecimal decimal = BigDecimal.valueOf(value);
+    return new BigFraction(decimal.unscaledValue())
+        .divide(new BigFraction(BigInteger.TEN.pow(Math.max(0, decimal.scale()))))
+        .multiply(new BigFraction(BigInteger.TEN.pow(Math.max(0, -decimal.scale()))));
+  }
+
   /** A figure with so many decimals. */
   static WrittenFigure fixed(BigFraction exact, int decimals) {
     String text = Display.fixed(exact, decimals);

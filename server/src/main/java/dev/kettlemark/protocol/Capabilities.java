@@ -1,6 +1,7 @@
 package dev.kettlemark.protocol;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CodeLensOptions;
@@ -34,7 +35,11 @@ final class Capabilities {
     offered.setInlayHintProvider(true);
     offered.setCodeLensProvider(new CodeLensOptions(false));
     CodeActionOptions actions = new CodeActionOptions(
-        List.of(CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL));
+        Stream.concat(
+                Stream.of(
+                    CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL),
+                RefactoringAdapter.KINDS.stream())
+            .toList());
     offered.setCodeActionProvider(actions);
     offered.setDocumentFormattingProvider(true);
     offered.setDocumentRangeFormattingProvider(true);

@@ -8,6 +8,7 @@ import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.comparison.LibraryComparison;
 import dev.kettlemark.features.ChangesMarkdown;
 import dev.kettlemark.features.FormulaTable;
+import dev.kettlemark.features.WhatIf;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Snapshot;
@@ -27,7 +28,11 @@ final class Commands {
   /** Tells what the unsaved texts of a library would change. */
   static final String CHANGES = "kettlemark.changes";
 
-  static final List<String> NAMES = List.of(ScaleCommand.NAME, SHOW, EXPLAIN_RULE, CHANGES);
+  /** Shows what another material in the place of one would change. */
+  static final String WHAT_IF = "kettlemark.whatIf";
+
+  static final List<String> NAMES = List.of(
+      ScaleCommand.NAME, SHOW, EXPLAIN_RULE, CHANGES, WHAT_IF, TrialCommand.NAME);
 
   private Commands() {}
 
@@ -50,6 +55,18 @@ final class Commands {
         Library saved = state.saved(text(argument, "uri"));
         yield state.compute(() -> changes(scene.snapshot(), saved));
       }
+      case WHAT_IF -> {
+        Scene scene = scene(state, argument);
+        yield state.compute(() -> whatIf(
+            scene.snapshot(),
+            text(argument, "formula"),
+            text(argument, "replace"),
+            text(argument, "by")));
+      }
+      case TrialCommand.NAME -> {
+        Scene scene = scene(state, argument);
+        yield state.compute(() -> TrialCommand.run(scene, text(argument, "formula")));
+      }
       default -> throw ScaleCommand.refused("there is no command `" + params.getCommand() + "`");
     };
   }
@@ -67,6 +84,12 @@ final class Commands {
   private static Object changes(Snapshot now, Library saved) {
     return ChangesMarkdown.of(
         "Not saved yet, and what it changes", LibraryComparison.of(now.with(saved), now));
+  }
+
+  private static Object whatIf(Snapshot now, String formula, String replace, String by) {
+    return WhatIf.of(now, formula, replace, by).fold(WhatIf::markdown, unknown -> {
+      throw ScaleCommand.refused(unknown.because());
+    });
   }
 
   private static Object page(String rule) {

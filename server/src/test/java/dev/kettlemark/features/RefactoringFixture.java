@@ -40,7 +40,7 @@ record RefactoringFixture(FeatureFixture fixture, Span range) {
   }
 
   List<Refactoring> all() {
-    return Refactorings.at(fixture.snapshot(), fixture.document(), range);
+    return Refactorings.at(fixture.snapshot(), fixture.document(), range, true);
   }
 
   static List<String> titles(List<Refactoring> found) {

