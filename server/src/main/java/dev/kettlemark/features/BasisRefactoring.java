@@ -55,8 +55,15 @@ final class BasisRefactoring {
         ? bases().stream()
             .filter(basis -> !isWrittenOn(basis))
             .flatMap(basis -> on(basis).stream())
+            .sorted(Comparator.comparing((Refactoring one) -> !isDeclared(one))
+                .thenComparing(one -> one.title().length()))
             .toList()
         : List.of();
+  }
+
+  private boolean isDeclared(Refactoring one) {
+    return computed.formula().bases().stream()
+        .anyMatch(basis -> one.title().contains(" of " + basis.name().value()));
   }
 
   private boolean isWeight() {
@@ -121,32 +128,42 @@ final class BasisRefactoring {
                 mass.grams() / computed.process().charge().mass().grams()));
   }
 
-  /** The amount of a line on a basis, with as few decimals as keep its grams. */
-  static Optional<String> amount(ComputedFormula computed, LineAmount line, Basis basis) {
+  /** The amount of the line on a basis, with as few decimals as keep its grams. */
+  private Optional<String> amount(Basis basis) {
     Optional<BigFraction> own =
-        line.share().toOptional().filter(share -> share.signum() > 0);
+        site.lineAmount(index).share().toOptional().filter(share -> share.signum() > 0);
     return own.flatMap(part -> share(computed, basis)
         .filter(whole -> whole.signum() > 0)
         .map(whole -> WrittenFigure.of(
                 part.divide(whole).multiply(100),
                 PERCENT_DECIMALS,
-                SLACK.multiply(100).divide(whole))
+                SLACK.multiply(100).divide(whole).multiply(others(basis, part, whole)))
             .text()));
   }
 
+  /** What of a basis is not the line itself: where it is little, a small error of the figure grows. */
+  private BigFraction others(Basis basis, BigFraction part, BigFraction whole) {
+    BigFraction counted = basis instanceof Basis.Named named
+        ? BasisWeights.of(computed.formula(), named.name().value())
+            .map(weights -> weights.get(index))
+            .orElse(BigFraction.ZERO)
+        : BigFraction.ZERO;
+    BigFraction rest = BigFraction.ONE.subtract(part.multiply(counted).divide(whole));
+    return rest.signum() > 0 ? rest : BigFraction.ONE;
+  }
+
   private Optional<Refactoring> on(Basis basis) {
-    LineAmount line = site.lineAmount(index);
     boolean isUsual = computed
         .formula()
         .percent()
         .map(percent -> percent.value().words())
         .filter(basis.words()::equals)
         .isPresent();
-    return amount(computed, line, basis).flatMap(figure -> {
+    return amount(basis).flatMap(figure -> {
       String shown = figure + " % of " + basis.words();
       return site.sameGrams(
           ActionTitle.of(
-              "Write as " + shown, ", the same grams of " + line.line().ingredient().value()),
+              "Write as " + shown, ", the same grams of " + site.line(index).ingredient().value()),
           Refactoring.Kind.REWRITE,
           List.of(site.measured(index, isUsual ? figure + " %" : shown)));
     });

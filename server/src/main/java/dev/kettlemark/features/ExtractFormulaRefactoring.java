@@ -9,10 +9,11 @@ import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Basis;
 import dev.kettlemark.model.Formula;
+import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Measure;
 import dev.kettlemark.model.Stage;
-import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.syntax.Line;
@@ -33,6 +34,8 @@ import org.hipparchus.fraction.BigFraction;
 final class ExtractFormulaRefactoring {
 
   private static final String FACT = "  %-10s%s";
+
+  private static final BigFraction GRAM_SLACK = new BigFraction(1, 10_000_000_000L);
 
   private final RefactoringSite site;
   private final ComputedFormula computed;
@@ -153,7 +156,7 @@ final class ExtractFormulaRefactoring {
     edits.add(TextEdit.insert(0, section(name)));
     edits.add(TextEdit.delete(stages.block(index)));
     edits.addAll(rescaled(before, after));
-    String amount = percent(share, 1) + " %";
+    String amount = percent(share) + " %";
     edits.add(take(name, amount));
     formula.stages().get(into).steps().forEach(step -> edits.addAll(StageEditing.renamed(
         step, old -> List.of(old.equals(stage().name().value()) ? name : old))));
@@ -196,11 +199,11 @@ final class ExtractFormulaRefactoring {
                 && Math.abs(own.get(i).get().subtract(old.get(i).get()).doubleValue()) <= slack);
   }
 
-  private static String percent(BigFraction share, int finer) {
+  private static String percent(BigFraction share) {
     return WrittenFigure.of(
             share.multiply(100),
             BasisRefactoring.PERCENT_DECIMALS,
-            BasisRefactoring.SLACK.multiply(100).divide(10L * finer))
+            BasisRefactoring.SLACK.multiply(10))
         .text();
   }
 
@@ -216,11 +219,11 @@ final class ExtractFormulaRefactoring {
           && formula.basisOf(share) instanceof Basis.Charge;
       if (lines.get(i).stage() != index && isOfCharge) {
         BigFraction share = lines.get(i).share().orElse(BigFraction.ZERO);
-        edits.add(site.measured(i, percent(share.multiply(before).divide(after), 1) + " %"));
+        edits.add(site.measured(i, percent(share.multiply(before).divide(after)) + " %"));
       }
     }
     formula.batch().ifPresent(batch -> edits.add(new TextEdit(
-        batch.span(), WrittenFigure.of(after, 0, new BigFraction(1, 10_000_000_000L)).text() + " g")));
+        batch.span(), WrittenFigure.of(after, 0, GRAM_SLACK).text() + " g")));
     return edits;
   }
 
@@ -243,20 +246,11 @@ final class ExtractFormulaRefactoring {
     String lineBreak = site.lineBreak();
     StringBuilder section = new StringBuilder("formula " + name
         + stage().title().map(title -> " \"" + title + "\"").orElse("") + lineBreak);
-    BigFraction whole = computed.amounts().totalOf(index);
-    BigFraction grams = whole.multiply(computed.amounts().charge().orElseThrow());
-    section.append(FACT.formatted("percent", "of charge")).append(lineBreak);
-    section
-        .append(FACT.formatted(
-            "batch", WrittenFigure.of(grams, 0, new BigFraction(1, 10_000_000_000L)).text() + " g"))
-        .append(lineBreak);
-    formula
-        .facts()
-        .all("caution")
-        .map(Statement::span)
-        .forEach(span -> section.append("  ").append(span.of(site.text())).append(lineBreak));
+    cautions()
+        .forEach(word ->
+            section.append(FACT.formatted("caution", word)).append(lineBreak));
     section.append(lineBreak).append(stage().span().of(site.text())).append(lineBreak);
-    List<TextEdit> amounts = amounts(whole);
+    List<TextEdit> amounts = amounts();
     for (Span line : stages.lines(index)) {
       Optional<Line> written = stages.on(line);
       if (written.isPresent() || !line.of(site.text()).isBlank()) {
@@ -266,17 +260,42 @@ final class ExtractFormulaRefactoring {
     return section.append(lineBreak).toString();
   }
 
-  private List<TextEdit> amounts(BigFraction whole) {
+  /** In weights: as percentages of so small a charge they would have no end. */
+  private List<TextEdit> amounts() {
     List<TextEdit> edits = new ArrayList<>();
     List<LineAmount> lines = computed.amounts().lines();
     for (int i = 0; i < lines.size(); i++) {
-      if (lines.get(i).stage() == index
-          && lines.get(i).line().measure().value() instanceof Measure.Share) {
-        BigFraction share = lines.get(i).share().orElse(BigFraction.ZERO).divide(whole);
-        edits.add(site.measured(i, percent(share, 10) + " %"));
+      if (lines.get(i).stage() == index) {
+        BigFraction grams = computed.amounts().grams(lines.get(i)).orElse(BigFraction.ZERO);
+        edits.add(site.measured(i, WrittenFigure.of(grams, 0, GRAM_SLACK).text() + " g"));
       }
     }
     return edits;
+  }
+
+  /** The cautions of the whole that the stage gives reason for. */
+  private List<String> cautions() {
+    boolean isHeated = stage().steps().stream()
+        .flatMap(step -> Verb.of(step.word().value()).stream())
+        .anyMatch(verb ->
+            verb.effect() == Verb.Effect.COOK || verb.effect() == Verb.Effect.BOIL);
+    boolean isWhipped = stage().steps().stream().anyMatch(step -> step.is("whip"));
+    List<Ingredient> held = stage().amounts().stream()
+        .flatMap(line -> computed.material(line.ingredient().value()).stream())
+        .flatMap(material -> material.ingredient().stream())
+        .toList();
+    boolean isNut = held.stream().anyMatch(one -> one.hasRole("nut"));
+    return formula.facts().wordsOf("caution").stream()
+        .map(Located::value)
+        .distinct()
+        .filter(word -> held.stream().anyMatch(one -> one.facts().says("caution", word))
+            || switch (word) {
+              case "hot-sugar", "steam" -> isHeated;
+              case "mixer-guard" -> isWhipped;
+              case "nut", "choking" -> isNut;
+              default -> false;
+            })
+        .toList();
   }
 
   /** The name of the stage where it is free, so that steps speak of it as before. */

@@ -1,5 +1,6 @@
 package dev.kettlemark.features;
 
+import dev.kettlemark.analysis.Material;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
 import dev.kettlemark.model.Basis;
@@ -190,12 +191,31 @@ final class InlineStageRefactoring {
     return result.parcels().size() == 1 ? List.of(main(contents)) : contents;
   }
 
+  /** What a cook would call the mass by: what foams or sets it, or else the heaviest part. */
   private String main(List<String> contents) {
-    return site.computed().amounts().lines().stream()
-        .filter(line -> line.stage() == from)
-        .max(Comparator.comparing(line -> line.share().orElse(BigFraction.ZERO)))
-        .map(line -> line.line().ingredient().value())
-        .orElse(contents.get(0));
+    return contents.stream()
+        .filter(name -> site.computed()
+            .material(name)
+            .flatMap(Material::ingredient)
+            .filter(one -> one.hasRole("whipping") || one.hasRole("gelling"))
+            .isPresent())
+        .findFirst()
+        .or(() -> contents.stream().max(Comparator.comparingDouble(this::charged)))
+        .orElse("");
+  }
+
+  private double charged(String name) {
+    return source().takes().stream()
+        .filter(take -> take.stage().value().equals(name))
+        .flatMap(take -> site.computed().process().stage(name).stream()
+            .map(stage -> stage.charged().grams() * take.share().doubleValue()))
+        .findFirst()
+        .orElseGet(() -> site.computed().amounts().lines().stream()
+            .filter(line -> line.stage() == from)
+            .filter(line -> line.line().ingredient().value().equals(name))
+            .mapToDouble(line -> line.share().orElse(BigFraction.ZERO).doubleValue()
+                * site.computed().process().charge().mass().grams())
+            .sum());
   }
 
   /** Steps that name nothing act on all that the stage holds, and say so from now on. */

@@ -16,7 +16,6 @@ import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Snapshot;
-import dev.kettlemark.model.Located;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.text.TextEdit;
@@ -44,7 +43,7 @@ public record NextTrial(String name, String text) {
   private static final String FACT = "  %-10s%s";
 
   /** A commented line in the columns of a fact. */
-  private static final String BLANK = "  # measured  %-12s%-32s%s";
+  private static final String BLANK = "  # measured  %-12s%-34s  %s";
 
   /** What is asked of the model: a figure of any size, only its unit counts. */
   private record Asked(TrialQuantity quantity, String words) {}
@@ -161,7 +160,7 @@ public record NextTrial(String name, String text) {
         .map(StepResult::step)
         .filter(step -> !step.objectNames().isEmpty())
         .map(step -> step.word().value() + " "
-            + String.join(" ", step.objectNames().stream().map(Located::value).toList()))
+            + step.objectNames().get(0).value())
         .distinct()
         .forEach(step -> asked.add(new Asked(TrialQuantity.TEMPERATURE, step + " of " + name)));
     if (isLast) {

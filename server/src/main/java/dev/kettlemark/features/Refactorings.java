@@ -27,6 +27,7 @@ public final class Refactorings {
       new Offer(1, UnitRefactoring::at),
       new Offer(1, SugarRefactoring::at),
       new Offer(1, DeclaredBasisRefactoring::at),
+      new Offer(1, TotalRefactoring::rest),
       new Offer(2, DegreesRefactoring::at),
       new Offer(1, WhatIf::at),
       new Offer(1, VariantRefactoring::at),

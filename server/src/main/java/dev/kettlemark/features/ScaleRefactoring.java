@@ -1,6 +1,7 @@
 package dev.kettlemark.features;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Material;
 import dev.kettlemark.analysis.PieceOrder;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
@@ -110,7 +111,7 @@ final class ScaleRefactoring {
 
   /** The next round weight of the line under the cursor, as bags and jars hold it. */
   private void ingredient() {
-    site.amount().ifPresent(index -> {
+    site.amount().filter(index -> !isWater(index)).ifPresent(index -> {
       String name = site.line(index).ingredient().value();
       computed.amounts()
           .charge()
@@ -121,6 +122,15 @@ final class ScaleRefactoring {
           .ifPresent(grams ->
               add("Scale to " + number(grams) + " g " + name, new Target.InHand(name, grams)));
     });
+  }
+
+  /** Nobody is short of water. */
+  private boolean isWater(int index) {
+    return computed
+        .material(site.line(index).ingredient().value())
+        .flatMap(Material::ingredient)
+        .filter(one -> one.hasRole("water"))
+        .isPresent();
   }
 
   private static BigFraction nextRound(double grams) {

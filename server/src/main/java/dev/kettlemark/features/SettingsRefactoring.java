@@ -27,9 +27,9 @@ final class SettingsRefactoring {
       "code", "version", "status", "percent", "batch", "basis", "texture", "expect", "claim",
       "caution", "accept", "makes", "replace", "drop", "add", "change", "withdraw", "note");
 
-  /** The changes of a variant are one group. */
+  /** The changes of a variant are one group, with the bases that they speak of. */
   private static final List<String> CHANGES =
-      List.of("replace", "drop", "add", "change", "withdraw");
+      List.of("replace", "drop", "add", "change", "withdraw", "basis");
 
   private SettingsRefactoring() {}
 
@@ -79,7 +79,7 @@ final class SettingsRefactoring {
         if (!ORDER.contains(word.get())) {
           break;
         }
-        blocks.add(new Block(rank(word.get()), text.substring(from, next)));
+        blocks.add(new Block(rank(entry, word.get()), text.substring(from, next)));
         from = next;
       } else if (text.substring(offset, next).isBlank()) {
         break;
@@ -102,8 +102,9 @@ final class SettingsRefactoring {
         .anyMatch(span -> line.start() <= span.start() && span.start() < line.end());
   }
 
-  private static int rank(String word) {
-    return ORDER.indexOf(CHANGES.contains(word) ? CHANGES.get(0) : word);
+  private static int rank(Entry entry, String word) {
+    boolean isVariant = entry.declaration().filter(Variant.class::isInstance).isPresent();
+    return ORDER.indexOf(isVariant && CHANGES.contains(word) ? CHANGES.get(0) : word);
   }
 
   private static boolean opensStage(Line line) {

@@ -7,6 +7,8 @@ import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.Change;
 import dev.kettlemark.answers.Shelf;
 import dev.kettlemark.answers.SugarExchange;
+import dev.kettlemark.model.Component;
+import dev.kettlemark.model.Composition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,9 @@ import org.hipparchus.fraction.BigFraction;
 final class SugarRefactoring {
 
   private static final BigFraction TENTH = new BigFraction(1, 10);
+
+  /** So much more sucrose in all its sugars makes it another kind. */
+  private static final double ALIKE = 0.2;
 
   /** More than these crowd a menu. */
   private static final int MOST = 3;
@@ -67,11 +72,27 @@ final class SugarRefactoring {
         .filter(name -> beside.stream().noneMatch(other -> other.name().equals(name)))
         .flatMap(name -> shelf.material(name).stream());
     usual.forEach(other -> {
-      if (isOnlyLine(own)) {
+      if (isOnlyLine(own) && isAlike(own, other)) {
         written(other, BigFraction.ONE).ifPresent(found::add);
       }
     });
     return found.stream().limit(MOST).toList();
+  }
+
+  /** All of a sugar that keeps grain away for one that does not, or the other way, is another product. */
+  private boolean isAlike(String own, Material other) {
+    return computed
+        .material(own)
+        .flatMap(material -> material.composition().toOptional())
+        .flatMap(one -> other
+            .composition()
+            .toOptional()
+            .filter(two -> Math.abs(sucrose(one) - sucrose(two)) < ALIKE))
+        .isPresent();
+  }
+
+  private static double sucrose(Composition composition) {
+    return composition.fraction(Component.SUCROSE) / composition.saccharides().fraction();
   }
 
   /** Where the name stands on other lines too, a step would no longer know which is meant. */

@@ -35,24 +35,44 @@ final class TotalRefactoring {
     this.gap = BigFraction.ONE.subtract(computed.amounts().total());
   }
 
+  /** The ways to the whole where the total is off. */
   static List<Refactoring> at(RefactoringSite site) {
-    boolean hasTotal = !site.computed().formula().amounts().isEmpty()
-        && !site.computed().formula().isByWeight()
-        && site.computed().amounts().complete();
-    return hasTotal ? new TotalRefactoring(site).all() : List.of();
+    return hasTotal(site) ? new TotalRefactoring(site).closing() : List.of();
   }
 
-  private List<Refactoring> all() {
+  /** The line under the cursor as the one that takes up the rest, where the total is right. */
+  static List<Refactoring> rest(RefactoringSite site) {
+    return hasTotal(site)
+        ? Optional.of(new TotalRefactoring(site))
+            .filter(total -> !total.isOff())
+            .flatMap(total -> site.amount().flatMap(total::rest))
+            .stream()
+            .toList()
+        : List.of();
+  }
+
+  private static boolean hasTotal(RefactoringSite site) {
+    return !site.computed().formula().amounts().isEmpty()
+        && !site.computed().formula().isByWeight()
+        && site.computed().amounts().complete();
+  }
+
+  private boolean isOff() {
+    return sufficient().isEmpty() && gap.abs().compareTo(CLOSED) > 0;
+  }
+
+  private List<Refactoring> closing() {
     List<Refactoring> found = new ArrayList<>();
-    if (sufficient().isEmpty() && gap.abs().compareTo(CLOSED) > 0) {
-      waterLine().flatMap(this::rest).ifPresent(found::add);
+    if (isOff()) {
+      Optional<Integer> water = waterLine();
+      water.flatMap(this::rest).ifPresent(found::add);
       inProportion().ifPresent(found::add);
       site.amount().flatMap(this::onLine).ifPresent(found::add);
+      site.amount()
+          .filter(index -> !water.equals(Optional.of(index)))
+          .flatMap(this::rest)
+          .ifPresent(found::add);
     }
-    site.amount()
-        .filter(index -> waterLine().filter(index::equals).isEmpty() || found.isEmpty())
-        .flatMap(this::rest)
-        .ifPresent(found::add);
     return found;
   }
 

@@ -67,7 +67,8 @@ final class UnitRefactoring {
         grams.compareTo(KILOGRAM) >= 0 ? Stream.of(Unit.KILOGRAM) : Stream.<Unit>empty(),
         grams.compareTo(BigFraction.ONE) < 0 ? Stream.of(Unit.MILLIGRAM) : Stream.<Unit>empty(),
         isPoured() ? Stream.of(Unit.MILLILITRE) : Stream.<Unit>empty(),
-        Stream.of(Unit.OUNCE))
+        // Of what is poured, nobody knows which ounce is meant.
+        isPoured() ? Stream.<Unit>empty() : Stream.of(Unit.OUNCE))
         .flatMap(some -> some);
     return units
         .filter(this::isOther)

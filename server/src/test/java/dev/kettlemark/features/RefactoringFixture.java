@@ -1,5 +1,7 @@
 package dev.kettlemark.features;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.checks.Rules;
@@ -8,8 +10,10 @@ import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Texts with a selection from {@code <[>} to {@code <]>}, or a cursor {@code <|>}, and what is offered there. */
@@ -69,13 +73,24 @@ record RefactoringFixture(FeatureFixture fixture, Span range) {
     return Formulas.computed(name).ask(snapshot).orElseThrow();
   }
 
-  /** How often each rule finds an error or a warning in a document. */
-  static Map<String, Integer> errors(Snapshot snapshot, Document document) {
-    Map<String, Integer> errors = new TreeMap<>();
+  /** How often each rule finds something as grave as this in a document. */
+  static Map<String, Integer> found(Snapshot snapshot, Document document, Set<Severity> grave) {
+    Map<String, Integer> found = new TreeMap<>();
     document.entries().forEach(entry -> Rules.of(snapshot, entry).stream()
-        .filter(finding -> finding.severity() == Severity.ERROR
-            || finding.severity() == Severity.WARNING)
-        .forEach(finding -> errors.merge(finding.rule().id(), 1, Integer::sum)));
-    return errors;
+        .filter(finding -> grave.contains(finding.severity()))
+        .forEach(finding -> found.merge(finding.rule().id(), 1, Integer::sum)));
+    return found;
+  }
+
+  /** No error and no warning in a text that stands alone. */
+  static void assertClean(String text) {
+    FeatureFixture fixture = FeatureFixture.of(text);
+    assertEquals(
+        Map.of(),
+        found(
+            fixture.snapshot(),
+            fixture.document(),
+            EnumSet.of(Severity.ERROR, Severity.WARNING)),
+        text);
   }
 }
