@@ -18,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -80,6 +81,15 @@ record RefactoringSite(
 
   boolean hasSelection() {
     return text().substring(lines.start(), lines.end()).indexOf('\n') >= 0;
+  }
+
+  /** Whether the selection lies above the first stage, where the formula as a whole is spoken of. */
+  boolean isAboveStages() {
+    return entry.section().lines().stream()
+        .filter(StageEditing::isHeading)
+        .findFirst()
+        .filter(heading -> heading.span().start() <= lines.end())
+        .isEmpty();
   }
 
   /** Indices of the amount lines that are selected and that a refactoring can write anew. */
@@ -154,7 +164,10 @@ record RefactoringSite(
 
   /** What the formula becomes by a rewriting that leaves its name. */
   Optional<ComputedFormula> after(Rewriting rewriting) {
-    Snapshot next = next(rewriting);
+    return after(rewriting, next(rewriting));
+  }
+
+  private Optional<ComputedFormula> after(Rewriting rewriting, Snapshot next) {
     return rewriting.after().entries().stream()
         .filter(other -> other
             .declaration()
@@ -182,9 +195,8 @@ record RefactoringSite(
     return family.stream().filter(other -> !other.equals(name())).toList();
   }
 
-  /** Whether every variant of the formula weighs and makes the same after a rewriting. */
-  boolean keepsVariants(Rewriting rewriting) {
-    Snapshot next = next(rewriting);
+  /** Whether every variant of the formula weighs and makes the same as before. */
+  private boolean keepsVariants(Snapshot next) {
     return variants().stream().allMatch(variant -> {
       Optional<ComputedFormula> old = Formulas.computed(variant).ask(snapshot);
       Optional<ComputedFormula> now = Formulas.computed(variant).ask(next);
@@ -200,17 +212,30 @@ record RefactoringSite(
       Refactoring.Kind kind,
       List<TextEdit> edits,
       Predicate<ComputedFormula> promise) {
-    Rewriting rewriting = rewriting(edits);
-    return Optional.of(rewriting)
-        .filter(found -> !found.edits().isEmpty())
-        .flatMap(this::after)
-        .filter(promise)
-        .map(after -> Refactoring.of(title, kind, document.uri(), rewriting.edits()));
+    return refactoring(title, kind, edits, (after, next) -> promise.test(after));
   }
 
-  /** The same for one that keeps every gram. */
+  /** The same for one that keeps every gram, also in the variants of the formula. */
   Optional<Refactoring> sameGrams(String title, Refactoring.Kind kind, List<TextEdit> edits) {
-    return refactoring(title, kind, edits, after -> KeptGrams.everyLine(computed, after))
-        .filter(found -> keepsVariants(rewriting(edits)));
+    return refactoring(
+        title,
+        kind,
+        edits,
+        (after, next) -> KeptGrams.everyLine(computed, after) && keepsVariants(next));
+  }
+
+  private Optional<Refactoring> refactoring(
+      String title,
+      Refactoring.Kind kind,
+      List<TextEdit> edits,
+      BiPredicate<ComputedFormula, Snapshot> promise) {
+    Rewriting rewriting = rewriting(edits);
+    if (rewriting.edits().isEmpty()) {
+      return Optional.empty();
+    }
+    Snapshot next = next(rewriting);
+    return after(rewriting, next)
+        .filter(after -> promise.test(after, next))
+        .map(after -> Refactoring.of(title, kind, document.uri(), rewriting.edits()));
   }
 }

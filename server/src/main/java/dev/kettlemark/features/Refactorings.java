@@ -14,8 +14,28 @@ public final class Refactorings {
    * One kind of change.
    *
    * @param most so many of it leave room for the others
+   * @param isOfWhole whether it is about the formula as a whole, not about a line
    */
-  private record Offer(int most, Function<RefactoringSite, List<Refactoring>> at) {}
+  private record Offer(
+      int most, boolean isOfWhole, Function<RefactoringSite, List<Refactoring>> at) {
+
+    Offer(int most, Function<RefactoringSite, List<Refactoring>> at) {
+      this(most, false, at);
+    }
+
+    static Offer ofWhole(int most, Function<RefactoringSite, List<Refactoring>> at) {
+      return new Offer(most, true, at);
+    }
+
+    List<Refactoring> offered(RefactoringSite site, boolean all) {
+      if (all) {
+        return at.apply(site);
+      }
+      return isOfWhole && !site.isAboveStages()
+          ? List.of()
+          : at.apply(site).stream().limit(most).toList();
+    }
+  }
 
   private static final List<Offer> OFFERS = List.of(
       new Offer(4, TotalRefactoring::at),
@@ -30,10 +50,10 @@ public final class Refactorings {
       new Offer(1, TotalRefactoring::rest),
       new Offer(2, DegreesRefactoring::at),
       new Offer(1, WhatIf::at),
-      new Offer(1, VariantRefactoring::at),
+      Offer.ofWhole(1, VariantRefactoring::at),
       new Offer(2, ScaleRefactoring::at),
-      new Offer(1, site -> NextTrial.at(site).stream().toList()),
-      new Offer(1, WeightsRefactoring::at));
+      Offer.ofWhole(1, site -> NextTrial.at(site).stream().toList()),
+      Offer.ofWhole(1, WeightsRefactoring::at));
 
   private Refactorings() {}
 
@@ -46,8 +66,7 @@ public final class Refactorings {
       Snapshot snapshot, Document document, Span range, boolean all) {
     return RefactoringSite.at(snapshot, document, range)
         .map(site -> OFFERS.stream()
-            .flatMap(offer ->
-                offer.at().apply(site).stream().limit(all ? Integer.MAX_VALUE : offer.most()))
+            .flatMap(offer -> offer.offered(site, all).stream())
             .toList())
         .orElse(List.of());
   }

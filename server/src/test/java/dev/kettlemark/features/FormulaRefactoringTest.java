@@ -44,7 +44,7 @@ class FormulaRefactoringTest {
         stand     for 30 min until hydrated
         whip      on high until stiff-peak
 
-      stage sheet
+      stage slab
         all of              foam
         spread    foam into tray
       """;

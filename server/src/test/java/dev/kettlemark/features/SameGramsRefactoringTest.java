@@ -189,7 +189,11 @@ class SameGramsRefactoringTest {
 
   private static void assertLeadsBack(
       Snapshot snapshot, Document document, RefactoringSite site, Span range) {
-    for (Refactoring there : BasisRefactoring.at(site)) {
+    // A yield is searched to nine digits, and what is of the finished mass is no more exact.
+    List<Refactoring> exact = BasisRefactoring.at(site).stream()
+        .filter(one -> !one.title().contains("% of finished"))
+        .toList();
+    for (Refactoring there : exact) {
       String text = RefactoringFixture.applied(document, there);
       Document changed = Document.of(document.uri(), text);
       int line = document.text().source().lineAt(range.start());
