@@ -83,8 +83,7 @@ public final class SugarExchange {
     Optional<Integer> other = lineOf(formula, line.stage(), to);
     boolean isAll = part.compareTo(BigFraction.ONE) >= 0;
     if (isAll && other.isPresent()) {
-      return Outcome.unknown(
-          Reason.CONTRADICTION, "`%s` stands in the stage already", to.name());
+      return Outcome.unknown(Reason.CONTRADICTION, "`%s` stands in the stage already", to.name());
     }
     List<Change> changes = new ArrayList<>();
     BigFraction out;
@@ -146,8 +145,7 @@ public final class SugarExchange {
     return new Answer(
         "Exchange " + Display.percent(out) + " " + Exchanges.name(formula, index) + " for "
             + Display.percent(in) + " " + to.name() + Exchanges.told(formula, rest),
-        List.of(
-            Exchanges.share("sugar-taken-out", out), Exchanges.share("sugar-put-in", in)),
+        List.of(Exchanges.share("sugar-taken-out", out), Exchanges.share("sugar-put-in", in)),
         all,
         List.of("the solids stay; sweetness, grain and colour do not"),
         EQUATION.derive(

@@ -53,9 +53,12 @@ final class AnswerSwapCommand extends AnswerVerb {
           throw new UsageMistake("there is no answer: " + unknown.because());
         });
     if (isJson()) {
-      Json.write(ChangesJson.of("as written", answer.title(), answer.comparison()), terminal().out());
+      Json.write(
+          ChangesJson.of("as written", answer.title(), answer.comparison()),
+          terminal().out());
     } else {
-      ChangesText.lines("as written", answer.title(), answer.comparison(), terminal().width())
+      ChangesText.lines(
+              "as written", answer.title(), answer.comparison(), terminal().width())
           .forEach(line -> terminal().out().println(Visible.of(line)));
     }
     return ExitCode.DONE;

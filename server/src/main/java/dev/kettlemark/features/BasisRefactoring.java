@@ -43,9 +43,7 @@ final class BasisRefactoring {
 
   /** The line under the cursor on every basis that the formula knows, the nearest first. */
   static List<Refactoring> at(RefactoringSite site) {
-    return site.amount()
-        .map(index -> new BasisRefactoring(site, index).all())
-        .orElse(List.of());
+    return site.amount().map(index -> new BasisRefactoring(site, index).all()).orElse(List.of());
   }
 
   private List<Refactoring> all() {
@@ -99,7 +97,8 @@ final class BasisRefactoring {
         .filter(i -> i != index)
         .mapToObj(site::lineAmount)
         .filter(line -> line.stage() == own.stage())
-        .filter(line -> !line.line().ingredient().value().equals(own.line().ingredient().value()))
+        .filter(line ->
+            !line.line().ingredient().value().equals(own.line().ingredient().value()))
         .max(Comparator.comparing((LineAmount line) -> line.share().orElse(BigFraction.ZERO)))
         .map(line -> line.line().ingredient().value());
   }
@@ -163,7 +162,8 @@ final class BasisRefactoring {
       String shown = figure + " % of " + basis.words();
       return site.sameGrams(
           ActionTitle.of(
-              "Write as " + shown, ", the same grams of " + site.line(index).ingredient().value()),
+              "Write as " + shown,
+              ", the same grams of " + site.line(index).ingredient().value()),
           Refactoring.Kind.REWRITE,
           List.of(site.measured(index, isUsual ? figure + " %" : shown)));
     });

@@ -41,7 +41,8 @@ final class DeclaredBasisRefactoring {
   }
 
   static List<Refactoring> at(RefactoringSite site) {
-    return site.formula()
+    return site
+        .formula()
         .filter(formula -> !formula.isByWeight())
         .flatMap(formula -> new DeclaredBasisRefactoring(site, formula).declared())
         .stream()
@@ -69,7 +70,8 @@ final class DeclaredBasisRefactoring {
   }
 
   private Optional<Refactoring> declared(int current, List<Integer> members) {
-    BigFraction whole = members.stream().map(this::share).reduce(BigFraction.ZERO, BigFraction::add);
+    BigFraction whole =
+        members.stream().map(this::share).reduce(BigFraction.ZERO, BigFraction::add);
     String own = site.line(current).ingredient().value();
     boolean isShare = site.line(current).measure().value() instanceof Measure.Share;
     boolean holdsItself =
@@ -92,12 +94,10 @@ final class DeclaredBasisRefactoring {
             BasisRefactoring.SLACK.multiply(100).divide(whole))
         .text();
     String content = BASIS.formatted(name, String.join(", ", names));
-    List<TextEdit> edits = List.of(
-        site.below(above(), content), site.measured(current, figure + " % of " + name));
+    List<TextEdit> edits =
+        List.of(site.below(above(), content), site.measured(current, figure + " % of " + name));
     return site.sameGrams(
-        ActionTitle.of(
-            "Declare basis " + name,
-            " and write " + own + " as " + figure + " % of it"),
+        ActionTitle.of("Declare basis " + name, " and write " + own + " as " + figure + " % of it"),
         Refactoring.Kind.EXTRACT,
         edits);
   }

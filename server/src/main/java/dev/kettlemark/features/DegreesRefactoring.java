@@ -33,7 +33,9 @@ final class DegreesRefactoring {
         site.entry().section().lines().stream().filter(line -> site.isSelected(line.span())));
     List<Atom.QuantityAtom> all = figures(site.entry().section().lines().stream());
     if (here.isEmpty() && site.lines().start() == 0) {
-      all.stream().findFirst().ifPresent(first -> addAll(found, edits(all, other(first)), other(first)));
+      all.stream()
+          .findFirst()
+          .ifPresent(first -> addAll(found, edits(all, other(first)), other(first)));
     }
     here.stream().findFirst().ifPresent(first -> {
       Unit to = other(first);
@@ -55,8 +57,7 @@ final class DegreesRefactoring {
     add(
         found,
         ActionTitle.of(
-            "Write all " + whole.size() + " temperatures in " + to.symbol(),
-            " in " + site.name()),
+            "Write all " + whole.size() + " temperatures in " + to.symbol(), " in " + site.name()),
         whole);
   }
 
@@ -106,9 +107,8 @@ final class DegreesRefactoring {
 
   private static String figure(BigFraction celsius, Unit to) {
     Temperature temperature = Temperature.ofCelsius(celsius.doubleValue());
-    String shown = to == Unit.CELSIUS
-        ? Display.celsius(temperature)
-        : Display.fahrenheit(temperature);
+    String shown =
+        to == Unit.CELSIUS ? Display.celsius(temperature) : Display.fahrenheit(temperature);
     return shown.substring(0, shown.indexOf(' '));
   }
 }

@@ -56,10 +56,12 @@ final class ExtractFormulaRefactoring {
 
   /** On the heading of a stage that takes nothing itself and that one other takes all of. */
   static List<Refactoring> at(RefactoringSite site) {
-    return site.formula()
+    return site
+        .formula()
         .flatMap(formula -> {
           StageEditing stages = new StageEditing(site, formula);
-          return stages.headingAt()
+          return stages
+              .headingAt()
               .filter(i -> formula.stages().get(i).takes().isEmpty())
               .filter(i -> !formula.stages().get(i).amounts().isEmpty())
               .flatMap(i -> stages
@@ -148,7 +150,8 @@ final class ExtractFormulaRefactoring {
   private Refactoring written() {
     String name = freeName();
     BigFraction before = computed.amounts().charge().orElseThrow();
-    BigFraction after = before.subtract(WrittenFigure.exact(result().evaporated().grams()));
+    BigFraction after =
+        before.subtract(WrittenFigure.exact(result().evaporated().grams()));
     BigFraction share = WrittenFigure.exact(
             result().left().mass().map(mass -> mass.grams()).orElse(0.0))
         .divide(after);
@@ -158,8 +161,12 @@ final class ExtractFormulaRefactoring {
     edits.addAll(rescaled(before, after));
     String amount = percent(share) + " %";
     edits.add(take(name, amount));
-    formula.stages().get(into).steps().forEach(step -> edits.addAll(StageEditing.renamed(
-        step, old -> List.of(old.equals(stage().name().value()) ? name : old))));
+    formula
+        .stages()
+        .get(into)
+        .steps()
+        .forEach(step -> edits.addAll(StageEditing.renamed(
+            step, old -> List.of(old.equals(stage().name().value()) ? name : old))));
     Rewriting rewriting = site.rewriting(edits);
     boolean isSame = site.after(rewriting)
         .filter(now -> KeptGrams.makesTheSame(computed, now))
@@ -181,7 +188,9 @@ final class ExtractFormulaRefactoring {
     List<Optional<BigFraction>> own = Stream.concat(
             part.amounts().lines().stream().map(part.amounts()::grams),
             whole.amounts().lines().stream()
-                .filter(line -> !line.line().ingredient().value()
+                .filter(line -> !line.line()
+                    .ingredient()
+                    .value()
                     .equals(part.formula().name().value()))
                 .map(whole.amounts()::grams))
         .toList();
@@ -222,8 +231,10 @@ final class ExtractFormulaRefactoring {
         edits.add(site.measured(i, percent(share.multiply(before).divide(after)) + " %"));
       }
     }
-    formula.batch().ifPresent(batch -> edits.add(new TextEdit(
-        batch.span(), WrittenFigure.of(after, 0, GRAM_SLACK).text() + " g")));
+    formula
+        .batch()
+        .ifPresent(batch -> edits.add(
+            new TextEdit(batch.span(), WrittenFigure.of(after, 0, GRAM_SLACK).text() + " g")));
     return edits;
   }
 
@@ -246,9 +257,7 @@ final class ExtractFormulaRefactoring {
     String lineBreak = site.lineBreak();
     StringBuilder section = new StringBuilder("formula " + name
         + stage().title().map(title -> " \"" + title + "\"").orElse("") + lineBreak);
-    cautions()
-        .forEach(word ->
-            section.append(FACT.formatted("caution", word)).append(lineBreak));
+    cautions().forEach(word -> section.append(FACT.formatted("caution", word)).append(lineBreak));
     section.append(lineBreak).append(stage().span().of(site.text())).append(lineBreak);
     List<TextEdit> amounts = amounts();
     for (Span line : stages.lines(index)) {
@@ -277,8 +286,7 @@ final class ExtractFormulaRefactoring {
   private List<String> cautions() {
     boolean isHeated = stage().steps().stream()
         .flatMap(step -> Verb.of(step.word().value()).stream())
-        .anyMatch(verb ->
-            verb.effect() == Verb.Effect.COOK || verb.effect() == Verb.Effect.BOIL);
+        .anyMatch(verb -> verb.effect() == Verb.Effect.COOK || verb.effect() == Verb.Effect.BOIL);
     boolean isWhipped = stage().steps().stream().anyMatch(step -> step.is("whip"));
     List<Ingredient> held = stage().amounts().stream()
         .flatMap(line -> computed.material(line.ingredient().value()).stream())

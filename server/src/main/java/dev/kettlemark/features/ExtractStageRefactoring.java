@@ -39,7 +39,8 @@ final class ExtractStageRefactoring {
 
   static List<Refactoring> at(RefactoringSite site) {
     return site.hasSelection() && !site.amounts().isEmpty()
-        ? site.formula()
+        ? site
+            .formula()
             .flatMap(formula -> new ExtractStageRefactoring(site, formula).offered())
             .stream()
             .toList()
@@ -67,12 +68,11 @@ final class ExtractStageRefactoring {
 
   private Optional<Refactoring> extracted(int index, List<Integer> selected) {
     Stage stage = formula.stages().get(index);
-    Set<String> moved = selected.stream()
-        .map(i -> site.line(i).ingredient().value())
-        .collect(Collectors.toSet());
+    Set<String> moved =
+        selected.stream().map(i -> site.line(i).ingredient().value()).collect(Collectors.toSet());
     boolean isSplit = stage.amounts().stream()
-        .anyMatch(line -> moved.contains(line.ingredient().value())
-            && !site.isSelected(line.span()));
+        .anyMatch(
+            line -> moved.contains(line.ingredient().value()) && !site.isSelected(line.span()));
     List<Statement> steps = steps(stage, moved);
     if (isSplit || selected.size() == stage.amounts().size() && stage.takes().isEmpty()) {
       return Optional.of(refused(
@@ -99,8 +99,7 @@ final class ExtractStageRefactoring {
     return site.after(rewriting)
         .filter(after -> KeptGrams.everyMaterial(site.computed(), after))
         .map(after -> Refactoring.of(
-            ActionTitle.of(
-                TITLE, ": " + name, ", " + Display.percent(share) + " of the charge"),
+            ActionTitle.of(TITLE, ": " + name, ", " + Display.percent(share) + " of the charge"),
             Refactoring.Kind.EXTRACT,
             site.document().uri(),
             rewriting.edits()))
@@ -149,9 +148,8 @@ final class ExtractStageRefactoring {
     }
     stage.steps().stream()
         .filter(step -> !steps.contains(step))
-        .flatMap(step -> StageEditing.renamed(
-            step, old -> List.of(moved.contains(old) ? name : old))
-            .stream())
+        .flatMap(step ->
+            StageEditing.renamed(step, old -> List.of(moved.contains(old) ? name : old)).stream())
         .forEach(edits::add);
     members(stage, moved, name).forEach(edits::add);
     String lineBreak = site.lineBreak();

@@ -14,7 +14,6 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Measure;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.quantity.Display;
-import dev.kettlemark.syntax.Line;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
@@ -54,15 +53,17 @@ final class InlineFormulaRefactoring {
 
   /** On a line that weighs in a formula of the user's own. */
   static List<Refactoring> at(RefactoringSite site) {
-    return site.formula()
-        .flatMap(formula -> site.amount().flatMap(index -> site.snapshot()
-            .library()
-            .find(Kind.MATERIAL, site.line(index).ingredient().value())
-            .filter(entry ->
-                entry.declaration().filter(Formula.class::isInstance).isPresent())
-            .flatMap(entry -> Formulas.computed(site.snapshot(), entry)
-                .map(made ->
-                    new InlineFormulaRefactoring(site, formula, index, entry, made).offered()))))
+    return site
+        .formula()
+        .flatMap(formula -> site.amount()
+            .flatMap(index -> site.snapshot()
+                .library()
+                .find(Kind.MATERIAL, site.line(index).ingredient().value())
+                .filter(entry ->
+                    entry.declaration().filter(Formula.class::isInstance).isPresent())
+                .flatMap(entry -> Formulas.computed(site.snapshot(), entry)
+                    .map(made -> new InlineFormulaRefactoring(site, formula, index, entry, made)
+                        .offered()))))
         .stream()
         .toList();
   }
@@ -119,8 +120,8 @@ final class InlineFormulaRefactoring {
             .filter(stage -> formula.stage(stage).isPresent()
                 || formula.basis(stage).isPresent()
                 || formula.amounts().stream()
-                    .anyMatch(other -> other.ingredient().value().equals(stage)
-                        && !stage.equals(name)))
+                    .anyMatch(
+                        other -> other.ingredient().value().equals(stage) && !stage.equals(name)))
             .findFirst()
             .map(stage -> "both formulas have a `" + stage + "`");
   }
@@ -165,7 +166,8 @@ final class InlineFormulaRefactoring {
   private Refactoring written() {
     BigFraction before = computed.amounts().charge().orElseThrow();
     BigFraction weighed = computed.amounts().grams(site.lineAmount(index)).orElseThrow();
-    BigFraction yield = WrittenFigure.exact(made.process().yieldShare().map(s -> s.fraction()).orElse(1.0));
+    BigFraction yield =
+        WrittenFigure.exact(made.process().yieldShare().map(s -> s.fraction()).orElse(1.0));
     BigFraction charged = weighed.divide(yield);
     BigFraction after = before.subtract(weighed).add(charged);
     Optional<Document> there = site.snapshot().library().document(part.uri());
@@ -180,8 +182,12 @@ final class InlineFormulaRefactoring {
     edits.addAll(rescaled(before, after));
     edits.addAll(take(last, into));
     String name = line().ingredient().value();
-    formula.stages().get(into).steps().forEach(step -> edits.addAll(StageEditing.renamed(
-        step, old -> List.of(old.equals(name) ? last : old))));
+    formula
+        .stages()
+        .get(into)
+        .steps()
+        .forEach(step -> edits.addAll(
+            StageEditing.renamed(step, old -> List.of(old.equals(name) ? last : old))));
     Rewriting rewriting = site.rewriting(edits);
     boolean isSame = site.after(rewriting)
         .filter(now -> KeptGrams.makesTheSame(computed, now))
@@ -206,8 +212,8 @@ final class InlineFormulaRefactoring {
     for (Span whole : stages.lines(into)) {
       end = stages.on(whole).filter(StageEditing::isWeighed).isPresent() ? whole.end() : end;
     }
-    String content = "  " + TAKE.formatted(last) + own.of(site.text())
-        .substring(line().span().end() - own.start());
+    String content = "  " + TAKE.formatted(last)
+        + own.of(site.text()).substring(line().span().end() - own.start());
     String whole =
         content.endsWith("\n") || content.endsWith("\r") ? content : content + site.lineBreak();
     return List.of(TextEdit.delete(own), TextEdit.insert(end, whole));
@@ -233,8 +239,10 @@ final class InlineFormulaRefactoring {
         edits.add(site.measured(i, percent(share.multiply(before).divide(after)) + " %"));
       }
     }
-    formula.batch().ifPresent(batch -> edits.add(new TextEdit(
-        batch.span(), WrittenFigure.of(after, 0, GRAM_SLACK).text() + " g")));
+    formula
+        .batch()
+        .ifPresent(batch -> edits.add(
+            new TextEdit(batch.span(), WrittenFigure.of(after, 0, GRAM_SLACK).text() + " g")));
     return edits;
   }
 

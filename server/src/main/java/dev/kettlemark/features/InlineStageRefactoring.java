@@ -40,13 +40,16 @@ final class InlineStageRefactoring {
 
   /** On the heading of a stage that one other takes all of. */
   static List<Refactoring> at(RefactoringSite site) {
-    return site.formula()
+    return site
+        .formula()
         .flatMap(formula -> {
           StageEditing stages = new StageEditing(site, formula);
-          return stages.headingAt().flatMap(from -> stages
-              .taker(from)
-              .map(into ->
-                  new InlineStageRefactoring(site, formula, stages, from, into).offered()));
+          return stages
+              .headingAt()
+              .flatMap(from -> stages
+                  .taker(from)
+                  .map(into ->
+                      new InlineStageRefactoring(site, formula, stages, from, into).offered()));
         })
         .stream()
         .toList();
@@ -113,8 +116,8 @@ final class InlineStageRefactoring {
     String name = source().name().value();
     return formula.stages().stream()
         .filter(stage -> !stage.equals(source()) && !stage.equals(target()))
-        .filter(stage -> stage.steps().stream()
-            .anyMatch(step -> StageEditing.names(step).contains(name)))
+        .filter(stage ->
+            stage.steps().stream().anyMatch(step -> StageEditing.names(step).contains(name)))
         .findFirst()
         .map(stage -> "a step of `" + stage.name().value() + "` speaks of it");
   }
@@ -154,8 +157,10 @@ final class InlineStageRefactoring {
     edits.add(TextEdit.insert(firstStep(), done.toString()));
     String name = source().name().value();
     List<String> contents = masses();
-    target().steps().forEach(step -> edits.addAll(StageEditing.renamed(
-        step, old -> old.equals(name) ? contents : List.of(old))));
+    target()
+        .steps()
+        .forEach(step -> edits.addAll(
+            StageEditing.renamed(step, old -> old.equals(name) ? contents : List.of(old))));
     formula.bases().stream()
         .map(BasisDefinition::members)
         .flatMap(List::stream)

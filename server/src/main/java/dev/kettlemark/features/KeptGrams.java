@@ -32,8 +32,11 @@ final class KeptGrams {
       return false;
     }
     for (int i = 0; i < old.size(); i++) {
-      boolean sameName =
-          old.get(i).line().ingredient().value().equals(now.get(i).line().ingredient().value());
+      boolean sameName = old.get(i)
+          .line()
+          .ingredient()
+          .value()
+          .equals(now.get(i).line().ingredient().value());
       if (!sameName || !isClose(grams(before, old.get(i)), grams(after, now.get(i)), before)) {
         return false;
       }
@@ -89,8 +92,11 @@ final class KeptGrams {
 
   private static Map<String, Double> materials(ComputedFormula formula) {
     Map<String, Double> grams = new HashMap<>();
-    formula.amounts().lines().forEach(line -> grams.merge(
-        line.line().ingredient().value(), grams(formula, line).orElse(0.0), Double::sum));
+    formula
+        .amounts()
+        .lines()
+        .forEach(line -> grams.merge(
+            line.line().ingredient().value(), grams(formula, line).orElse(0.0), Double::sum));
     return grams;
   }
 

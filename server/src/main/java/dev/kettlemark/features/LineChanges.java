@@ -71,8 +71,7 @@ final class LineChanges {
       while ((i < oldEnd || j < freshEnd)
           && !(i < oldEnd && j < freshEnd && old.get(i).equals(fresh.get(j)))) {
         boolean drop = j == freshEnd
-            || (i < oldEnd
-                && common[i - first + 1][j - first] >= common[i - first][j - first + 1]);
+            || (i < oldEnd && common[i - first + 1][j - first] >= common[i - first][j - first + 1]);
         i += drop ? 1 : 0;
         j += drop ? 0 : 1;
       }

@@ -70,13 +70,13 @@ public record NextTrial(String name, String text) {
             .orElse(""));
     FormulaVersion.of(computed.formula().facts())
         .flatMap(FormulaVersion::number)
-        .ifPresent(number -> lines.add(
-            FACT.formatted("version", Display.trimmed(number.doubleValue(), 3))));
+        .ifPresent(number ->
+            lines.add(FACT.formatted("version", Display.trimmed(number.doubleValue(), 3))));
     computed
         .amounts()
         .charge()
-        .ifPresent(grams -> lines.add(
-            FACT.formatted("batch", Display.trimmed(grams.doubleValue(), 2) + " g")));
+        .ifPresent(grams ->
+            lines.add(FACT.formatted("batch", Display.trimmed(grams.doubleValue(), 2) + " g")));
     lines.addAll(readings(snapshot, formula, computed, lines));
     return new NextTrial(name, String.join("\n", lines) + "\n");
   }
@@ -112,8 +112,8 @@ public record NextTrial(String name, String text) {
 
   private static String free(Snapshot snapshot, String prefix, int digits, int from) {
     return Stream.iterate(from, count -> count + 1)
-        .map(count -> prefix + "0".repeat(Math.max(0, digits - Integer.toString(count).length()))
-            + count)
+        .map(count ->
+            prefix + "0".repeat(Math.max(0, digits - Integer.toString(count).length())) + count)
         .filter(name -> snapshot.library().find(Kind.TRIAL, name).isEmpty())
         .findFirst()
         .orElseThrow();
@@ -130,8 +130,8 @@ public record NextTrial(String name, String text) {
         + String.join(
             "\n",
             asked.stream()
-                .map(one -> FACT.formatted(
-                    "measured", "1 " + one.quantity().unit() + " " + one.words()))
+                .map(one ->
+                    FACT.formatted("measured", "1 " + one.quantity().unit() + " " + one.words()))
                 .toList());
     Document document = Document.of("question:trial", questions);
     Snapshot with = Snapshot.of(snapshot.library().with(document));
@@ -159,8 +159,7 @@ public record NextTrial(String name, String text) {
         .filter(step -> step.merged().isPresent())
         .map(StepResult::step)
         .filter(step -> !step.objectNames().isEmpty())
-        .map(step -> step.word().value() + " "
-            + step.objectNames().get(0).value())
+        .map(step -> step.word().value() + " " + step.objectNames().get(0).value())
         .distinct()
         .forEach(step -> asked.add(new Asked(TrialQuantity.TEMPERATURE, step + " of " + name)));
     if (isLast) {
@@ -173,13 +172,14 @@ public record NextTrial(String name, String text) {
 
   private static Optional<String> line(Asked asked, TrialReading reading) {
     TrialQuantity quantity = reading.measurement().quantity();
-    Outcome<String> predicted =
-        reading.predicted().map(prediction -> shown(quantity, prediction));
+    Outcome<String> predicted = reading.predicted().map(prediction -> shown(quantity, prediction));
     return quantity == TrialQuantity.OTHER
         ? Optional.empty()
-        : predicted.toOptional().map(shown -> BLANK.formatted(
-                "? " + quantity.unit(), asked.words(), "predicted " + shown)
-            .stripTrailing());
+        : predicted
+            .toOptional()
+            .map(shown -> BLANK
+                .formatted("? " + quantity.unit(), asked.words(), "predicted " + shown)
+                .stripTrailing());
   }
 
   private static String shown(TrialQuantity quantity, Prediction prediction) {
@@ -212,7 +212,6 @@ public record NextTrial(String name, String text) {
     String lineBreak = written.contains("\r\n") ? "\r\n" : "\n";
     String section = lineBreak + lineBreak + text.stripTrailing().replace("\n", lineBreak);
     boolean isOpen = end == written.length();
-    return TextEdit.insert(
-        entry.placed().offset() + end, isOpen ? section + lineBreak : section);
+    return TextEdit.insert(entry.placed().offset() + end, isOpen ? section + lineBreak : section);
   }
 }

@@ -169,10 +169,8 @@ record RefactoringSite(
 
   private Optional<ComputedFormula> after(Rewriting rewriting, Snapshot next) {
     return rewriting.after().entries().stream()
-        .filter(other -> other
-            .declaration()
-            .filter(d -> d.name().value().equals(name()))
-            .isPresent())
+        .filter(other ->
+            other.declaration().filter(d -> d.name().value().equals(name())).isPresent())
         .findFirst()
         .flatMap(other -> Formulas.computed(next, other));
   }

@@ -65,9 +65,8 @@ public final class Refactorings {
   public static List<Refactoring> at(
       Snapshot snapshot, Document document, Span range, boolean all) {
     return RefactoringSite.at(snapshot, document, range)
-        .map(site -> OFFERS.stream()
-            .flatMap(offer -> offer.offered(site, all).stream())
-            .toList())
+        .map(site ->
+            OFFERS.stream().flatMap(offer -> offer.offered(site, all).stream()).toList())
         .orElse(List.of());
   }
 

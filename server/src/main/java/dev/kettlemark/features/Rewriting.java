@@ -83,8 +83,7 @@ record Rewriting(Document after, List<TextEdit> edits) {
     int growth = 0;
     for (TextEdit edit : sorted) {
       int start = edit.span().start() + growth;
-      lines.set(
-          after.lineAt(start), after.lineAt(start + edit.replacement().length()) + 1);
+      lines.set(after.lineAt(start), after.lineAt(start + edit.replacement().length()) + 1);
       growth += edit.growth();
     }
     return lines;

@@ -113,7 +113,8 @@ final class ScaleRefactoring {
   private void ingredient() {
     site.amount().filter(index -> !isWater(index)).ifPresent(index -> {
       String name = site.line(index).ingredient().value();
-      computed.amounts()
+      computed
+          .amounts()
           .charge()
           .map(computed.amounts().shareOf(name)::multiply)
           .filter(grams -> grams.signum() > 0)

@@ -24,8 +24,24 @@ import java.util.stream.Stream;
 final class SettingsRefactoring {
 
   private static final List<String> ORDER = List.of(
-      "code", "version", "status", "percent", "batch", "basis", "texture", "expect", "claim",
-      "caution", "accept", "makes", "replace", "drop", "add", "change", "withdraw", "note");
+      "code",
+      "version",
+      "status",
+      "percent",
+      "batch",
+      "basis",
+      "texture",
+      "expect",
+      "claim",
+      "caution",
+      "accept",
+      "makes",
+      "replace",
+      "drop",
+      "add",
+      "change",
+      "withdraw",
+      "note");
 
   /** The changes of a variant are one group, with the bases that they speak of. */
   private static final List<String> CHANGES =
@@ -63,7 +79,8 @@ final class SettingsRefactoring {
   private static Optional<TextEdit> sorted(Entry entry) {
     String text = entry.section().text();
     List<Line> lines = entry.section().lines();
-    int count = (int) lines.stream().skip(1).takeWhile(line -> !opensStage(line)).count();
+    int count =
+        (int) lines.stream().skip(1).takeWhile(line -> !opensStage(line)).count();
     List<Block> blocks = new ArrayList<>();
     int start = LineEnds.next(text, 0);
     int from = start;

@@ -146,8 +146,7 @@ final class StageEditing {
   static List<TextEdit> renamed(Statement step, Function<String, List<String>> names) {
     List<TextEdit> edits = new ArrayList<>();
     list(step.objects(), names).ifPresent(edits::add);
-    step.clauses()
-        .forEach(clause -> list(clause.operands(), names).ifPresent(edits::add));
+    step.clauses().forEach(clause -> list(clause.operands(), names).ifPresent(edits::add));
     return edits;
   }
 
@@ -161,8 +160,7 @@ final class StageEditing {
     return named.isEmpty() || old.equals(List.copyOf(fresh))
         ? Optional.empty()
         : Optional.of(new TextEdit(
-            named.get(0).span().to(named.get(named.size() - 1).span()),
-            String.join(", ", fresh)));
+            named.get(0).span().to(named.get(named.size() - 1).span()), String.join(", ", fresh)));
   }
 
   /** A text with those edits that fall into a stretch of the section. */

@@ -1,6 +1,5 @@
 package dev.kettlemark.features;
 
-import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.AmountLine;
@@ -77,9 +76,7 @@ final class TotalRefactoring {
   }
 
   private Optional<Integer> sufficient() {
-    return lines().boxed()
-        .filter(i -> measure(i) instanceof Measure.Sufficient)
-        .findFirst();
+    return lines().boxed().filter(i -> measure(i) instanceof Measure.Sufficient).findFirst();
   }
 
   private IntStream lines() {
@@ -104,7 +101,8 @@ final class TotalRefactoring {
   }
 
   private Optional<Integer> waterLine() {
-    return lines().boxed()
+    return lines()
+        .boxed()
         .filter(i -> isOwn(i) && isOfCharge(i) && isWater(site.line(i)))
         .max(Comparator.comparing(this::share));
   }
@@ -120,19 +118,22 @@ final class TotalRefactoring {
 
   /** A line takes up the rest; the one that did so far keeps its amount. */
   private Optional<Refactoring> rest(int index) {
-    if (site.formula().isEmpty() || !isOfCharge(index) || share(index).add(restGap()).signum() <= 0) {
+    if (site.formula().isEmpty()
+        || !isOfCharge(index)
+        || share(index).add(restGap()).signum() <= 0) {
       return Optional.empty();
     }
     String name = site.line(index).ingredient().value();
     List<TextEdit> edits = new ArrayList<>(List.of(site.measured(index, "q.s.")));
-    sufficient().ifPresent(old -> edits.add(site.measured(
-        old,
-        WrittenFigure.of(
-                    share(old).multiply(100),
-                    BasisRefactoring.PERCENT_DECIMALS,
-                    BasisRefactoring.SLACK.multiply(100))
-                .text()
-            + " %" + ofCharge())));
+    sufficient()
+        .ifPresent(old -> edits.add(site.measured(
+            old,
+            WrittenFigure.of(
+                        share(old).multiply(100),
+                        BasisRefactoring.PERCENT_DECIMALS,
+                        BasisRefactoring.SLACK.multiply(100))
+                    .text()
+                + " %" + ofCharge())));
     boolean isSame = restGap().signum() == 0;
     String title = ActionTitle.of(
         "Let " + name + " take up the rest, q.s.",
@@ -223,7 +224,8 @@ final class TotalRefactoring {
     if (grown.signum() == 0) {
       return Optional.empty();
     }
-    BigFraction needed = share(index).add(gap.multiply(tried.subtract(share(index))).divide(grown));
+    BigFraction needed =
+        share(index).add(gap.multiply(tried.subtract(share(index))).divide(grown));
     if (needed.signum() <= 0) {
       return Optional.empty();
     }
@@ -255,7 +257,8 @@ final class TotalRefactoring {
 
   private WrittenFigure exact(int index, BigFraction share) {
     BigFraction factor = unit(index).factor();
-    return WrittenFigure.of(share.divide(factor), decimals(index), CLOSED.divide(factor).divide(2));
+    return WrittenFigure.of(
+        share.divide(factor), decimals(index), CLOSED.divide(factor).divide(2));
   }
 
   private TextEdit written(int index, WrittenFigure figure) {

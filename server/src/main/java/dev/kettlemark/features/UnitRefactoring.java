@@ -60,15 +60,15 @@ final class UnitRefactoring {
   }
 
   private List<Refactoring> weights(BigFraction grams) {
-    BigFraction slack = BasisRefactoring.SLACK.multiply(
-        computed.amounts().charge().orElse(BigFraction.ONE));
+    BigFraction slack =
+        BasisRefactoring.SLACK.multiply(computed.amounts().charge().orElse(BigFraction.ONE));
     Stream<Unit> units = Stream.of(
-        Stream.of(Unit.GRAM),
-        grams.compareTo(KILOGRAM) >= 0 ? Stream.of(Unit.KILOGRAM) : Stream.<Unit>empty(),
-        grams.compareTo(BigFraction.ONE) < 0 ? Stream.of(Unit.MILLIGRAM) : Stream.<Unit>empty(),
-        isPoured() ? Stream.of(Unit.MILLILITRE) : Stream.<Unit>empty(),
-        // Of what is poured, nobody knows which ounce is meant.
-        isPoured() ? Stream.<Unit>empty() : Stream.of(Unit.OUNCE))
+            Stream.of(Unit.GRAM),
+            grams.compareTo(KILOGRAM) >= 0 ? Stream.of(Unit.KILOGRAM) : Stream.<Unit>empty(),
+            grams.compareTo(BigFraction.ONE) < 0 ? Stream.of(Unit.MILLIGRAM) : Stream.<Unit>empty(),
+            isPoured() ? Stream.of(Unit.MILLILITRE) : Stream.<Unit>empty(),
+            // Of what is poured, nobody knows which ounce is meant.
+            isPoured() ? Stream.<Unit>empty() : Stream.of(Unit.OUNCE))
         .flatMap(some -> some);
     return units
         .filter(this::isOther)

@@ -78,8 +78,11 @@ final class VariantRefactoring {
   private List<Integer> lines(Predicate<Ingredient> what) {
     return IntStream.range(0, computed.amounts().lines().size())
         .boxed()
-        .filter(i ->
-            computed.material(name(i)).flatMap(Material::ingredient).filter(what).isPresent())
+        .filter(i -> computed
+            .material(name(i))
+            .flatMap(Material::ingredient)
+            .filter(what)
+            .isPresent())
         .toList();
   }
 
@@ -94,7 +97,8 @@ final class VariantRefactoring {
   /** What the pantry says of a plant, read the other way round. */
   private List<Shelf.StandIn> whitesFor(int index) {
     return Stream.concat(shelf.eggWhites(true).stream(), shelf.eggWhites(false).stream())
-        .filter(white -> white.ingredient().filter(one -> one.hasTrait("raw-animal")).isEmpty())
+        .filter(white ->
+            white.ingredient().filter(one -> one.hasTrait("raw-animal")).isEmpty())
         .flatMap(white -> shelf.standIns(white.name()).stream()
             .filter(standIn -> standIn.material().name().equals(name(index)))
             .filter(standIn -> standIn.share().fraction() > 0)
@@ -119,8 +123,8 @@ final class VariantRefactoring {
     String text = section(fresh, how, answer, tried);
     int end = site.text().stripTrailing().length();
     String lineBreak = site.lineBreak();
-    Rewriting rewriting = site.rewriting(List.of(
-        TextEdit.insert(end, lineBreak + lineBreak + text.replace("\n", lineBreak))));
+    Rewriting rewriting = site.rewriting(
+        List.of(TextEdit.insert(end, lineBreak + lineBreak + text.replace("\n", lineBreak))));
     Snapshot after = Snapshot.of(site.snapshot().library().with(rewriting.after()));
     return Formulas.computed(fresh)
         .ask(after)

@@ -33,7 +33,8 @@ final class WeightsRefactoring {
   }
 
   static List<Refactoring> at(RefactoringSite site) {
-    return site.formula()
+    return site
+        .formula()
         .map(formula -> new WeightsRefactoring(site, formula))
         .filter(WeightsRefactoring::isPossible)
         .flatMap(found -> found.formula.isByWeight() ? found.toPercent() : found.toWeights())
@@ -56,8 +57,8 @@ final class WeightsRefactoring {
       Measure measure = lines.get(i).line().measure().value();
       if (measure instanceof Measure.Share || measure instanceof Measure.Sufficient) {
         BigFraction grams = lines.get(i).share().orElse(BigFraction.ZERO).multiply(charge);
-        edits.add(site.measured(
-            i, WrittenFigure.of(grams, 0, SLACK.multiply(charge)).text() + " g"));
+        edits.add(
+            site.measured(i, WrittenFigure.of(grams, 0, SLACK.multiply(charge)).text() + " g"));
       }
     }
     return site.sameGrams(

@@ -46,28 +46,24 @@ public record WhatIf(String title, LibraryComparison comparison) {
     Optional<Document> document =
         entry.flatMap(e -> snapshot.library().document(e.uri())).filter(d -> !d.builtIn());
     if (computed.isEmpty() || document.isEmpty()) {
-      return Outcome.unknown(
-          Reason.MISSING_FIGURE, "the library has no formula `" + formula + "`");
+      return Outcome.unknown(Reason.MISSING_FIGURE, "the library has no formula `" + formula + "`");
     }
     String wanted = by.strip();
     int space = wanted.lastIndexOf(' ');
     String fresh = wanted.substring(space + 1);
     if (!computed.get().formula().amounts().stream()
         .anyMatch(line -> line.ingredient().value().equals(old))) {
-      return Outcome.unknown(
-          Reason.MISSING_FIGURE, "`" + formula + "` weighs no `" + old + "`");
+      return Outcome.unknown(Reason.MISSING_FIGURE, "`" + formula + "` weighs no `" + old + "`");
     }
     if (snapshot.library().find(Kind.MATERIAL, fresh).isEmpty()) {
-      return Outcome.unknown(
-          Reason.MISSING_COMPOSITION, "nobody has described `" + fresh + "`");
+      return Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `" + fresh + "`");
     }
     Optional<String> amount =
         space < 0 ? Optional.empty() : Optional.of(wanted.substring(0, space).strip());
     List<TextEdit> edits =
         new Swap(snapshot, entry.get(), computed.get(), old, fresh, amount).edits();
     Document after = Rewriting.of(document.get(), edits).after();
-    Snapshot then =
-        Snapshot.of(snapshot.library().with(after), Lookup.today().ask(snapshot));
+    Snapshot then = Snapshot.of(snapshot.library().with(after), Lookup.today().ask(snapshot));
     return Outcome.known(new WhatIf(
         "What if " + old + " of " + formula + " were " + wanted,
         LibraryComparison.of(snapshot, then)));
@@ -90,9 +86,7 @@ public record WhatIf(String title, LibraryComparison comparison) {
                 .map(by -> Refactoring.opening(
                     ActionTitle.of("What if " + old + " were " + by, ": show what changes"),
                     new Refactoring.Page(
-                        "kettlemark.whatIf.open",
-                        site.name(),
-                        Map.of("replace", old, "by", by))))
+                        "kettlemark.whatIf.open", site.name(), Map.of("replace", old, "by", by))))
                 .toList())
         .orElse(List.of());
   }
@@ -116,15 +110,15 @@ public record WhatIf(String title, LibraryComparison comparison) {
     private List<TextEdit> inFormula() {
       List<TextEdit> edits = new ArrayList<>();
       Symbols.of(snapshot, entry).stream()
-          .filter(found ->
-              found.symbol().equals(Symbol.global(Symbol.Kind.MATERIAL, old)))
+          .filter(found -> found.symbol().equals(Symbol.global(Symbol.Kind.MATERIAL, old)))
           .map(Occurrence::span)
           .distinct()
           .forEach(name -> edits.add(new TextEdit(name, fresh)));
       lines()
           .limit(1)
-          .forEach(i -> measure(i).ifPresent(text -> edits.add(new TextEdit(
-              computed.amounts().lines().get(i).line().measure().span(), text))));
+          .forEach(i -> measure(i)
+              .ifPresent(text -> edits.add(new TextEdit(
+                  computed.amounts().lines().get(i).line().measure().span(), text))));
       return edits;
     }
 
@@ -153,8 +147,8 @@ public record WhatIf(String title, LibraryComparison comparison) {
 
     private IntStream lines() {
       return IntStream.range(0, computed.amounts().lines().size())
-          .filter(i ->
-              computed.amounts().lines().get(i).line().ingredient().value().equals(old));
+          .filter(
+              i -> computed.amounts().lines().get(i).line().ingredient().value().equals(old));
     }
 
     /** The amount asked for, or what the pantry says of the pair; without either the amount stays. */
@@ -163,14 +157,15 @@ public record WhatIf(String title, LibraryComparison comparison) {
           .standIns(old).stream()
               .filter(standIn -> standIn.material().name().equals(fresh))
               .findFirst()
-              .flatMap(standIn -> share(index).map(share -> WrittenFigure.of(
-                          share
-                              .multiply(WrittenFigure.exact(standIn.share().fraction()))
-                              .multiply(100),
-                          BasisRefactoring.PERCENT_DECIMALS,
-                          new BigFraction(1, 200))
-                      .text()
-                  + " % of charge")));
+              .flatMap(standIn -> share(index)
+                  .map(share -> WrittenFigure.of(
+                              share
+                                  .multiply(WrittenFigure.exact(standIn.share().fraction()))
+                                  .multiply(100),
+                              BasisRefactoring.PERCENT_DECIMALS,
+                              new BigFraction(1, 200))
+                          .text()
+                      + " % of charge")));
     }
 
     private Optional<BigFraction> share(int index) {

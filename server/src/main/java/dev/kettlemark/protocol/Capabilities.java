@@ -34,12 +34,11 @@ final class Capabilities {
     offered.setHoverProvider(true);
     offered.setInlayHintProvider(true);
     offered.setCodeLensProvider(new CodeLensOptions(false));
-    CodeActionOptions actions = new CodeActionOptions(
-        Stream.concat(
-                Stream.of(
-                    CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL),
-                RefactoringAdapter.KINDS.stream())
-            .toList());
+    CodeActionOptions actions = new CodeActionOptions(Stream.concat(
+            Stream.of(
+                CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL),
+            RefactoringAdapter.KINDS.stream())
+        .toList());
     offered.setCodeActionProvider(actions);
     offered.setDocumentFormattingProvider(true);
     offered.setDocumentRangeFormattingProvider(true);

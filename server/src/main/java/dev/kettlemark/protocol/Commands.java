@@ -31,8 +31,8 @@ final class Commands {
   /** Shows what another material in the place of one would change. */
   static final String WHAT_IF = "kettlemark.whatIf";
 
-  static final List<String> NAMES = List.of(
-      ScaleCommand.NAME, SHOW, EXPLAIN_RULE, CHANGES, WHAT_IF, TrialCommand.NAME);
+  static final List<String> NAMES =
+      List.of(ScaleCommand.NAME, SHOW, EXPLAIN_RULE, CHANGES, WHAT_IF, TrialCommand.NAME);
 
   private Commands() {}
 

@@ -60,7 +60,8 @@ final class RefactoringAdapter {
   private static int rewritings(List<Either<Command, CodeAction>> actions) {
     return (int) actions.stream()
         .filter(Either::isRight)
-        .filter(action -> CodeActionKind.RefactorRewrite.equals(action.getRight().getKind()))
+        .filter(
+            action -> CodeActionKind.RefactorRewrite.equals(action.getRight().getKind()))
         .count();
   }
 
@@ -92,8 +93,8 @@ final class RefactoringAdapter {
   }
 
   private static Command command(Scene scene, String title, Refactoring.Page page) {
-    JsonObject argument = ActionAdapter.argument(
-        scene.moment().clientUri(scene.document().uri()), page.formula());
+    JsonObject argument =
+        ActionAdapter.argument(scene.moment().clientUri(scene.document().uri()), page.formula());
     page.arguments().forEach(argument::addProperty);
     return new Command(title, page.command(), List.of(argument));
   }

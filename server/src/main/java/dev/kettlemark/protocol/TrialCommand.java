@@ -30,8 +30,7 @@ final class TrialCommand {
   static Result run(Scene scene, String formula) {
     Snapshot snapshot = scene.snapshot();
     NextTrial trial = NextTrial.of(snapshot, formula)
-        .orElseThrow(
-            () -> ScaleCommand.refused("the library has no formula `" + formula + "`"));
+        .orElseThrow(() -> ScaleCommand.refused("the library has no formula `" + formula + "`"));
     Entry behind = snapshot.library().trialsOf(formula).stream()
         .reduce((one, later) -> later)
         .or(() -> snapshot.library().find(Kind.MATERIAL, formula))

@@ -55,8 +55,7 @@ class DegreesRefactoringTest {
     Quantity cold = new Quantity(
         new BigFraction(-20), new BigFraction(-18), Optional.of(Unit.CELSIUS), Optional.empty(), 0);
     assertEquals("-4–0 °F", DegreesRefactoring.written(cold, Unit.FAHRENHEIT));
-    ParsedText text =
-        ParsedText.of("formula a\n\nstage b\n  rest at -4–0 °F\n");
+    ParsedText text = ParsedText.of("formula a\n\nstage b\n  rest at -4–0 °F\n");
     Atom.QuantityAtom figure = text.sections().get(0).section().lines().stream()
         .filter(Line.StatementLine.class::isInstance)
         .flatMap(Pointed::temperatures)
@@ -70,14 +69,12 @@ class DegreesRefactoringTest {
   void staysWithinHalfADegreeThereAndBack() {
     for (int tenths = -400; tenths < 2000; tenths++) {
       BigFraction celsius = new BigFraction(tenths, 10);
-      Quantity one =
-          new Quantity(celsius, celsius, Optional.of(Unit.CELSIUS), Optional.empty(), 1);
+      Quantity one = new Quantity(celsius, celsius, Optional.of(Unit.CELSIUS), Optional.empty(), 1);
       String there = DegreesRefactoring.written(one, Unit.FAHRENHEIT);
       BigFraction fahrenheit =
           new BigFraction(Integer.parseInt(there.substring(0, there.indexOf(' '))));
       String back = DegreesRefactoring.written(
-          new Quantity(
-              fahrenheit, fahrenheit, Optional.of(Unit.FAHRENHEIT), Optional.empty(), 0),
+          new Quantity(fahrenheit, fahrenheit, Optional.of(Unit.FAHRENHEIT), Optional.empty(), 0),
           Unit.CELSIUS);
       assertEquals(
           tenths / 10.0, Double.parseDouble(back.substring(0, back.indexOf(' '))), 0.5, there);

@@ -69,7 +69,8 @@ class FormulaRefactoringTest {
           .material(line.line().ingredient().value())
           .flatMap(material -> material.composition().toOptional())
           .orElseThrow();
-      solids += line.share().orElse(BigFraction.ZERO).doubleValue() * composition.solids().fraction();
+      solids += line.share().orElse(BigFraction.ZERO).doubleValue()
+          * composition.solids().fraction();
     }
     return solids;
   }
@@ -80,8 +81,10 @@ class FormulaRefactoringTest {
     List<Refactoring> found = ScaleRefactoring.at(fixture.site());
     List<String> titles = RefactoringFixture.titles(found);
     // 40 × 20 g / 0.96 = 833.33 g; a frame of 600 mL at 0.50 g/mL holds 300 g; nothing boils away.
-    assertTrue(titles.contains("Scale to 40 × 20 g: weigh in 833.4 g, 800.1 g finished"), "" + titles);
-    assertTrue(titles.contains("Scale to 1 frame tray: weigh in 300 g, 300.0 g finished"), "" + titles);
+    assertTrue(
+        titles.contains("Scale to 40 × 20 g: weigh in 833.4 g, 800.1 g finished"), "" + titles);
+    assertTrue(
+        titles.contains("Scale to 1 frame tray: weigh in 300 g, 300.0 g finished"), "" + titles);
     // The batch holds 30 g of powder; the next round weight is 50 g.
     String after = fixture.applied(found, "Scale to 50 g egg-white-powder: weigh in 1666.7 g");
     assertTrue(after.contains("  batch     1666.7 g\n"), after);
@@ -91,10 +94,11 @@ class FormulaRefactoringTest {
   @Test
   void offersNoBatchThatItHasAlready() {
     String text = FOAM.replace("1000 g", "300 g");
-    assertTrue(RefactoringFixture.titles(
-            ScaleRefactoring.at(RefactoringFixture.at(text, "percent").site()))
-        .stream()
-        .noneMatch(title -> title.contains("frame")));
+    assertTrue(
+        RefactoringFixture.titles(
+                ScaleRefactoring.at(RefactoringFixture.at(text, "percent").site()))
+            .stream()
+            .noneMatch(title -> title.contains("frame")));
   }
 
   /** The pantry says: soya whipping protein stands in for egg white powder at 75 %. */
@@ -103,22 +107,21 @@ class FormulaRefactoringTest {
     RefactoringFixture fixture = RefactoringFixture.at(FOAM, "formula meringue");
     List<Refactoring> found = VariantRefactoring.at(fixture.site());
     assertEquals(
-        "Make a variant without egg: 2.25 % soy-whipping-protein",
-        found.get(0).title());
+        "Make a variant without egg: 2.25 % soy-whipping-protein", found.get(0).title());
     String after = fixture.applied(found, "Make a variant without egg");
     assertTrue(after.startsWith(FOAM.stripTrailing()), after);
     assertTrue(
-        after.contains(
-            "variant meringue-without-egg \"Meringue, without egg\" of meringue\n"
-                + "  status    draft\n"
-                + "  replace   egg-white-powder  by 2.25 % soy-whipping-protein in foam\n"
-                + "  note      \"Beside meringue with egg: "),
+        after.contains("variant meringue-without-egg \"Meringue, without egg\" of meringue\n"
+            + "  status    draft\n"
+            + "  replace   egg-white-powder  by 2.25 % soy-whipping-protein in foam\n"
+            + "  note      \"Beside meringue with egg: "),
         after);
     ComputedFormula variant = RefactoringFixture.formula(after, "meringue-without-egg");
     assertEquals(BigFraction.ONE, variant.amounts().total());
     String plant = FOAM.replace("egg-white-powder", "soy-whipping-protein");
     RefactoringFixture other = RefactoringFixture.at(plant, "formula meringue");
-    assertTrue(other.applied(VariantRefactoring.at(other.site()), "Make a variant with egg: 4.00 %")
+    assertTrue(other
+        .applied(VariantRefactoring.at(other.site()), "Make a variant with egg: 4.00 %")
         .contains("replace   soy-whipping-protein  by 4.00 % egg-white-powder in foam\n"));
   }
 
@@ -128,15 +131,15 @@ class FormulaRefactoringTest {
         List.of(), VariantRefactoring.at(RefactoringFixture.at(SYRUP, "percent").site()));
     String text = FOAM + "\nvariant second of meringue\n  batch 900 g\n";
     assertEquals(
-        List.of(), VariantRefactoring.at(RefactoringFixture.at(text, "variant second").site()));
+        List.of(),
+        VariantRefactoring.at(RefactoringFixture.at(text, "variant second").site()));
   }
 
   @Test
   void exchangesSugarsAtEqualSolids() {
     RefactoringFixture fixture = RefactoringFixture.at(SYRUP, "  50.00 %");
-    String after = fixture.applied(
-        SugarRefactoring.at(fixture.site()),
-        "Exchange 5.00 % white-sugar for ");
+    String after =
+        fixture.applied(SugarRefactoring.at(fixture.site()), "Exchange 5.00 % white-sugar for ");
     assertTrue(after.contains("  45.00 %             white-sugar\n"), after);
     assertEquals(solids(SYRUP), solids(after), 1e-4);
     assertEquals(
@@ -160,11 +163,12 @@ class FormulaRefactoringTest {
     NextTrial trial = NextTrial.of(snapshot, "heather-nougat").orElseThrow();
     assertEquals("T-022", trial.name());
     assertTrue(
-        trial.text().startsWith("trial T-022 of heather-nougat on 2026-11-25 at gannet-slip\n"
-            + "  version   6\n  batch     1800 g\n"),
+        trial
+            .text()
+            .startsWith("trial T-022 of heather-nougat on 2026-11-25 at gannet-slip\n"
+                + "  version   6\n  batch     1800 g\n"),
         trial.text());
-    assertTrue(
-        trial.text().contains("# measured  ? °C        end of first-syrup"), trial.text());
+    assertTrue(trial.text().contains("# measured  ? °C        end of first-syrup"), trial.text());
     assertTrue(trial.text().contains("predicted 139.0–141.0 °C"), trial.text());
     assertTrue(trial.text().contains("? g/mL      density of slab"), trial.text());
     assertEquals("", NextTrial.of(snapshot, "nothing").map(NextTrial::name).orElse(""));
@@ -219,7 +223,8 @@ class FormulaRefactoringTest {
         .orElse("");
     assertTrue(own.contains("4.00 %"), own);
     String variant = WhatIf.of(
-            FeatureFixture.of(FOAM + "\nvariant second of meringue\n  batch 900 g\n").snapshot(),
+            FeatureFixture.of(FOAM + "\nvariant second of meringue\n  batch 900 g\n")
+                .snapshot(),
             "second",
             "caster-sugar",
             "60.00 % trehalose")

@@ -76,9 +76,11 @@ record RefactoringFixture(FeatureFixture fixture, Span range) {
   /** How often each rule finds something as grave as this in a document. */
   static Map<String, Integer> found(Snapshot snapshot, Document document, Set<Severity> grave) {
     Map<String, Integer> found = new TreeMap<>();
-    document.entries().forEach(entry -> Rules.of(snapshot, entry).stream()
-        .filter(finding -> grave.contains(finding.severity()))
-        .forEach(finding -> found.merge(finding.rule().id(), 1, Integer::sum)));
+    document
+        .entries()
+        .forEach(entry -> Rules.of(snapshot, entry).stream()
+            .filter(finding -> grave.contains(finding.severity()))
+            .forEach(finding -> found.merge(finding.rule().id(), 1, Integer::sum)));
     return found;
   }
 
@@ -87,10 +89,7 @@ record RefactoringFixture(FeatureFixture fixture, Span range) {
     FeatureFixture fixture = FeatureFixture.of(text);
     assertEquals(
         Map.of(),
-        found(
-            fixture.snapshot(),
-            fixture.document(),
-            EnumSet.of(Severity.ERROR, Severity.WARNING)),
+        found(fixture.snapshot(), fixture.document(), EnumSet.of(Severity.ERROR, Severity.WARNING)),
         text);
   }
 }

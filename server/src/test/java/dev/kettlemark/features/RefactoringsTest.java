@@ -58,8 +58,7 @@ class RefactoringsTest {
     assertTrue(tried > 50, "only " + tried);
   }
 
-  private static List<String> worse(
-      Snapshot snapshot, Document document, Refactoring one) {
+  private static List<String> worse(Snapshot snapshot, Document document, Refactoring one) {
     List<String> worse = new ArrayList<>();
     Snapshot after = snapshot;
     for (Map.Entry<String, List<TextEdit>> edit : one.edits().entrySet()) {
@@ -67,14 +66,17 @@ class RefactoringsTest {
       String text = TextEdit.applyAll(old.text().source().text(), edit.getValue());
       assertFalse(text.equals(old.text().source().text()), one.title() + " changes nothing");
       assertEquals(
-          old.text().sections().stream().mapToInt(s -> s.section().problems().size()).sum(),
+          old.text().sections().stream()
+              .mapToInt(s -> s.section().problems().size())
+              .sum(),
           ParsedText.of(text).sections().stream()
               .mapToInt(s -> s.section().problems().size())
               .sum(),
           () -> document.uri() + ": " + one.title() + "\n" + text);
       after = after.with(after.library().with(Document.of(edit.getKey(), text)));
     }
-    // Another amount, batch or composition may well be worth a warning; another way to write is not.
+    // Another amount, batch or composition may well be worth a warning; another way to write is
+    // not.
     Set<Severity> grave = ANOTHER.stream().anyMatch(one.title()::startsWith)
         ? EnumSet.of(Severity.ERROR)
         : EnumSet.of(Severity.ERROR, Severity.WARNING);

@@ -61,19 +61,20 @@ class SameGramsRefactoringTest {
     List<Refactoring> found = BasisRefactoring.at(fixture.site());
     // Water is 100 − 70 − 0.40 − 1.20 = 28.40, liquid 28.40 + 1.20 = 29.60, and 0.40 / 29.60 of it.
     assertEquals(
-        "Write as 1.3513514 % of liquid, the same grams of xanthan-gum", found.get(0).title());
+        "Write as 1.3513514 % of liquid, the same grams of xanthan-gum",
+        found.get(0).title());
     String after = fixture.applied(found, "Write as 1.3513514 % of liquid");
     assertTrue(after.contains("1.3513514 % of liquid  xanthan-gum\n"), after);
     assertTrue(after.contains("white-sugar  # the fine one\n"), after);
     RefactoringFixture there = RefactoringFixture.at(after, " 1.3513514 %");
-    assertEquals(CANDY, there.applied(BasisRefactoring.at(there.site()), "Write as 0.40 % of charge"));
+    assertEquals(
+        CANDY, there.applied(BasisRefactoring.at(there.site()), "Write as 0.40 % of charge"));
   }
 
   @Test
   void leavesPercentLinesFreeOfGramsAndWeightsOfPercent() {
     assertEquals(
-        List.of(),
-        UnitRefactoring.at(RefactoringFixture.at(CANDY, "70.00 %").site()));
+        List.of(), UnitRefactoring.at(RefactoringFixture.at(CANDY, "70.00 %").site()));
     assertEquals(
         List.of(), BasisRefactoring.at(RefactoringFixture.at(WEIGHTS, "600 g").site()));
   }
@@ -114,14 +115,13 @@ class SameGramsRefactoringTest {
     assertTrue(weights.contains("  700 g               white-sugar  # the fine one\n"), weights);
     assertTrue(weights.contains("    4 g               xanthan-gum\n"), weights);
     RefactoringFixture back = RefactoringFixture.at(weights, "batch");
-    assertEquals(
-        text,
-        back.applied(WeightsRefactoring.at(back.site()), "Write all in percent"));
+    assertEquals(text, back.applied(WeightsRefactoring.at(back.site()), "Write all in percent"));
   }
 
   @Test
   void givesWeightsThePercentLinesThatTheyLack() {
-    RefactoringFixture fixture = RefactoringFixture.at(WEIGHTS.replace("  batch     1000 g\n", ""), "600");
+    RefactoringFixture fixture =
+        RefactoringFixture.at(WEIGHTS.replace("  batch     1000 g\n", ""), "600");
     String percent = fixture.applied(WeightsRefactoring.at(fixture.site()), "Write all in percent");
     assertTrue(percent.contains("  percent   of charge\n  batch     1000 g\n"), percent);
     assertTrue(percent.contains("  60.00 %             roasted-almond\n"), percent);
@@ -132,12 +132,12 @@ class SameGramsRefactoringTest {
   void declaresABasisAndUsesIt() {
     RefactoringFixture fixture = RefactoringFixture.at(
         CANDY.replace("  basis     liquid = water, rose-water\n", ""), " 0.40 %");
-    String after = fixture.applied(DeclaredBasisRefactoring.at(fixture.site()), "Declare basis liquid");
+    String after =
+        fixture.applied(DeclaredBasisRefactoring.at(fixture.site()), "Declare basis liquid");
     assertTrue(after.contains("  batch     1000 g\n  basis     liquid = water\n"), after);
     assertTrue(after.contains("1.4084507 % of liquid  xanthan-gum\n"), after);
-    RefactoringFixture selected = RefactoringFixture.of(CANDY
-        .replace("  70.00 %", "<[>  70.00 %")
-        .replace("   q.s. ", "<]>   q.s. "));
+    RefactoringFixture selected = RefactoringFixture.of(
+        CANDY.replace("  70.00 %", "<[>  70.00 %").replace("   q.s. ", "<]>   q.s. "));
     String sugar =
         selected.applied(DeclaredBasisRefactoring.at(selected.site()), "Declare basis sugar");
     assertTrue(sugar.contains("  basis     sugar = white-sugar\n"), sugar);
@@ -167,7 +167,8 @@ class SameGramsRefactoringTest {
       for (Span range : lines(document.text().source())) {
         for (RefactoringSite site :
             RefactoringSite.at(snapshot, document, range).stream().toList()) {
-          for (Refactoring one : kinds.stream().flatMap(k -> k.apply(site).stream()).toList()) {
+          for (Refactoring one :
+              kinds.stream().flatMap(k -> k.apply(site).stream()).toList()) {
             tried++;
             String text = RefactoringFixture.applied(document, one);
             assertSame(snapshot, site, text, one.title());
@@ -199,20 +200,19 @@ class SameGramsRefactoringTest {
       int line = document.text().source().lineAt(range.start());
       Span same = Span.at(changed.text().source().line(line).start());
       Snapshot next = Snapshot.of(snapshot.library().with(changed));
-      List<String> back = BasisRefactoring.at(
-              RefactoringSite.at(next, changed, same).orElseThrow())
-          .stream()
-          .filter(one -> one.title().contains("% of charge"))
-          .map(one -> RefactoringFixture.applied(changed, one))
-          .toList();
+      List<String> back =
+          BasisRefactoring.at(RefactoringSite.at(next, changed, same).orElseThrow()).stream()
+              .filter(one -> one.title().contains("% of charge"))
+              .map(one -> RefactoringFixture.applied(changed, one))
+              .toList();
       assertEquals(List.of(document.text().source().text()), back, there.title());
     }
   }
 
   private static void assertSame(
       Snapshot snapshot, RefactoringSite site, String text, String title) {
-    Snapshot next = Snapshot.of(
-        snapshot.library().with(Document.of(site.document().uri(), text)));
+    Snapshot next =
+        Snapshot.of(snapshot.library().with(Document.of(site.document().uri(), text)));
     List<String> names = new ArrayList<>(site.variants());
     names.add(site.name());
     for (String name : names) {

