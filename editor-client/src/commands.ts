@@ -9,10 +9,12 @@ import {
   SERVER_COMMANDS,
   isFormulaPlace,
   isScaleAnswer,
+  isWhatIf,
   type ChangesArgument,
   type ExplainRuleArgument,
   type FormulaPlace,
   type ScaleArgument,
+  type WhatIfArgument,
 } from './protocol';
 import { askTarget, type Asker } from './scalePrompt';
 
@@ -67,6 +69,28 @@ export async function show(connection: Connection, pages: Pages, argument: unkno
   const markdown = await execute(client, SERVER_COMMANDS.show, asked);
   if (typeof markdown === 'string') {
     await pages.show(place.formula, markdown);
+  }
+}
+
+/** Shows what another material in the place of one would change. */
+export async function whatIf(
+  connection: Connection,
+  pages: Pages,
+  argument: unknown,
+): Promise<void> {
+  const client = connection.running();
+  if (client === undefined || !isWhatIf(argument)) {
+    return;
+  }
+  const asked: WhatIfArgument = {
+    uri: argument.uri,
+    formula: argument.formula,
+    replace: argument.replace,
+    by: argument.by,
+  };
+  const markdown = await execute(client, SERVER_COMMANDS.whatIf, asked);
+  if (typeof markdown === 'string') {
+    await pages.show(`${asked.replace} or ${asked.by}`, markdown);
   }
 }
 

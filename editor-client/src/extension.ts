@@ -2,7 +2,7 @@
 
 import * as vscode from 'vscode';
 import { Connection } from './client';
-import { changes, explainRule, scale, show } from './commands';
+import { changes, explainRule, scale, show, whatIf } from './commands';
 import { Pages } from './pages';
 import { CLIENT_COMMANDS } from './protocol';
 
@@ -13,6 +13,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   [CLIENT_COMMANDS.openShow]: show,
   'kettlemark.explainRule.open': explainRule,
   'kettlemark.changes.open': changes,
+  'kettlemark.whatIf.open': whatIf,
   'kettlemark.restartServer': (connection) => connection.restart(),
   'kettlemark.showOutput': (connection) => {
     connection.showOutput();

@@ -12,6 +12,7 @@ export const SERVER_COMMANDS = {
   show: 'kettlemark.show',
   explainRule: 'kettlemark.explainRule',
   changes: 'kettlemark.changes',
+  whatIf: 'kettlemark.whatIf',
 } as const;
 
 /** Commands of this client that the server's code actions and code lenses refer to. */
@@ -63,6 +64,21 @@ export interface ExplainRuleArgument {
 /** A document of the library whose unsaved texts are held against the disk. */
 export interface ChangesArgument {
   readonly uri: string;
+}
+
+/** A material of a formula and what may stand in its place; nothing is edited. */
+export interface WhatIfArgument extends FormulaPlace {
+  readonly replace: string;
+  readonly by: string;
+}
+
+export function isWhatIf(value: unknown): value is WhatIfArgument {
+  return (
+    isObject(value) &&
+    isFormulaPlace(value) &&
+    typeof value['replace'] === 'string' &&
+    typeof value['by'] === 'string'
+  );
 }
 
 export function isFormulaPlace(value: unknown): value is FormulaPlace {

@@ -229,6 +229,10 @@ local function open_show(command, context)
   execute(vim.lsp.get_client_by_id(context.client_id), 'kettlemark.show', command.arguments[1], show_page)
 end
 
+local function open_what_if(command, context)
+  execute(vim.lsp.get_client_by_id(context.client_id), 'kettlemark.whatIf', command.arguments[1], show_page)
+end
+
 local function attach(buffer)
   local file = vim.api.nvim_buf_get_name(buffer)
   local root = M.root(file ~= '' and file or vim.fn.getcwd() .. '/untitled.kettle')
@@ -273,6 +277,7 @@ function M.setup(user)
   options = vim.tbl_deep_extend('force', options, user or {})
   vim.lsp.commands['kettlemark.scale.ask'] = ask_scale
   vim.lsp.commands['kettlemark.show.open'] = open_show
+  vim.lsp.commands['kettlemark.whatIf.open'] = open_what_if
   local group = vim.api.nvim_create_augroup('kettlemark', { clear = true })
   vim.api.nvim_create_autocmd('FileType', {
     group = group,

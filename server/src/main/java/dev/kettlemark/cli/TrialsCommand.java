@@ -1,5 +1,6 @@
 package dev.kettlemark.cli;
 
+import dev.kettlemark.features.NextTrial;
 import dev.kettlemark.features.TrialReport;
 import dev.kettlemark.features.TrialReportText;
 import java.nio.file.Path;
@@ -60,6 +61,12 @@ final class TrialsCommand implements Callable<Integer> {
       description = "text or json; text if not given.")
   private Format format = Format.TEXT;
 
+  @Option(
+      names = "--next",
+      description = "Write the section of the formula's next trial instead, with what is predicted"
+          + " for it as comments.")
+  private boolean next;
+
   TrialsCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -68,6 +75,9 @@ final class TrialsCommand implements Callable<Integer> {
   public Integer call() {
     LibraryFolder folder = NamedEntry.library(library, terminal);
     formula.ifPresent(name -> NamedEntry.formula(folder, name));
+    if (next) {
+      return next(folder);
+    }
     TrialReport report = TrialReport.of(folder.snapshot(), formula);
     if (format == Format.JSON) {
       Json.write(TrialsJson.of(report), terminal.out());
@@ -77,6 +87,14 @@ final class TrialsCommand implements Callable<Integer> {
       TrialReportText.lines(report, terminal.width())
           .forEach(line -> terminal.out().println(Visible.of(line)));
     }
+    return ExitCode.DONE;
+  }
+
+  private Integer next(LibraryFolder folder) {
+    NextTrial trial = formula
+        .flatMap(name -> NextTrial.of(folder.snapshot(), name))
+        .orElseThrow(() -> new UsageMistake("--next needs the name of a formula"));
+    trial.text().lines().forEach(line -> terminal.out().println(Visible.of(line)));
     return ExitCode.DONE;
   }
 }

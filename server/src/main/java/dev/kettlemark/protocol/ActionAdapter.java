@@ -50,6 +50,7 @@ final class ActionAdapter {
     if (wants(only, CodeActionKind.RefactorRewrite)) {
       addFormulaActions(scene, span, actions);
     }
+    RefactoringAdapter.add(scene, span, only, actions);
     if (only != null && wants(only, FIX_ALL)) {
       fixAll(scene).map(Either::<Command, CodeAction>forRight).ifPresent(actions::add);
     }
@@ -153,7 +154,7 @@ final class ActionAdapter {
   }
 
   /** A client may ask for some kinds only; a kind stands for all below it. */
-  private static boolean wants(@Nullable List<String> only, String kind) {
+  static boolean wants(@Nullable List<String> only, String kind) {
     return only == null
         || only.stream()
             .anyMatch(

@@ -3,6 +3,7 @@ package dev.kettlemark.protocol;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CodeLensOptions;
@@ -39,8 +40,11 @@ final class Capabilities {
     offered.setHoverProvider(true);
     offered.setInlayHintProvider(true);
     offered.setCodeLensProvider(new CodeLensOptions(false));
-    CodeActionOptions actions = new CodeActionOptions(
-        List.of(CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL));
+    CodeActionOptions actions = new CodeActionOptions(Stream.concat(
+            Stream.of(
+                CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, ActionAdapter.FIX_ALL),
+            RefactoringAdapter.KINDS.stream())
+        .toList());
     offered.setCodeActionProvider(actions);
     offered.setDocumentFormattingProvider(true);
     offered.setDocumentRangeFormattingProvider(true);

@@ -6,6 +6,7 @@ import com.google.gson.JsonParser;
 import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.comparison.LibraryComparison;
 import dev.kettlemark.features.ChangesMarkdown;
+import dev.kettlemark.features.WhatIf;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Snapshot;
 import java.util.ArrayList;
@@ -32,11 +33,15 @@ final class Commands {
   /** Tells what the unsaved texts of a library would change. */
   static final String CHANGES = "kettlemark.changes";
 
+  /** Shows what another material in the place of one would change. */
+  static final String WHAT_IF = "kettlemark.whatIf";
+
   private Commands() {}
 
   /** The commands that a client may send; those that nothing leads to are left out. */
   static List<String> names(ClientTraits client) {
-    List<String> names = new ArrayList<>(List.of(ScaleCommand.NAME, EXPLAIN_RULE, CHANGES));
+    List<String> names = new ArrayList<>(List.of(
+        ScaleCommand.NAME, EXPLAIN_RULE, CHANGES, WHAT_IF, TrialCommand.NAME));
     names.addAll(ReportCommands.names());
     if (!client.readsActions() && client.plumbing().actions().applies()) {
       names.add(ActionForms.APPLY);
@@ -88,6 +93,18 @@ final class Commands {
       case ActionForms.APPLY -> {
         Scene scene = scene(state, argument);
         yield work(state, params, work -> apply(state, scene, argument));
+      }
+      case WHAT_IF -> {
+        Scene scene = scene(state, argument);
+        yield state.compute(() -> whatIf(
+            scene.snapshot(),
+            text(argument, "formula"),
+            text(argument, "replace"),
+            text(argument, "by")));
+      }
+      case TrialCommand.NAME -> {
+        Scene scene = scene(state, argument);
+        yield state.compute(() -> TrialCommand.run(scene, text(argument, "formula")));
       }
       default -> throw ScaleCommand.refused("there is no command `" + params.getCommand() + "`");
     };
@@ -152,6 +169,12 @@ final class Commands {
     var unused =
         state.client().applyEdit(new ApplyWorkspaceEditParams(action.getEdit(), action.getTitle()));
     return action.getTitle();
+  }
+
+  private static Object whatIf(Snapshot now, String formula, String replace, String by) {
+    return WhatIf.of(now, formula, replace, by).fold(WhatIf::markdown, unknown -> {
+      throw ScaleCommand.refused(unknown.because());
+    });
   }
 
   private static Scene scene(ServerState state, JsonObject argument) {

@@ -44,6 +44,20 @@ class AnswerCommandTest {
   }
 
   @Test
+  void showsWhatAnotherMaterialChanges() {
+    Run run = inSamples("swap", "heather-nougat", "heather-honey", "--by", "14.00 % agave-syrup");
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertTrue(run.out().contains("agave-syrup"), run.out());
+    assertTrue(run.out().contains("honey-infant"), run.out());
+    Run json = inSamples(
+        "swap", "heather-nougat", "heather-honey", "--by", "agave-syrup", "--format", "json");
+    assertTrue(JsonParser.parseString(json.out()).getAsJsonObject().size() > 0);
+    Run nothing = inSamples("swap", "heather-nougat", "butter", "--by", "agave-syrup");
+    assertEquals(ExitCode.NOT_RUN, nothing.code());
+    assertTrue(nothing.err().contains("weighs no `butter`"), nothing.err());
+  }
+
+  @Test
   void exchangesSugarForSyrup() {
     Pinned.resource("cli/answer/doctor.txt")
         .check(

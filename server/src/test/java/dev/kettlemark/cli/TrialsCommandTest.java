@@ -38,6 +38,17 @@ class TrialsCommandTest {
     assertTrue(out.contains("too few to correct (n = 1)"), out);
   }
 
+  @Test
+  void writesTheNextTrial() {
+    Run run = trials("heather-nougat", "--next");
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertTrue(run.out().startsWith("trial T-022 of heather-nougat on "), run.out());
+    assertTrue(run.out().contains("predicted 139.0–141.0 °C"), run.out());
+    Run nameless = trials("--next");
+    assertEquals(ExitCode.NOT_RUN, nameless.code());
+    assertTrue(nameless.err().contains("--next needs the name of a formula"), nameless.err());
+  }
+
   /** By hand: three trials of one nougat, four of the house. */
   @Test
   void writesJson() {

@@ -261,6 +261,72 @@ class FeaturesTest {
   }
 
   @Test
+  void refactoringsStandBehindTheFixesAndLeaveTheMenuShort() throws Exception {
+    List<CodeAction> found = actions("60.00");
+    List<String> kinds = found.stream().map(CodeAction::getKind).toList();
+    assertTrue(
+        kinds.lastIndexOf(CodeActionKind.RefactorRewrite) > kinds.indexOf(CodeActionKind.QuickFix),
+        () -> "" + kinds);
+    assertTrue(
+        kinds.stream().filter(kind -> kind.startsWith("refactor")).count() <= 15, () -> "" + kinds);
+    assertTrue(
+        found.stream().allMatch(action -> action.getDisabled() == null), "none is refused unasked");
+    assertTrue(found.stream()
+        .filter(action -> action.getKind().startsWith("refactor"))
+        .allMatch(action -> action.getTitle().length() <= 90));
+  }
+
+  @Test
+  void whoAsksForRefactoringsIsToldWhatIsRefusedAndWhy() throws Exception {
+    String gel = folder.resolve("two.kettle").toUri().toString();
+    editor.open(gel, """
+        formula two "Two"
+          percent   of charge
+          batch     1000 g
+
+        stage one in bowl-a
+          50.00 %             honey
+          50.00 %             water
+          mix       honey, water
+
+        stage last
+          all of              one
+          rest      for 10 min
+        """);
+    List<CodeAction> inline = kind(gel, "stage one", CodeActionKind.RefactorInline);
+    assertEquals(
+        List.of("Work stage one into last"),
+        inline.stream().map(CodeAction::getTitle).toList());
+    assertEquals("it is made in another vessel", inline.get(0).getDisabled().getReason());
+    List<CodeAction> organize = kind(gel, "stage one", "source.organizeSettings");
+    assertEquals(List.of(), organize);
+    List<CodeAction> extract = kind(gel, "stage one", CodeActionKind.RefactorExtract);
+    assertTrue(
+        extract.stream().anyMatch(action -> action.getTitle().startsWith("Begin trial T-001")),
+        () -> "" + extract);
+  }
+
+  private List<CodeAction> kind(String uri, String where, String kind) throws Exception {
+    Position position = editor.positionOf(uri, where);
+    CodeActionParams params = new CodeActionParams(
+        EditorFixture.id(uri),
+        new Range(position, position),
+        new CodeActionContext(List.of(), List.of(kind)));
+    return editor.await(editor.server().getTextDocumentService().codeAction(params)).stream()
+        .map(either -> either.getRight())
+        .toList();
+  }
+
+  @Test
+  void theNextTrialComesAsAnEditAndAsAText() throws Exception {
+    JsonObject result =
+        command("kettlemark.newTrial", "{'uri':'" + bar + "','formula':'cold-bar'}");
+    assertEquals("T-001", result.get("trial").getAsString());
+    assertTrue(result.get("text").getAsString().startsWith("trial T-001 of cold-bar on "));
+    assertTrue(result.getAsJsonObject("edit").has("changes"));
+  }
+
+  @Test
   void theScaleCommandChangesTheBatchLineOnly() throws Exception {
     JsonObject result = command(
         "kettlemark.scale",

@@ -1,0 +1,91 @@
+package dev.kettlemark.features;
+
+import dev.kettlemark.library.Document;
+import dev.kettlemark.syntax.ParsedText.PlacedSection;
+import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.Source;
+import dev.kettlemark.text.TextEdit;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Edits of a document, laid out.
+ *
+ * <p>Where the changed sections had the formatter's layout before, they have it afterwards; elsewhere
+ * only the changed lines are laid out, so that nobody's own layout is lost.
+ *
+ * @param after the document afterwards
+ * @param edits what to change, whole lines, in order
+ */
+record Rewriting(Document after, List<TextEdit> edits) {
+
+  Rewriting {
+    edits = List.copyOf(edits);
+  }
+
+  /** Lays out the result of edits that do not overlap; all in the document's offsets. */
+  static Rewriting of(Document document, List<TextEdit> raw) {
+    List<TextEdit> sorted = new ArrayList<>(raw);
+    sorted.sort(Comparator.comparingInt(edit -> edit.span().start()));
+    Document changed = with(document, sorted);
+    boolean laidOut = isLaidOut(document, sorted);
+    BitSet touched = touched(changed.text().source(), sorted);
+    Set<Section> kept = new HashSet<>();
+    document.entries().forEach(entry -> kept.add(entry.section()));
+    Source source = changed.text().source();
+    Document written = changed;
+    List<TextEdit> layout = Formatter.edits(changed.text()).stream()
+        .filter(edit -> laidOut
+            ? !kept.contains(section(written, edit.span().start()))
+            : touched.get(source.lineAt(edit.span().start())))
+        .toList();
+    Document after = with(changed, layout);
+    return new Rewriting(
+        after,
+        LineChanges.between(
+            document.text().source().text(), after.text().source().text()));
+  }
+
+  /** From the last to the first, so that each edit finds its place; sections in between are kept. */
+  private static Document with(Document document, List<TextEdit> sorted) {
+    List<TextEdit> backwards = new ArrayList<>(sorted);
+    Collections.reverse(backwards);
+    Document changed = document;
+    for (TextEdit edit : backwards) {
+      changed = changed.with(edit);
+    }
+    return changed;
+  }
+
+  private static boolean isLaidOut(Document document, List<TextEdit> raw) {
+    Set<Section> sections = new HashSet<>();
+    raw.forEach(edit -> {
+      sections.add(section(document, edit.span().start()));
+      sections.add(section(document, Math.max(0, edit.span().start() - 1)));
+      sections.add(section(document, edit.span().end()));
+    });
+    return Formatter.edits(document.text()).stream()
+        .noneMatch(edit -> sections.contains(section(document, edit.span().start())));
+  }
+
+  private static Section section(Document document, int offset) {
+    PlacedSection placed = document.text().sectionAt(offset);
+    return placed.section();
+  }
+
+  private static BitSet touched(Source after, List<TextEdit> sorted) {
+    BitSet lines = new BitSet();
+    int growth = 0;
+    for (TextEdit edit : sorted) {
+      int start = edit.span().start() + growth;
+      lines.set(after.lineAt(start), after.lineAt(start + edit.replacement().length()) + 1);
+      growth += edit.growth();
+    }
+    return lines;
+  }
+}
