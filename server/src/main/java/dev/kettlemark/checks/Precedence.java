@@ -46,6 +46,9 @@ final class Precedence {
    */
   record Order(Reach reach, Set<String> told, Set<String> silent) {}
 
+  /** A fact that cannot be read leaves amounts and steps as they are. */
+  private static final String UNREADABLE = "unreadable-text";
+
   /** With these, nobody knows what a formula is made of, or how much of it. */
   private static final Set<String> BROKEN = Set.of(
       "unreadable-text",
@@ -326,7 +329,7 @@ final class Precedence {
         case LINE ->
           (line > 0 || !isVariant) && line == source.lineAt(other.span().start());
         case STAGE -> stage(one) > 1 && stage(one) == stage(other);
-        case SECTION -> true;
+        case SECTION -> !one.rule().id().equals(UNREADABLE) || stage(one) > 1;
         case ORIGIN -> false;
       };
     }
