@@ -64,8 +64,7 @@ public final class ExpectationOff implements Rule {
   private static boolean isNoSuchDensity(Expectation off) {
     return off.what().value().equals(Figure.DENSITY.word())
         && off.predicted()
-            .map(predicted -> !predicted.isExact()
-                && off.written().high() < predicted.low() / 2)
+            .map(predicted -> !predicted.isExact() && off.written().high() < predicted.low() / 2)
             .orElse(false);
   }
 

@@ -65,7 +65,7 @@ public final class MissingUnit implements Rule {
       return misspelt.stream();
     }
     if (!(CHANGES.contains(statement.head().text())
-            || FACTS.containsKey(statement.head().text()))) {
+        || FACTS.containsKey(statement.head().text()))) {
       return Stream.empty();
     }
     List<String> units = FACTS.getOrDefault(statement.head().text(), usual);

@@ -46,6 +46,9 @@ final class Precedence {
    */
   record Order(Reach reach, Set<String> told, Set<String> silent) {}
 
+  /** A fact that cannot be read leaves amounts and steps as they are. */
+  private static final String UNREADABLE = "unreadable-text";
+
   /** With these, nobody knows what a formula is made of, or how much of it. */
   private static final Set<String> BROKEN = Set.of(
       "unreadable-text",
@@ -182,8 +185,7 @@ final class Precedence {
       order(
           Reach.SECTION,
           Set.of("agent-overdose", "weight-for-weight"),
-          Set.of(
-              "lumping-gum", "foam-liquid-off", "foam-powder-water", "gelling-agents-together")),
+          Set.of("lumping-gum", "foam-liquid-off", "foam-powder-water", "gelling-agents-together")),
       line("missing-unit", "unreadable-text", "unknown-ingredient"),
       section("solids-taken-for-dextrose", "missing-grade"),
       // The same cook.
@@ -252,8 +254,8 @@ final class Precedence {
     Set<String> origin = findings.isEmpty() ? Set.of() : graveAtOrigin(subject);
     for (Order order : ORDERS) {
       if (order.reach() == Reach.ORIGIN) {
-        left.removeIf(finding -> isSilent(order, finding)
-            && order.told().stream().anyMatch(origin::contains));
+        left.removeIf(finding ->
+            isSilent(order, finding) && order.told().stream().anyMatch(origin::contains));
       } else {
         left.removeIf(finding -> isSilent(order, finding)
             && left.stream().anyMatch(other -> tells(order, other, finding, places)));
@@ -286,7 +288,9 @@ final class Precedence {
       if (declaration instanceof Variant) {
         return Rules.sound(subject).flatMap(Variant::parent).stream().map(Located::value);
       } else if (declaration instanceof Product product) {
-        return product.parts().stream().flatMap(part -> part.material().stream()).map(Located::value);
+        return product.parts().stream()
+            .flatMap(part -> part.material().stream())
+            .map(Located::value);
       } else if (declaration instanceof Trial trial) {
         return trial.formula().stream().map(Located::value);
       } else if (declaration instanceof Sheet sheet) {
@@ -294,7 +298,8 @@ final class Precedence {
       }
       return Stream.empty();
     });
-    return names.distinct()
+    return names
+        .distinct()
         .flatMap(name -> subject
             .ask(Lookup.of(Kind.MATERIAL, name))
             .or(() -> subject.declaration().filter(Sheet.class::isInstance).isPresent()
@@ -321,9 +326,10 @@ final class Precedence {
     boolean areTogether(Reach reach, Finding one, Finding other) {
       int line = source.lineAt(one.span().start());
       return switch (reach) {
-        case LINE -> (line > 0 || !isVariant) && line == source.lineAt(other.span().start());
+        case LINE ->
+          (line > 0 || !isVariant) && line == source.lineAt(other.span().start());
         case STAGE -> stage(one) > 1 && stage(one) == stage(other);
-        case SECTION -> true;
+        case SECTION -> !one.rule().id().equals(UNREADABLE) || stage(one) > 1;
         case ORIGIN -> false;
       };
     }

@@ -31,7 +31,8 @@ public final class ThermometerAgainstWeight implements Rule {
         .filter(trial -> !trial.compared().isOlder())
         .flatMap(trial -> trial.compared().probes().stream()
             .filter(ThermometerAgainstWeight::contradicts)
-            .filter(probe -> moreWater(probe) > 0 || !WeightOffPrediction.tells(trial, probe.weight()))
+            .filter(
+                probe -> moreWater(probe) > 0 || !WeightOffPrediction.tells(trial, probe.weight()))
             .map(probe -> finding(subject, trial, probe)))
         .toList();
   }

@@ -143,8 +143,8 @@ final class LineRecovery extends DefaultErrorStrategy {
         previous == KettleParser.STAGE
             ? quoted(offending) + " is a unit and can be no name; take another, as in `stage foam`"
             : previous == KettleParser.UNIT
-            ? "a figure has one unit; " + quoted(offending) + " is a second one"
-            : "the unit " + quoted(offending) + " has no number before it, as in `12 g`";
+                ? "a figure has one unit; " + quoted(offending) + " is a second one"
+                : "the unit " + quoted(offending) + " has no number before it, as in `12 g`";
       case KettleParser.TOLERANCE ->
         quoted(offending) + " stands behind a number and its unit, as in `143 °C ± 1`";
       case KettleParser.EQUALS ->

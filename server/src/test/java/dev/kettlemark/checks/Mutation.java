@@ -116,7 +116,9 @@ record Mutation(String group, List<Edit> edits, String rule, List<String> also) 
     }
 
     private static String indent(String line) {
-      return isHeading(line) ? "  " : line.substring(0, line.length() - line.stripLeading().length());
+      return isHeading(line)
+          ? "  "
+          : line.substring(0, line.length() - line.stripLeading().length());
     }
 
     @Override

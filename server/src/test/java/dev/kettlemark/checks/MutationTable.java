@@ -28,7 +28,8 @@ record MutationTable(List<Mutation> rows, Map<String, String> without) {
     Map<String, String> without = new LinkedHashMap<>();
     String group = "";
     for (String line : text.lines().toList()) {
-      String[] cells = Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
+      String[] cells =
+          Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
       if (line.startsWith("# ")) {
         group = line.substring(2).strip();
       } else if (line.isBlank() || line.startsWith("//")) {

@@ -34,11 +34,9 @@ class MutationTableTest {
     assertTrue(
         told.stream().anyMatch(finding -> finding.rule().equals(mutation.rule())),
         () -> mutation + " is not told; instead " + told);
-    List<SpoiltLibrary.Told> others = told.stream()
-        .filter(finding -> !finding.rule().equals(mutation.rule()))
-        .toList();
-    assertEquals(
-        List.of(), others.stream().filter(SpoiltLibrary.Told::isGrave).toList());
+    List<SpoiltLibrary.Told> others =
+        told.stream().filter(finding -> !finding.rule().equals(mutation.rule())).toList();
+    assertEquals(List.of(), others.stream().filter(SpoiltLibrary.Told::isGrave).toList());
     assertEquals(
         mutation.also(),
         others.stream().map(SpoiltLibrary.Told::rule).distinct().sorted().toList(),
@@ -52,8 +50,8 @@ class MutationTableTest {
     assertTrue(several.size() <= MOST_OF_SEVERAL_PLACES, () -> several.size() + ": " + several);
     assertTrue(several.stream().allMatch(mutation -> mutation.edits().size() <= MOST_PLACES));
     assertTrue(several.stream()
-        .allMatch(mutation -> mutation.edits().stream()
-            .allMatch(edit -> edit.file().equals(mutation.file()))));
+        .allMatch(mutation ->
+            mutation.edits().stream().allMatch(edit -> edit.file().equals(mutation.file()))));
     assertTrue(TABLE.rows().size() >= LEAST_MUTATIONS);
   }
 
@@ -73,8 +71,7 @@ class MutationTableTest {
   @Test
   void theGroupsAreThoseOfTheCatalogue() {
     List<String> groups = TABLE.rows().stream().map(Mutation::group).distinct().toList();
-    assertEquals(
-        Catalogue.read().groups().stream().filter(groups::contains).toList(), groups);
+    assertEquals(Catalogue.read().groups().stream().filter(groups::contains).toList(), groups);
     assertTrue(groups.size() == Catalogue.read().groups().size());
   }
 }

@@ -66,9 +66,7 @@ class PrecedenceTest {
 
   @Test
   void ofTwoThatAreAsGraveTheMoreExactIsTold() {
-    assertEquals(
-        List.of("browned-fructose"),
-        rulesAt("""
+    assertEquals(List.of("browned-fructose"), rulesAt("""
             formula honey-foam
               percent of charge
               batch 1000 g
@@ -97,8 +95,8 @@ class PrecedenceTest {
   }
 
   private static List<String> grave(String cook, String accept) {
-    return Listing.findings(List.of(Document.of(
-            "first.kettle", BURNT.replace("COOK", cook).replace("ACCEPT", accept))))
+    return Listing.findings(List.of(
+            Document.of("first.kettle", BURNT.replace("COOK", cook).replace("ACCEPT", accept))))
         .stream()
         .filter(finding -> finding.severity().compareTo(Severity.WARNING) <= 0)
         .map(Listing.Shown::rule)

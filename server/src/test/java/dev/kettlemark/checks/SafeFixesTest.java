@@ -27,10 +27,13 @@ class SafeFixesTest {
   void spellsOutWhatIsMeant() {
     SafeFixes fixes = mended(WRITTEN);
     assertEquals(
-        WRITTEN.replace(".5 %   sea", "0.5 %   sea").replace("minutes", "min"),
+        WRITTEN
+            .replace("500 G", "500 g")
+            .replace(".5 %   sea", "0.5 %   sea")
+            .replace("minutes", "min"),
         fixes.document().text().source().text());
     assertEquals(
-        List.of("bare-point", "missing-time-unit"),
+        List.of("missing-unit", "bare-point", "missing-time-unit"),
         fixes.applied().stream().map(fix -> fix.finding().rule().id()).toList());
   }
 
