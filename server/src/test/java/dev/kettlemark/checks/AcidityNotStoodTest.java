@@ -15,7 +15,7 @@ class AcidityNotStoodTest {
           batch 1000 g
           texture soft
           expect acidity 3.4-3.6 pH
-                         ^^^^^^^^^^ acidity-not-stood: `pea-protein-isolate` stands pH 5.5 to 9
+                         ^^^^^^^^^^ acidity-not-stood: `pea-protein-isolate` stands pH 5.5 to 9, not 3.4-3.6 pH
         stage foam
           2.00 % pea-protein-isolate
           30.00 % caster-sugar
@@ -84,7 +84,7 @@ class AcidityNotStoodTest {
           whip on high until soft-peak
           mix caster-sugar, citric-acid-solution-50
           check 4.5 pH
-                ^^^^^^ acidity-not-stood: `pea-protein-isolate` stands pH 5.5 to 9
+                ^^^^^^ acidity-not-stood: `pea-protein-isolate` stands pH 5.5 to 9, not 4.5 pH
         """);
   }
 }
