@@ -15,7 +15,7 @@ class LumpingGumTest {
           0.2 %  xanthan-gum
           39 %   water
           sprinkle xanthan-gum into water
-                   ^^^^^^^^^^^ lumping-gum: `xanthan-gum` meets water with 0 parts of dry carrier; it needs 5
+                   ^^^^^^^^^^^ lumping-gum: `xanthan-gum` meets water with 0 parts of dry carrier to one of it; it needs 5
           mix    caster-sugar, water
         """);
   }
@@ -30,7 +30,7 @@ class LumpingGumTest {
           40 %   water
           blend  xanthan-gum, caster-sugar
           sprinkle xanthan-gum into water
-                   ^^^^^^^^^^^ lumping-gum: `xanthan-gum` meets water with 4.5 parts of dry carrier; it needs 5
+                   ^^^^^^^^^^^ lumping-gum: `xanthan-gum` meets water with 4.5 parts of dry carrier to one of it; it needs 5
         """);
   }
 
@@ -70,7 +70,7 @@ class LumpingGumTest {
           90 %   water
           blend  pectin-hm-slow, caster-sugar
           sprinkle pectin-hm-slow into water
-                   ^^^^^^^^^^^^^^ lumping-gum: `pectin-hm-slow` meets water with 1.9 parts of dry carrier; it needs 2
+                   ^^^^^^^^^^^^^^ lumping-gum: `pectin-hm-slow` meets water with 1.9 parts of dry carrier to one of it; it needs 2
         """);
   }
 

@@ -11,11 +11,11 @@ class UnfilledReasonTest {
     unfilledReason.check("""
         formula syrup
           accept unused-stage
-          ^^^^^^^^^^^^^^^^^^^ unfilled-reason: why is `unused-stage` accepted
+          ^^^^^^^^^^^^^^^^^^^ unfilled-reason: `unused-stage` is accepted without a reason
           accept unused-stage ""
-                              ^^ unfilled-reason: why is `unused-stage` accepted
+                              ^^ unfilled-reason: `unused-stage` is accepted without a reason
           accept unused-stage "  "
-                              ^^^^ unfilled-reason: why is `unused-stage` accepted
+                              ^^^^ unfilled-reason: `unused-stage` is accepted without a reason
         """);
   }
 
@@ -24,7 +24,7 @@ class UnfilledReasonTest {
     unfilledReason.check("""
         formula syrup
           accept unused-stage "reason"
-                              ^^^^^^^^ unfilled-reason: why is `unused-stage` accepted
+                              ^^^^^^^^ unfilled-reason: `unused-stage` is accepted without a reason
         """);
   }
 
