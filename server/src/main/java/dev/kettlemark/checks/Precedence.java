@@ -108,7 +108,11 @@ final class Precedence {
       "density-out-of-kind",
       "overrun-against-density");
 
-  /** What is judged by the figures of the whole. */
+  /**
+   * What is judged by the figures of the whole.
+   *
+   * <p>No rule about safety is among them: whoever may get hurt is told beside whatever else is wrong.
+   */
   private static final Set<String> WHOLE = Set.of(
       "expectation-off",
       "moisture-off",
@@ -127,10 +131,8 @@ final class Precedence {
       "bowl-overflow",
       "overfull-bowl",
       "whisk-out-of-reach",
-      "pan-boils-over",
       "scaled-boil",
       "spirit-on-gel",
-      "raw-egg-not-heated",
       "raw-nut-in-cool-mass",
       "low-syrup-first",
       "off-speed-stream",
@@ -143,7 +145,6 @@ final class Precedence {
       "less-sweet-than-claimed",
       "too-few-grams",
       "charge-taken-for-finished",
-      "spoiling-on-shelf",
       "water-between-layers",
       "damp-storage",
       "overfilled-cavity",
@@ -169,6 +170,7 @@ final class Precedence {
           "above-scale",
           "below-scale",
           "missing-caution"),
+      section("impossible-dose", "pan-boils-over"),
       order(
           Reach.LINE,
           Set.of(

@@ -32,6 +32,9 @@ import org.hipparchus.fraction.BigFraction;
  */
 public record WhatIf(String title, LibraryComparison comparison) {
 
+  /** The command with which a client of ours opens the page. */
+  public static final String OPEN = "kettlemark.whatIf.open";
+
   private static final String FACT = "  %-10s%s";
 
   /**
@@ -86,7 +89,7 @@ public record WhatIf(String title, LibraryComparison comparison) {
                 .map(by -> Refactoring.opening(
                     ActionTitle.of("What if " + old + " were " + by, ": show what changes"),
                     new Refactoring.Page(
-                        "kettlemark.whatIf.open", site.name(), Map.of("replace", old, "by", by))))
+                        OPEN, site.name(), Map.of("replace", old, "by", by))))
                 .toList())
         .orElse(List.of());
   }

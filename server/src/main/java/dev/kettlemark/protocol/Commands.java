@@ -11,6 +11,7 @@ import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Snapshot;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
@@ -33,15 +34,18 @@ final class Commands {
   /** Tells what the unsaved texts of a library would change. */
   static final String CHANGES = "kettlemark.changes";
 
-  /** Shows what another material in the place of one would change. */
-  static final String WHAT_IF = "kettlemark.whatIf";
+  /** Commands that a client may have of its own, and the page that serves where it has them not. */
+  private static final Map<String, Optional<ReportCommands>> OF_CLIENT = Map.of(
+      ActionAdapter.ASK_SCALE, Optional.empty(),
+      ActionAdapter.OPEN_TABLE, Optional.of(ReportCommands.SHOW),
+      WhatIf.OPEN, Optional.of(ReportCommands.WHAT_IF));
 
   private Commands() {}
 
   /** The commands that a client may send; those that nothing leads to are left out. */
   static List<String> names(ClientTraits client) {
     List<String> names = new ArrayList<>(List.of(
-        ScaleCommand.NAME, EXPLAIN_RULE, CHANGES, WHAT_IF, TrialCommand.NAME));
+        ScaleCommand.NAME, EXPLAIN_RULE, CHANGES, TrialCommand.NAME));
     names.addAll(ReportCommands.names());
     if (!client.readsActions() && client.plumbing().actions().applies()) {
       names.add(ActionForms.APPLY);
@@ -52,20 +56,22 @@ final class Commands {
   /** A command as a client can carry it out: by itself, or by sending it here; empty if neither. */
   static Optional<Command> known(Command command, ClientPlumbing client) {
     String name = command.getCommand();
-    boolean ofClient =
-        name.equals(ActionAdapter.OPEN_TABLE) || name.equals(ActionAdapter.ASK_SCALE);
-    if (!ofClient || client.ownCommands().contains(name)) {
+    if (!OF_CLIENT.containsKey(name) || client.ownCommands().contains(name)) {
       return Optional.of(command);
     }
-    if (name.equals(ActionAdapter.OPEN_TABLE)
-        && client.window().documents()
-        && command.getArguments().get(0) instanceof JsonObject argument) {
-      JsonObject opening = argument.deepCopy();
-      opening.addProperty("open", true);
-      return Optional.of(
-          new Command(command.getTitle(), ReportCommands.SHOW.command(), List.of(opening)));
+    return OF_CLIENT
+        .getOrDefault(name, Optional.empty())
+        .filter(report -> client.window().documents())
+        .flatMap(report -> opening(report, command));
+  }
+
+  private static Optional<Command> opening(ReportCommands report, Command command) {
+    if (!(command.getArguments().get(0) instanceof JsonObject argument)) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    JsonObject opening = argument.deepCopy();
+    opening.addProperty("open", true);
+    return Optional.of(new Command(command.getTitle(), report.command(), List.of(opening)));
   }
 
   static CompletableFuture<Object> run(ServerState state, ExecuteCommandParams params) {
@@ -94,17 +100,9 @@ final class Commands {
         Scene scene = scene(state, argument);
         yield work(state, params, work -> apply(state, scene, argument));
       }
-      case WHAT_IF -> {
-        Scene scene = scene(state, argument);
-        yield state.compute(() -> whatIf(
-            scene.snapshot(),
-            text(argument, "formula"),
-            text(argument, "replace"),
-            text(argument, "by")));
-      }
       case TrialCommand.NAME -> {
         Scene scene = scene(state, argument);
-        yield state.compute(() -> TrialCommand.run(scene, text(argument, "formula")));
+        yield work(state, params, work -> TrialCommand.run(scene, text(argument, "formula")));
       }
       default -> throw ScaleCommand.refused("there is no command `" + params.getCommand() + "`");
     };
@@ -169,12 +167,6 @@ final class Commands {
     var unused =
         state.client().applyEdit(new ApplyWorkspaceEditParams(action.getEdit(), action.getTitle()));
     return action.getTitle();
-  }
-
-  private static Object whatIf(Snapshot now, String formula, String replace, String by) {
-    return WhatIf.of(now, formula, replace, by).fold(WhatIf::markdown, unknown -> {
-      throw ScaleCommand.refused(unknown.because());
-    });
   }
 
   private static Scene scene(ServerState state, JsonObject argument) {

@@ -6,6 +6,7 @@ import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.features.FormulaTable;
 import dev.kettlemark.features.ReportPages;
+import dev.kettlemark.features.WhatIf;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import java.util.List;
@@ -36,7 +37,10 @@ enum ReportCommands {
   LABEL("kettlemark.label", ReportCommands::label),
 
   /** {@code formula}, and {@code value} if not all: how its figures came about. */
-  EXPLAIN("kettlemark.explain", ReportCommands::explain);
+  EXPLAIN("kettlemark.explain", ReportCommands::explain),
+
+  /** {@code formula}, {@code replace} and {@code by}: what another material would change. */
+  WHAT_IF("kettlemark.whatIf", ReportCommands::whatIf);
 
   private final String command;
 
@@ -100,6 +104,17 @@ enum ReportCommands {
     return ReportPages.explained(formula(scene, argument), value)
         .orElseThrow(() -> ScaleCommand.refused("`" + Commands.text(argument, "formula")
             + "` has no stage or figure `" + value.orElse("") + "`"));
+  }
+
+  private static String whatIf(Scene scene, JsonObject argument) {
+    return WhatIf.of(
+            scene.snapshot(),
+            Commands.text(argument, "formula"),
+            Commands.text(argument, "replace"),
+            Commands.text(argument, "by"))
+        .fold(WhatIf::markdown, unknown -> {
+          throw ScaleCommand.refused(unknown.because());
+        });
   }
 
   private static ComputedFormula formula(Scene scene, JsonObject argument) {

@@ -41,6 +41,26 @@ class PrecedenceTest {
     assertEquals(Set.of(), named);
   }
 
+  /** An amount that cannot be meant, and a claim that is wrong in a graver way, are the exceptions. */
+  @Test
+  void whoMayGetHurtIsToldOfItWhateverElseIsWrong() {
+    Set<String> silenced = new TreeSet<>();
+    for (Rule rule : Rules.all()) {
+      String id = rule.info().id();
+      Precedence.ORDERS.stream()
+          .filter(order -> rule.info().safety() && order.silent().contains(id))
+          .forEach(order -> order.told().forEach(told -> silenced.add(id + " by " + told)));
+    }
+    assertEquals(
+        Set.of(
+            "claim-in-shared-kitchen by claim-not-true",
+            "claim-not-true by change-without-target",
+            "missing-caution by change-without-target",
+            "missing-caution by impossible-dose",
+            "pan-boils-over by impossible-dose"),
+        silenced);
+  }
+
   @Test
   void nothingIsToldInsteadOfItself() {
     assertTrue(Precedence.ORDERS.stream()
