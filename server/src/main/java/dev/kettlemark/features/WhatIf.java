@@ -88,8 +88,7 @@ public record WhatIf(String title, LibraryComparison comparison) {
                 .limit(2)
                 .map(by -> Refactoring.opening(
                     ActionTitle.of("What if " + old + " were " + by, ": show what changes"),
-                    new Refactoring.Page(
-                        OPEN, site.name(), Map.of("replace", old, "by", by))))
+                    new Refactoring.Page(OPEN, site.name(), Map.of("replace", old, "by", by))))
                 .toList())
         .orElse(List.of());
   }

@@ -107,8 +107,8 @@ final class Capabilities {
     if (plumbing.window().contents()) {
       offered
           .getWorkspace()
-          .setTextDocumentContent(
-              new TextDocumentContentRegistrationOptions(List.of(Pages.SCHEME, PantryPages.SCHEME)));
+          .setTextDocumentContent(new TextDocumentContentRegistrationOptions(
+              List.of(Pages.SCHEME, PantryPages.SCHEME)));
     }
   }
 

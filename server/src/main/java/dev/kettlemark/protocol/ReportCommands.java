@@ -44,7 +44,8 @@ enum ReportCommands {
 
   private final String command;
 
-  @SuppressWarnings("ImmutableEnumChecker") // The functions hold nothing, but their type cannot say so.
+  @SuppressWarnings(
+      "ImmutableEnumChecker") // The functions hold nothing, but their type cannot say so.
   private final BiFunction<Scene, JsonObject, String> page;
 
   ReportCommands(String command, BiFunction<Scene, JsonObject, String> page) {

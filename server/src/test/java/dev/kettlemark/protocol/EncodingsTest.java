@@ -94,8 +94,8 @@ class EncodingsTest {
         return "line " + line;
       }
       for (int column = 0; column <= lines[line].length(); column++) {
-        boolean within = column < lines[line].length()
-            && Character.isLowSurrogate(lines[line].charAt(column));
+        boolean within =
+            column < lines[line].length() && Character.isLowSurrogate(lines[line].charAt(column));
         if (!within && width(lines[line].substring(0, column)) == character) {
           return line + ":" + column;
         }
