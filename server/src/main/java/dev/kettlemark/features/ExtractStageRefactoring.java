@@ -74,7 +74,7 @@ final class ExtractStageRefactoring {
         .anyMatch(
             line -> moved.contains(line.ingredient().value()) && !site.isSelected(line.span()));
     List<Statement> steps = steps(stage, moved);
-    if (isSplit || selected.size() == stage.amounts().size() && stage.takes().isEmpty()) {
+    if (isSplit || (selected.size() == stage.amounts().size() && stage.takes().isEmpty())) {
       return Optional.of(refused(
           isSplit
               ? "another line of the stage weighs the same material"
