@@ -131,7 +131,7 @@ final class InlineFormulaRefactoring {
         .anyMatch(other -> other.measure().value() instanceof Measure.Share share
             && !(formula.basisOf(share) instanceof Basis.Charge));
     boolean boils = made.process().evaporated().grams() > 0;
-    return isNamed && boils || formula.basis(line().ingredient().value()).isPresent()
+    return (isNamed && boils) || formula.basis(line().ingredient().value()).isPresent()
         ? Optional.of("other amounts are percentages of something else than the charge")
         : Optional.empty();
   }

@@ -102,7 +102,7 @@ final class KeptGrams {
 
   private static boolean isClose(
       Outcome<Double> one, Outcome<Double> other, ComputedFormula formula) {
-    return one.isKnown() && other.isKnown()
+    return (one.isKnown() && other.isKnown())
         ? Math.abs(one.orElse(0.0) - other.orElse(0.0)) <= SLACK * charge(formula)
         : one.isKnown() == other.isKnown();
   }

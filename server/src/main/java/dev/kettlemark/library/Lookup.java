@@ -77,7 +77,7 @@ public final class Lookup {
       return snapshot
           .library()
           .document(uri)
-          .filter(document -> document.entries().get(0).section() == section)
+          .filter(document -> document.entries().get(0).section().equals(section))
           .isPresent();
     }
   }

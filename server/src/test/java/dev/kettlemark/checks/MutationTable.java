@@ -27,13 +27,11 @@ record MutationTable(List<Mutation> rows, Map<String, String> without) {
     List<Mutation> rows = new ArrayList<>();
     Map<String, String> without = new LinkedHashMap<>();
     String group = "";
-    for (String line : text.lines().toList()) {
+    for (String line : text.lines().filter(one -> !isRemark(one)).toList()) {
       String[] cells =
           Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
       if (line.startsWith("# ")) {
         group = line.substring(2).strip();
-      } else if (line.isBlank() || line.startsWith("//")) {
-        continue;
       } else if (group.equals(WITHOUT)) {
         without.put(cells[0], cells[1]);
       } else if (line.startsWith(CONTINUED)) {
@@ -46,6 +44,10 @@ record MutationTable(List<Mutation> rows, Map<String, String> without) {
       }
     }
     return new MutationTable(List.copyOf(rows), without);
+  }
+
+  private static boolean isRemark(String line) {
+    return line.isBlank() || line.startsWith("//");
   }
 
   private static Mutation.Edit edit(String place, String[] cells) {

@@ -80,11 +80,16 @@ class StageRefactoringTest {
     return grams;
   }
 
+  private static double weight(ComputedFormula formula, String material) {
+    return grams(formula).getOrDefault(material, Double.NaN);
+  }
+
   private static void assertSameGrams(String before, String after, String name) {
     Map<String, Double> old = grams(RefactoringFixture.formula(before, name));
     Map<String, Double> now = grams(RefactoringFixture.formula(after, name));
     assertEquals(old.keySet(), now.keySet());
-    old.forEach((material, weight) -> assertEquals(weight, now.get(material), 1e-6, material));
+    old.forEach((material, weight) ->
+        assertEquals(weight, now.getOrDefault(material, Double.NaN), 1e-6, material));
   }
 
   private static String refusal(List<Refactoring> found) {
@@ -229,7 +234,7 @@ class StageRefactoringTest {
     String after = fixture.applied(ExtractFormulaRefactoring.at(fixture.site()), "Make a formula");
     assertTrue(after.contains(" syrup                at 118 °C\n"), after);
     ComputedFormula whole = RefactoringFixture.formula(after, "candy");
-    assertEquals(300, grams(whole).get("roasted-almond"), 1e-6);
+    assertEquals(300, weight(whole, "roasted-almond"), 1e-6);
     ComputedFormula before = RefactoringFixture.formula(text, "candy");
     assertEquals(
         before
@@ -241,7 +246,7 @@ class StageRefactoringTest {
             .toOptional()
             .orElseThrow()
             .grams(),
-        grams(whole).get("syrup"),
+        weight(whole, "syrup"),
         1e-5);
     assertEquals(
         "what boils away in it belongs to the yield that the formula expects",
@@ -272,8 +277,8 @@ class StageRefactoringTest {
           mix       grind, almond-butter
         """), after);
     ComputedFormula filling = RefactoringFixture.formula(after, "filling");
-    assertEquals(180, grams(filling).get("roasted-almond"), 1e-9);
-    assertEquals(120, grams(filling).get("honey"), 1e-9);
+    assertEquals(180, weight(filling, "roasted-almond"), 1e-9);
+    assertEquals(120, weight(filling, "honey"), 1e-9);
   }
 
   @Test

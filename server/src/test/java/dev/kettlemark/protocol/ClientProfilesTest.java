@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -106,7 +107,8 @@ class ClientProfilesTest {
           .getWorkspaceService()
           .executeCommand(new ExecuteCommandParams(mend.getCommand(), mend.getArguments())));
       var edit = RecordingClient.next(editor.client().applied).getEdit();
-      String mended = EditorFixture.applied(SYRUP, edit.getChanges().get(URI));
+      String mended =
+          EditorFixture.applied(SYRUP, Objects.requireNonNull(edit.getChanges().get(URI)));
       assertEquals(SYRUP.replace("60.00 white", "60.00 % white"), mended);
     }
   }
@@ -126,7 +128,8 @@ class ClientProfilesTest {
           editor.await(editor.server().getTextDocumentService().resolveCodeAction(mend));
       assertEquals(
           SYRUP.replace("60.00 white", "60.00 % white"),
-          EditorFixture.applied(SYRUP, whole.getEdit().getChanges().get(URI)));
+          EditorFixture.applied(
+              SYRUP, Objects.requireNonNull(whole.getEdit().getChanges().get(URI))));
       // It knows no commands of its own and shows no documents: nothing is offered that needs
       // either.
       assertTrue(actions(editor).stream().allMatch(a -> a.getRight().getCommand() == null));

@@ -162,6 +162,7 @@ final class EditorFixture implements AutoCloseable {
     CodeActionCapabilities actions = new CodeActionCapabilities();
     actions.setCodeActionLiteralSupport(
         new CodeActionLiteralSupportCapabilities(new CodeActionKindCapabilities(List.of(""))));
+    actions.setDisabledSupport(true);
     TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
     text.setCodeAction(actions);
     ClientCapabilities capabilities = new ClientCapabilities();

@@ -16,6 +16,7 @@ import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.text.PositionEncoding;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
+import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -132,7 +133,7 @@ class LanguageFeaturesTest {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() throws IOException {
       editor.close();
     }
   }

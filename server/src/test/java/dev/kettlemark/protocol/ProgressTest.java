@@ -1,6 +1,7 @@
 package dev.kettlemark.protocol;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -171,9 +172,11 @@ class ProgressTest {
   private static void assertCancelled(CompletableFuture<?> answer) {
     ExecutionException failure =
         assertThrows(ExecutionException.class, () -> answer.get(20, TimeUnit.SECONDS));
+    ResponseErrorException refused =
+        assertInstanceOf(ResponseErrorException.class, failure.getCause());
     assertEquals(
         ResponseErrorCode.RequestCancelled.getValue(),
-        ((ResponseErrorException) failure.getCause()).getResponseError().getCode());
+        refused.getResponseError().getCode());
   }
 
   /** Language Server Protocol 3.17, "Cancellation Support": the request is answered all the same. */

@@ -212,7 +212,7 @@ class PullTest {
       Path page = Path.of(URI.create(finding.getCodeDescription().getHref()));
       assertEquals(RulePages.page("missing-unit").orElseThrow(), Files.readString(page));
       assertEquals(0, editor.shutDown());
-      assertFalse(Files.exists(page), "the page goes with the server");
+      assertTrue(Files.exists(page), "a list of findings may outlive the server");
     }
   }
 }

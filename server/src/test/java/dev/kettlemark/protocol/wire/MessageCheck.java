@@ -144,14 +144,14 @@ public final class MessageCheck {
     }
     if (message.has("error")) {
       JsonObject error = message.getAsJsonObject("error");
-      if (asker == client) {
+      if (asker.equals(client)) {
         errors.add(error);
       }
       boolean right = error.has("code") && error.has("message") && !message.has("result");
       return right ? Optional.empty() : Optional.of("an error without a code or message");
     }
     JsonElement result = message.has("result") ? message.get("result") : JsonNull.INSTANCE;
-    if (asker == client) {
+    if (asker.equals(client)) {
       results.add(result);
     }
     return LSP.result(method, result).map(fault -> "the answer to " + method + ": " + fault);
