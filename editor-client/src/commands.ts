@@ -4,6 +4,7 @@ import * as vscode from 'vscode';
 import { execute, type Connection } from './client';
 import { SECTION } from './config';
 import { chooseFormula } from './formulas';
+import { t } from './l10n';
 import type { Pages } from './pages';
 import {
   SERVER_COMMANDS,
@@ -15,9 +16,6 @@ import {
   type ScaleArgument,
 } from './protocol';
 import { askTarget, type Asker } from './scalePrompt';
-
-const APPLY = 'Write into the text';
-const LEAVE = 'Leave the text as it is';
 
 /** Asks for a target, shows the weighing list and, once confirmed, writes the new batch. */
 export async function scale(
@@ -37,22 +35,23 @@ export async function scale(
   if (!isScaleAnswer(answer)) {
     return;
   }
-  await pages.show(`Weighing list of ${place.formula}`, answer.weighingList);
-  const choice = await vscode.window.showQuickPick([APPLY, LEAVE], {
+  await pages.show(t('Weighing list of {0}', place.formula), answer.weighingList);
+  const apply = t('Write into the text');
+  const choice = await vscode.window.showQuickPick([apply, t('Leave the text as it is')], {
     title: answer.title,
-    placeHolder: `Charge ${grams(answer.charge)}, finished ${grams(answer.finished)}`,
+    placeHolder: t('Charge {0}, finished {1}', grams(answer.charge), grams(answer.finished)),
     ignoreFocusOut: true,
   });
-  if (choice !== APPLY) {
+  if (choice !== apply) {
     return;
   }
   const edit = await client.protocol2CodeConverter.asWorkspaceEdit(answer.edit);
   if (isStale(edit, before)) {
-    void vscode.window.showWarningMessage('The text has changed meanwhile; scale again.');
+    void vscode.window.showWarningMessage(t('The text has changed meanwhile; scale again.'));
     return;
   }
   if (!(await vscode.workspace.applyEdit(edit))) {
-    void vscode.window.showErrorMessage('The new batch could not be written.');
+    void vscode.window.showErrorMessage(t('The new batch could not be written.'));
   }
 }
 
@@ -95,7 +94,7 @@ export async function changes(connection: Connection, pages: Pages): Promise<voi
   const asked: ChangesArgument = { uri };
   const markdown = await execute(client, SERVER_COMMANDS.changes, asked);
   if (typeof markdown === 'string') {
-    await pages.show('Unsaved changes', markdown);
+    await pages.show(t('Unsaved changes'), markdown);
   }
 }
 
@@ -124,10 +123,10 @@ async function chooseRule(): Promise<string | undefined> {
   const atCursor = findings.filter(({ range }) => range.intersection(editor.selection));
   const rules = [...new Set((atCursor.length > 0 ? atCursor : findings).flatMap(ruleOf))];
   if (rules.length === 0) {
-    void vscode.window.showInformationMessage('There is no finding in this text.');
+    void vscode.window.showInformationMessage(t('There is no finding in this text.'));
   }
   return rules.length > 1
-    ? vscode.window.showQuickPick(rules, { title: 'Rule to explain' })
+    ? vscode.window.showQuickPick(rules, { title: t('Rule to explain') })
     : rules[0];
 }
 
