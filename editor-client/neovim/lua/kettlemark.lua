@@ -86,6 +86,16 @@ local function command_line()
   return vim.list_extend(line, { '-jar', options.jar, 'serve' })
 end
 
+--- The command line of the server, for those who start it by `vim.lsp.config`.
+function M.command(user)
+  options = vim.tbl_deep_extend('force', options, user or {})
+  local line, problem = command_line()
+  if not line then
+    error('Kettlemark ' .. problem, 0)
+  end
+  return line
+end
+
 local function request(client, method, params, handler)
   if vim.fn.has 'nvim-0.11' == 1 then
     client:request(method, params, handler)
@@ -229,6 +239,10 @@ local function open_show(command, context)
   execute(vim.lsp.get_client_by_id(context.client_id), 'kettlemark.show', command.arguments[1], show_page)
 end
 
+-- What the server's actions for scaling and the table are answered with.
+vim.lsp.commands['kettlemark.scale.ask'] = ask_scale
+vim.lsp.commands['kettlemark.show.open'] = open_show
+
 local function attach(buffer)
   local file = vim.api.nvim_buf_get_name(buffer)
   local root = M.root(file ~= '' and file or vim.fn.getcwd() .. '/untitled.kettle')
@@ -268,8 +282,6 @@ end
 --- Starts the server for every Kettlemark text that is open or will be.
 function M.setup(user)
   options = vim.tbl_deep_extend('force', options, user or {})
-  vim.lsp.commands['kettlemark.scale.ask'] = ask_scale
-  vim.lsp.commands['kettlemark.show.open'] = open_show
   local group = vim.api.nvim_create_augroup('kettlemark', { clear = true })
   vim.api.nvim_create_autocmd('FileType', {
     group = group,

@@ -29,12 +29,8 @@ class EditorWordsTest {
 
   @Test
   void theEditorsKnowEveryWord() {
-    String text = new GsonBuilder()
-            .setPrettyPrinting()
-            .disableHtmlEscaping()
-            .create()
-            .toJson(words())
-        + "\n";
+    String text =
+        new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(words()) + "\n";
     Pinned.file(LIST).check(text, getClass());
   }
 

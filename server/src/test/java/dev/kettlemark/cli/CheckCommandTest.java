@@ -62,8 +62,7 @@ class CheckCommandTest {
     Pinned.resource("cli/check-lines.txt").check(run.outWithout(folder), CheckCommandTest.class);
     run.out()
         .lines()
-        .forEach(line ->
-            assertTrue(line.matches("\\S+:\\d+:\\d+: [a-z]+: .+ \\[[a-z-]+]"), line));
+        .forEach(line -> assertTrue(line.matches("\\S+:\\d+:\\d+: [a-z]+: .+ \\[[a-z-]+]"), line));
   }
 
   @Test

@@ -25,12 +25,8 @@ class SettingsTest {
       told.addProperty("description", setting.meaning());
       list.add(setting.qualifiedName(), told);
     }
-    String text = new GsonBuilder()
-            .setPrettyPrinting()
-            .disableHtmlEscaping()
-            .create()
-            .toJson(list)
-        + "\n";
+    String text =
+        new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(list) + "\n";
     Pinned.file(LIST).check(text, getClass());
   }
 
