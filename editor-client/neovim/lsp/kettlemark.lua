@@ -8,7 +8,10 @@ return {
   filetypes = { 'kettlemark' },
   root_dir = function(buffer, found)
     local file = vim.api.nvim_buf_get_name(buffer)
-    found(require('kettlemark').root(file ~= '' and file or vim.fn.getcwd() .. '/untitled.kettle'))
+    -- A text without a name has no address that the server could speak of.
+    if file ~= '' then
+      found(require('kettlemark').root(file))
+    end
   end,
   init_options = {
     inlayHints = { grams = true, percent = true, otherScale = true },

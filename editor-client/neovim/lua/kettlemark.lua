@@ -243,9 +243,28 @@ end
 vim.lsp.commands['kettlemark.scale.ask'] = ask_scale
 vim.lsp.commands['kettlemark.show.open'] = open_show
 
-local function attach(buffer)
+local attach
+
+--- A text without a name has no address that the server could speak of.
+local function attach_once_saved(buffer)
+  -- Neovim 0.7 tells a buffer's own commands nothing of the write that names it.
+  vim.api.nvim_create_autocmd('BufWritePost', {
+    callback = function(event)
+      if event.buf == buffer then
+        attach(buffer)
+        return true
+      end
+    end,
+  })
+  tell 'the text is checked once it is saved'
+end
+
+attach = function(buffer)
   local file = vim.api.nvim_buf_get_name(buffer)
-  local root = M.root(file ~= '' and file or vim.fn.getcwd() .. '/untitled.kettle')
+  if file == '' then
+    return attach_once_saved(buffer)
+  end
+  local root = M.root(file)
   local id = clients[root]
   if not id or not vim.lsp.get_client_by_id(id) then
     local cmd, problem = command_line()
