@@ -17,6 +17,7 @@
 
 ;;; Code:
 
+(require 'cl-lib)
 (require 'subr-x)
 
 (defgroup kettlemark nil
@@ -136,12 +137,30 @@
 ;;;###autoload
 (add-to-list 'auto-mode-alist '("\\.kettle\\'" . kettlemark-mode))
 
+(defconst kettlemark--oldest-java 17)
+
+(defun kettlemark--java-version ()
+  "The feature version of `kettlemark-java'; nil where it does not work."
+  (with-temp-buffer
+    (when (and (eql 0 (ignore-errors (call-process kettlemark-java nil t nil "-version")))
+               (progn (goto-char (point-min))
+                      ;; Java 8 and older call themselves 1.8.
+                      (re-search-forward "version \"\\(?:1\\.\\)?\\([0-9]+\\)" nil t)))
+      (string-to-number (match-string 1)))))
+
 (defun kettlemark-server-command (&rest _)
   "The command line of the server."
   (unless kettlemark-jar
     (user-error "Set `kettlemark-jar' to the path of kettlemark.jar"))
   (unless (executable-find kettlemark-java)
-    (user-error "Kettlemark needs Java 17 or newer and found no program %s" kettlemark-java))
+    (user-error "Kettlemark needs Java %d or newer and found no program %s"
+                kettlemark--oldest-java kettlemark-java))
+  (let ((version (kettlemark--java-version)))
+    (cond ((null version)
+           (user-error "Kettlemark found no working Java at %s" kettlemark-java))
+          ((< version kettlemark--oldest-java)
+           (user-error "Kettlemark needs Java %d or newer and found Java %d at %s"
+                       kettlemark--oldest-java version kettlemark-java))))
   (append (list kettlemark-java) kettlemark-jvm-arguments
           (list "-jar" (expand-file-name kettlemark-jar) "serve")))
 
@@ -162,9 +181,7 @@
 (with-eval-after-load 'project
   (add-hook 'project-find-functions #'kettlemark-project 90)
   (cl-defmethod project-root ((project (head kettlemark)))
-    (cdr project))
-  (cl-defmethod project-roots ((project (head kettlemark)))
-    (list (cdr project))))
+    (cdr project)))
 
 (defun kettlemark--formula ()
   "The name of the formula or variant at point."
@@ -228,7 +245,7 @@
 (defun kettlemark--apply (edit)
   "Apply the workspace EDIT of the server."
   ;; Eglot's newer versions want to know who asks.
-  (if (> (cdr (func-arity 'eglot--apply-workspace-edit)) 1)
+  (if (> (car (func-arity 'eglot--apply-workspace-edit)) 1)
       (with-no-warnings (eglot--apply-workspace-edit edit 'kettlemark))
     (eglot--apply-workspace-edit edit)))
 

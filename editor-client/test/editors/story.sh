@@ -11,7 +11,7 @@ client=$(cd "$editors/../.." && pwd)
 name=$1
 JAR=$(realpath "${JAR:-$client/../server/target/kettlemark.jar}")
 WORK=$(mktemp -d)
-LIBRARY="$WORK/Rook Haven 50 % süß #1"
+LIBRARY="$WORK/${FOLDER:-Rook Haven 50 % süß #1}"
 LOG="$WORK/log"
 RESULTS="$client/target/editors/$name.txt"
 export JAR WORK LIBRARY LOG RESULTS

@@ -1,0 +1,63 @@
+// Lets the probe tell its stories in a real VS Code, and reads the messages that a writer would see.
+import { appendFileSync, existsSync, readFileSync, rmSync } from 'node:fs';
+import { pack, startHost, until } from './host.mjs';
+
+const { CODE_SERVER, WORK, LIBRARY, RESULTS, CLIENT } = process.env;
+const VSIX = `${CLIENT}/target/kettlemark.vsix`;
+const probe = await pack(`${CLIENT}/test/vscode/probe`, `${WORK}/probe.vsix`);
+
+await story('whole', async (host, page) => {
+  await told('whole', page);
+  await host.open(LIBRARY);
+  await told('two', page);
+});
+await story('java', async (_host, page) => {
+  await message('old', 'old Java is named', page, /needs Java 17 or newer; found Java 11 at/);
+  await message('none', 'no Java is named', page, /no working Java at \/nowhere/);
+  await message(
+    'crashes',
+    'a server that keeps crashing is left alone',
+    page,
+    /keeps ending by itself/,
+  );
+  await told('java', page);
+});
+
+async function story(name, run) {
+  const host = await startHost({
+    codeServer: CODE_SERVER,
+    folder: `${WORK}/host-${name}`,
+    extensions: [VSIX, probe],
+    environment: { STORY: name },
+  });
+  try {
+    await run(host, await host.open(LIBRARY));
+  } finally {
+    await host.close();
+  }
+}
+
+async function told(name, page) {
+  const file = `${WORK}/${name}.done`;
+  try {
+    await until(`the story ${name}`, () => existsSync(file));
+  } catch (error) {
+    await page.screenshot({ path: `${CLIENT}/target/editors/vscode-failed.png` });
+    throw error;
+  }
+  const problem = readFileSync(file, 'utf8');
+  if (problem !== '') {
+    await page.screenshot({ path: `${CLIENT}/target/editors/vscode-failed.png` });
+    throw new Error(problem);
+  }
+}
+
+/** Waits for a step of the story, then for its message on the page, and lets the story go on. */
+async function message(step, feature, page, pattern) {
+  const file = `${WORK}/${step}.step`;
+  await until(`the step ${step}`, () => existsSync(file) || existsSync(`${WORK}/java.done`));
+  const shown = page.locator('.notifications-toasts', { hasText: pattern });
+  await shown.waitFor({ timeout: 20_000 });
+  appendFileSync(RESULTS, `${feature}: ok\n`);
+  rmSync(file);
+}
