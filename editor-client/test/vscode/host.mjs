@@ -32,6 +32,10 @@ const BROWSER = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  // A page behind another is to go on as in a window of its own.
+  '--disable-background-timer-throttling',
+  '--disable-backgrounding-occluded-windows',
+  '--disable-renderer-backgrounding',
 ];
 
 /** A host of its own in `folder`; `extensions` are packages to install, `settings` the user's. */

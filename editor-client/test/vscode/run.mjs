@@ -6,35 +6,26 @@ const { CODE_SERVER, WORK, LIBRARY, RESULTS, CLIENT } = process.env;
 const VSIX = `${CLIENT}/target/kettlemark.vsix`;
 const probe = await pack(`${CLIENT}/test/vscode/probe`, `${WORK}/probe.vsix`);
 
-await story('whole', async (host, page) => {
-  await told('whole', page);
-  await host.open(LIBRARY);
-  await told('two', page);
+const host = await startHost({
+  codeServer: CODE_SERVER,
+  folder: `${WORK}/host`,
+  extensions: [VSIX, probe],
+  environment: { STORY: 'all' },
 });
-await story('java', async (_host, page) => {
+try {
+  const page = await host.open(LIBRARY);
+  await told('whole', page);
+  const second = await host.open(LIBRARY);
+  await told('two', second);
+  await second.close();
+  await page.bringToFront();
   await message('old', 'old Java is named', page, /needs Java 17 or newer; found Java 11 at/);
   await message('none', 'no Java is named', page, /no working Java at \/nowhere/);
-  await message(
-    'crashes',
-    'a server that keeps crashing is left alone',
-    page,
-    /keeps ending by itself/,
-  );
+  const crashes = 'a server that keeps crashing is left alone';
+  await message('crashes', crashes, page, /keeps ending by itself/);
   await told('java', page);
-});
-
-async function story(name, run) {
-  const host = await startHost({
-    codeServer: CODE_SERVER,
-    folder: `${WORK}/host-${name}`,
-    extensions: [VSIX, probe],
-    environment: { STORY: name },
-  });
-  try {
-    await run(host, await host.open(LIBRARY));
-  } finally {
-    await host.close();
-  }
+} finally {
+  await host.close();
 }
 
 async function told(name, page) {
@@ -56,6 +47,9 @@ async function told(name, page) {
 async function message(step, feature, page, pattern) {
   const file = `${WORK}/${step}.step`;
   await until(`the step ${step}`, () => existsSync(file) || existsSync(`${WORK}/java.done`));
+  if (!existsSync(file)) {
+    await told('java', page);
+  }
   const shown = page.locator('.notifications-toasts', { hasText: pattern });
   await shown.waitFor({ timeout: 20_000 });
   appendFileSync(RESULTS, `${feature}: ok\n`);

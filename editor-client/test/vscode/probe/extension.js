@@ -9,21 +9,27 @@ const { LIBRARY, WORK, RESULTS, STORY } = process.env;
 const SECTION = 'kettlemark';
 
 exports.activate = () => {
-  // A second window on the same folder has a host of its own, which is told from the first by this.
-  const name = STORY === 'whole' && fs.existsSync(done('whole')) ? 'two' : STORY;
-  if (STORIES[name] !== undefined) {
-    void tell(name);
+  if (STORY === undefined) {
+    return;
   }
+  // A second window on the same folder has a host of its own, which is told from the first by this.
+  void (fs.existsSync(done('whole')) ? tell('two', two) : tellAll());
 };
+
+async function tellAll() {
+  await tell('whole', whole);
+  await until('the second window', () => fs.existsSync(done('two')));
+  await tell('java', java);
+}
 
 function done(name) {
   return path.join(WORK, `${name}.done`);
 }
 
-async function tell(name) {
+async function tell(name, story) {
   let problem = '';
   try {
-    await STORIES[name]();
+    await story();
   } catch (error) {
     problem = String(error?.stack ?? error);
   }
@@ -179,7 +185,7 @@ async function whole() {
     target: { kind: 'charge', grams: 2400 },
   });
   assert.match(scaled.weighingList, /2400/);
-  const twice = await action(document, place(document, /^formula/, 'lemon'), 'Scale to 2400 g');
+  const twice = await action(document, place(document, /^formula/, 'lemon'), 'Scale to twice');
   assert.ok(await vscode.workspace.applyEdit(twice.edit));
   assert.match(lineOf(document, /^ {2}batch/), /2400 g$/);
   verified('scaling');
@@ -213,7 +219,7 @@ async function awkward(document) {
   fs.writeFileSync(path.join(alone, 'one.kettle'), mistaken);
   await finding(await open(path.join(alone, 'one.kettle')));
   verified('a file of its own');
-  // Left open, they would ask whether to be saved.
+  // Left open, it would ask whether to be saved.
   await vscode.window.showTextDocument(untitled);
   await ask('workbench.action.revertAndCloseActiveEditor');
 }
@@ -231,7 +237,7 @@ async function java() {
   const settings = vscode.workspace.getConfiguration(SECTION);
   const set = (home) => settings.update('java.home', home, vscode.ConfigurationTarget.Global);
   await set(path.join(WORK, 'old'));
-  const document = await open(path.join(LIBRARY, 'lemon.kettle'));
+  const document = await open(path.join(WORK, 'alone', 'one.kettle'));
   await step('old');
   await set('/nowhere');
   await step('none');
@@ -243,7 +249,7 @@ async function java() {
     process.kill(await until('the server', server), 'SIGKILL');
     await until('the next server', async () => {
       try {
-        return /[67]\d\d/.test(await hover(document, sugar));
+        return /1440/.test(await hover(document, sugar));
       } catch {
         return false;
       }
@@ -259,12 +265,13 @@ function step(name) {
   return until(`the reading of ${name}`, () => !fs.existsSync(path.join(WORK, `${name}.step`)));
 }
 
-/** The server that this host has started. */
+/** The server that this window's host has started. */
 function server() {
   for (const pid of fs.readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
     try {
       const words = fs.readFileSync(`/proc/${pid}/cmdline`, 'utf8').split('\0');
-      if (words.includes('serve') && words.some((word) => word.startsWith(WORK))) {
+      const parent = fs.readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1].split(' ')[1];
+      if (words.includes('serve') && Number(parent) === process.pid) {
         return Number(pid);
       }
     } catch {
@@ -273,5 +280,3 @@ function server() {
   }
   return undefined;
 }
-
-const STORIES = { whole, two, java };
