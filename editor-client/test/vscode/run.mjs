@@ -3,6 +3,7 @@ import { appendFileSync, existsSync, readFileSync, rmSync } from 'node:fs';
 import { pack, startHost, until } from './host.mjs';
 
 const { CODE_SERVER, WORK, LIBRARY, RESULTS, CLIENT } = process.env;
+const STORY_MS = 100_000;
 const VSIX = `${CLIENT}/target/kettlemark.vsix`;
 const probe = await pack(`${CLIENT}/test/vscode/probe`, `${WORK}/probe.vsix`);
 
@@ -31,7 +32,7 @@ try {
 async function told(name, page) {
   const file = `${WORK}/${name}.done`;
   try {
-    await until(`the story ${name}`, () => existsSync(file));
+    await until(`the story ${name}`, () => existsSync(file), STORY_MS);
   } catch (error) {
     await page.screenshot({ path: `${CLIENT}/target/editors/vscode-failed.png` });
     throw error;

@@ -20,6 +20,6 @@ fake_java "$WORK/old/bin/java" 11.0.22
 # A broken Java is not to take the real one's place, and the tester's own files are left alone.
 cd "$client"
 export HOME="$WORK"
-timeout 150 node test/vscode/run.mjs >> "$LOG" 2>&1
+timeout 200 node test/vscode/run.mjs >> "$LOG" 2>&1
 same_answers
 told

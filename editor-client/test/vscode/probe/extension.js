@@ -5,6 +5,7 @@ const fs = require('node:fs');
 const path = require('node:path');
 
 const PATIENCE_MS = 20_000;
+const STORY_MS = 100_000;
 const { LIBRARY, WORK, RESULTS, STORY } = process.env;
 const SECTION = 'kettlemark';
 
@@ -18,7 +19,7 @@ exports.activate = () => {
 
 async function tellAll() {
   await tell('whole', whole);
-  await until('the second window', () => fs.existsSync(done('two')));
+  await until('the second window', () => fs.existsSync(done('two')), STORY_MS);
   await tell('java', java);
 }
 
@@ -41,8 +42,8 @@ function verified(feature) {
   fs.appendFileSync(RESULTS, `${feature}: ok\n`);
 }
 
-async function until(what, condition) {
-  const end = Date.now() + PATIENCE_MS;
+async function until(what, condition, patience = PATIENCE_MS) {
+  const end = Date.now() + patience;
   for (;;) {
     const value = await condition();
     if (value) {
@@ -262,7 +263,11 @@ async function java() {
 
 function step(name) {
   fs.writeFileSync(path.join(WORK, `${name}.step`), '');
-  return until(`the reading of ${name}`, () => !fs.existsSync(path.join(WORK, `${name}.step`)));
+  return until(
+    `the reading of ${name}`,
+    () => !fs.existsSync(path.join(WORK, `${name}.step`)),
+    STORY_MS,
+  );
 }
 
 /** The server that this window's host has started. */
