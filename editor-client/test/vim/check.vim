@@ -132,6 +132,15 @@ function! s:story() abort
   call s:await('the definition', {-> getline('.') =~# '^stage syrup'})
   call s:verified('definition')
 
+  call s:go('^  all of', 'syrup')
+  ALEFindReferences
+  call s:await('the uses', {-> &filetype ==# 'ale-preview-selection'})
+  if line('$') < 3
+    call s:fail('too few uses', getline(1, '$'))
+  endif
+  pclose
+  call s:verified('references')
+
   call s:go('^  cook', '248')
   call s:action('Write 120 °C')
   call s:await('the fix', {-> s:line('^  cook') =~# '120 °C'})

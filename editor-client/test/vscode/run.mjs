@@ -15,6 +15,7 @@ const host = await startHost({
 });
 try {
   const page = await host.open(LIBRARY);
+  await colours(page);
   await told('whole', page);
   const second = await host.open(LIBRARY);
   await told('two', second);
@@ -27,6 +28,23 @@ try {
   await told('java', page);
 } finally {
   await host.close();
+}
+
+/** What the theme makes of the words, while the story goes on. */
+async function colours(page) {
+  const classOf = async (text) => {
+    const word = page.locator('.view-line span span', { hasText: new RegExp(`^${text}$`) });
+    await word.first().waitFor({ timeout: STORY_MS });
+    return word.first().getAttribute('class');
+  };
+  const seen = [];
+  for (const word of ['formula', 'lemon-chews', 'percent', 'boil']) {
+    seen.push(await classOf(word));
+  }
+  if (new Set(seen).size < 3) {
+    throw new Error(`the words look the same: ${seen}`);
+  }
+  appendFileSync(RESULTS, 'colours: ok\n');
 }
 
 async function told(name, page) {
