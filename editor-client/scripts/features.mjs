@@ -13,6 +13,7 @@ const EDITORS = [
   ['Neovim', 'neovim'],
   ['Emacs', 'emacs'],
   ['Vim', 'vim'],
+  ['Kate', 'kate'],
 ];
 
 /** In the order of the table; a test that verifies anything else is told to name it here. */

@@ -39,6 +39,7 @@ const PICTURES = {
     await open(page, 'white-fondant.kettle');
     await page.locator('.squiggly-error').first().waitFor();
     await word(page, '248').click();
+    await settled(page, 2000);
     await page.keyboard.press('Control+.');
     await page.locator('.action-widget').waitFor();
   },
