@@ -12,6 +12,11 @@ public interface Rule {
     return false;
   }
 
+  /** Whether it looks at lines alone and computes nothing, so that it holds in a text of any length. */
+  default boolean isAboutReading() {
+    return false;
+  }
+
   /** Everything of this kind in one section; a pure function. */
   List<Finding> check(Subject subject);
 }

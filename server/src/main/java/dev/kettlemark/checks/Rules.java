@@ -248,8 +248,9 @@ public final class Rules {
 
   private static List<Finding> found(Subject subject) {
     List<Finding> findings = new ArrayList<>();
+    boolean isReadOnly = subject.excess().isPresent();
     for (Rule rule : ALL) {
-      if (!rule.isAboutAcceptances()) {
+      if (isReadOnly ? rule.isAboutReading() : !rule.isAboutAcceptances()) {
         findings.addAll(rule.check(subject));
       }
     }

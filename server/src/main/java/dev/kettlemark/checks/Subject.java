@@ -22,6 +22,7 @@ import dev.kettlemark.text.Span;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** What a rule looks at: one section, what it declares, what follows from it, and whatever it asks for. */
@@ -29,16 +30,23 @@ public final class Subject {
 
   private final Entry entry;
   private final Scope scope;
+  private final OptionalInt excess;
   private final Optional<ComputedFormula> formula;
 
   Subject(Entry entry, Scope scope) {
     this.entry = entry;
     this.scope = scope;
-    this.formula = scope.ask(new OwnFormula(entry));
+    this.excess = scope.ask(Lookup.excessOf(entry.uri()));
+    this.formula = excess.isPresent() ? Optional.empty() : scope.ask(new OwnFormula(entry));
   }
 
   public Entry entry() {
     return entry;
+  }
+
+  /** The number of characters of a text that is too long to be checked; empty for all others. */
+  OptionalInt excess() {
+    return excess;
   }
 
   /** The section's tree, for mistakes of spelling and shape. */

@@ -1,10 +1,13 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Lookup;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Reports what cannot be read: a broken line, an unknown fact word, an unclosed quote.
+ * Reports what cannot be read: a broken line, an unknown fact word, an unclosed quote,
+ * and a text so long that it is read and not checked.
  *
  * <p>A line that nobody can read is a line that nobody weighs.
  */
@@ -20,11 +23,29 @@ public final class UnreadableText implements Rule {
   }
 
   @Override
+  public boolean isAboutReading() {
+    return true;
+  }
+
+  @Override
   public List<Finding> check(Subject subject) {
-    return Stream.concat(
+    return Stream.of(
+            excess(subject),
             subject.section().problems().stream().map(p -> INFO.at(p.span(), "%s", p.message())),
             subject.entry().reading().problems().stream()
                 .map(p -> INFO.at(p.span(), "%s", p.message())))
+        .flatMap(findings -> findings)
         .toList();
+  }
+
+  private static Stream<Finding> excess(Subject subject) {
+    return subject.excess().stream()
+        .filter(characters -> subject.ask(Lookup.opens(subject.entry())))
+        .mapToObj(characters -> INFO.at(
+                subject.section().lines().get(0).span(),
+                "the text has %d characters, and beyond %d it is read but not checked",
+                characters,
+                Document.MOST_CHARACTERS)
+            .because("every key would have to wait for it; split it into several files"));
   }
 }

@@ -19,6 +19,9 @@ import java.util.Optional;
  */
 public record Document(String uri, boolean builtIn, ParsedText text, List<Entry> entries) {
 
+  /** In a longer text names count and lines are read, but nothing is computed or checked. */
+  public static final int MOST_CHARACTERS = 1_000_000;
+
   public Document {
     entries = List.copyOf(entries);
   }
@@ -29,6 +32,11 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
 
   public static Document builtIn(String uri, String text) {
     return read(uri, true, ParsedText.of(text), Map.of());
+  }
+
+  /** Whether it is too long to be computed and checked at every key. */
+  public boolean isTooLong() {
+    return text.source().text().length() > MOST_CHARACTERS;
   }
 
   /** The document after an edit; sections that the edit did not touch are not read again. */

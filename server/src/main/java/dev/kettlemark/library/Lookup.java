@@ -1,8 +1,10 @@
 package dev.kettlemark.library;
 
+import dev.kettlemark.syntax.Section;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** The questions about names, houses and the day. */
@@ -45,9 +47,39 @@ public final class Lookup {
     return new HouseOf(uri);
   }
 
+  /** The number of characters of a document that is too long to be checked; empty for all others. */
+  public static Question<OptionalInt> excessOf(String uri) {
+    return new ExcessOf(uri);
+  }
+
+  /** Whether a section is the first of its document. */
+  public static Question<Boolean> opens(Entry entry) {
+    return new Opens(entry.uri(), entry.section());
+  }
+
   /** The day at which a library is looked at. */
   public static Question<LocalDate> today() {
     return new Today();
+  }
+
+  private record ExcessOf(String uri) implements Question<OptionalInt> {
+    @Override
+    public OptionalInt ask(Snapshot snapshot) {
+      return snapshot.library().document(uri).filter(Document::isTooLong).stream()
+          .mapToInt(document -> document.text().source().text().length())
+          .findFirst();
+    }
+  }
+
+  private record Opens(String uri, Section section) implements Question<Boolean> {
+    @Override
+    public Boolean ask(Snapshot snapshot) {
+      return snapshot
+          .library()
+          .document(uri)
+          .filter(document -> document.entries().get(0).section() == section)
+          .isPresent();
+    }
   }
 
   private record Today() implements Question<LocalDate> {
