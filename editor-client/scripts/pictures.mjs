@@ -1,7 +1,10 @@
 // Takes the pictures of README and walkthrough of the real thing: VS Code with the packed extension.
 //
 //   CODE_SERVER=folder node scripts/pictures.mjs [NAME...]
+//
+// Needs chromium, the fonts of fonts-dejavu-core, and pngquant.
 import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { startHost } from '../test/vscode/host.mjs';
@@ -44,6 +47,13 @@ const PICTURES = {
     await page.locator('.action-widget').waitFor();
   },
 
+  async mistake(page) {
+    await open(page, 'white-fondant.kettle');
+    await page.locator('.squiggly-error').first().waitFor();
+    await word(page, '248').hover();
+    await page.locator('.monaco-hover:visible', { hasText: 'burns at' }).first().waitFor();
+  },
+
   async hover(page) {
     await open(page, 'heather-nougat.kettle');
     await word(page, 'glucose-syrup-42').hover();
@@ -62,6 +72,8 @@ const PICTURES = {
     }
     await page.locator('.quick-input-widget', { hasText: 'Write into the text' }).waitFor();
     await preview(page, 'white-sugar');
+    // Away from the border between the two, which would light up.
+    await page.mouse.move(400, 600);
   },
 
   async table(page) {
@@ -104,6 +116,7 @@ async function take(name, show) {
     await host.close();
     rmSync(work, { recursive: true, force: true });
   }
+  spawnSync('pngquant', ['--force', '--ext', '.png', '--nofs', '128', path], { stdio: 'inherit' });
   const { size } = statSync(path);
   console.log(`${path}: ${Math.round(size / 1000)} kB`);
   if (size > MOST_BYTES) {
