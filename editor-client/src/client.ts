@@ -12,6 +12,7 @@ import {
   type LanguageClientOptions,
 } from 'vscode-languageclient/node';
 import { Config, NEEDS_RESTART, SECTION } from './config';
+import { CLIENT_COMMANDS } from './protocol';
 import { Crashes } from './crashes';
 import { t } from './l10n';
 import { findJava, launchCommand, type JavaSearch, type LaunchCommand } from './server';
@@ -144,7 +145,8 @@ export class Connection implements vscode.Disposable {
         { scheme: 'file', language: 'kettlemark' },
         { scheme: 'untitled', language: 'kettlemark' },
       ],
-      initializationOptions: config.forServer(),
+      // The server offers the commands of this client only to a client that names them.
+      initializationOptions: { ...config.forServer(), commands: Object.values(CLIENT_COMMANDS) },
       outputChannel: this.output,
       traceOutputChannel: this.trace,
       synchronize: { fileEvents: this.watcher },

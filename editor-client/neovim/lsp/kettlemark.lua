@@ -16,5 +16,7 @@ return {
   init_options = {
     inlayHints = { grams = true, percent = true, otherScale = true },
     codeLens = { totals = true },
+    -- The server offers commands of a client only to one that names them.
+    commands = { 'kettlemark.scale.ask', 'kettlemark.show.open' },
   },
 }

@@ -275,7 +275,10 @@ attach = function(buffer)
       name = 'kettlemark',
       cmd = cmd,
       root_dir = root,
-      init_options = options.settings,
+      -- The server offers commands of a client only to one that names them.
+      init_options = vim.tbl_extend('force', options.settings, {
+        commands = { 'kettlemark.scale.ask', 'kettlemark.show.open' },
+      }),
       settings = { kettlemark = options.settings },
       on_attach = options.on_attach,
     }
