@@ -257,7 +257,24 @@ function stories.whole()
   check_end(client)
 end
 
+--- What Neovim 0.11 would read, as far as an older one can tell.
+local function check_config()
+  local config = dofile(vim.api.nvim_get_runtime_file('lsp/kettlemark.lua', false)[1])
+  assert(config.filetypes[1] == 'kettlemark')
+  local root
+  config.root_dir(0, function(folder)
+    root = folder
+  end)
+  assert(root == os.getenv 'LIBRARY', tostring(root))
+  local line = require('kettlemark').command { jar = os.getenv 'JAR' }
+  assert(line[#line] == 'serve', vim.inspect(line))
+  assert(not pcall(require('kettlemark').command, { jar = '/nowhere.jar' }))
+end
+
 function stories.awkward()
+  require('kettlemark').setup { jar = os.getenv 'JAR' }
+  open(LEMON)
+  check_config()
   require('kettlemark').setup { jar = os.getenv 'JAR' }
   vim.cmd 'enew'
   vim.api.nvim_buf_set_lines(0, 0, -1, false, vim.fn.readfile(LEMON))
