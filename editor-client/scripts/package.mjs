@@ -6,6 +6,13 @@ import { createVSIX } from '@vscode/vsce';
 const JAR = '../server/target/kettlemark.jar';
 const FILES = [
   ['package.json', 'package.json'],
+  ['package.nls.json', 'package.nls.json'],
+  ['package.nls.de.json', 'package.nls.de.json'],
+  ['l10n', 'l10n'],
+  ['icon.png', 'icon.png'],
+  ['icons', 'icons'],
+  ['pictures', 'pictures'],
+  ['../samples/gannet-slip', 'samples'],
   ['README.md', 'README.md'],
   ['../LICENSE', 'LICENSE'],
   ['language-configuration.json', 'language-configuration.json'],

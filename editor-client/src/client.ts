@@ -2,17 +2,24 @@
 
 import * as vscode from 'vscode';
 import {
+  CloseAction,
   DidChangeConfigurationNotification,
+  ErrorAction,
   ExecuteCommandRequest,
   LanguageClient,
+  State,
+  type ErrorHandler,
   type LanguageClientOptions,
 } from 'vscode-languageclient/node';
 import { Config, NEEDS_RESTART, SECTION } from './config';
 import { CLIENT_COMMANDS } from './protocol';
-import { findJava, launchCommand, type LaunchCommand } from './server';
+import { Crashes } from './crashes';
+import { t } from './l10n';
+import { findJava, launchCommand, type JavaSearch, type LaunchCommand } from './server';
+import { Status } from './status';
 
-const OPEN_SETTINGS = 'Open Settings';
-const TRY_AGAIN = 'Try Again';
+/** This many messages that cannot be read or written are passed over. */
+const MOST_GARBLED = 3;
 
 export class Connection implements vscode.Disposable {
   private client: LanguageClient | undefined;
@@ -20,9 +27,12 @@ export class Connection implements vscode.Disposable {
   private readonly output = vscode.window.createOutputChannel('Kettlemark', { log: true });
   private readonly trace = vscode.window.createOutputChannel('Kettlemark Trace', { log: true });
   private readonly watcher = vscode.workspace.createFileSystemWatcher('**/*.kettle');
+  private readonly status = new Status(this.watcher);
+  private readonly crashes = new Crashes();
   private readonly owned = [
     this.output,
     this.trace,
+    this.status,
     this.watcher,
     vscode.workspace.onDidChangeConfiguration((change) => {
       if (NEEDS_RESTART.some((name) => change.affectsConfiguration(`${SECTION}.${name}`))) {
@@ -41,6 +51,7 @@ export class Connection implements vscode.Disposable {
 
   /** Starts the server, or a new one in place of the old. */
   restart(): Promise<void> {
+    this.crashes.forget();
     return this.inOrder(async () => {
       await this.close();
       await this.open();
@@ -54,7 +65,7 @@ export class Connection implements vscode.Disposable {
   /** The running client; undefined, said to the writer, when there is none. */
   running(): LanguageClient | undefined {
     if (this.client?.isRunning() !== true) {
-      void vscode.window.showWarningMessage('The Kettlemark server is not running.');
+      void vscode.window.showWarningMessage(t('The Kettlemark server is not running.'));
       return undefined;
     }
     return this.client;
@@ -64,18 +75,33 @@ export class Connection implements vscode.Disposable {
     this.output.show();
   }
 
+  /** What can be done about the server, from the menu of its status. */
+  async showMenu(): Promise<void> {
+    const restart = t('Restart Server');
+    const show = t('Show Output');
+    const trace = t('Show Trace');
+    const choice = await vscode.window.showQuickPick([show, restart, trace], {
+      title: t('Kettlemark server'),
+    });
+    if (choice === restart) {
+      await this.restart();
+    } else if (choice === show) {
+      this.showOutput();
+    } else if (choice === trace) {
+      this.trace.show();
+    }
+  }
+
   dispose(): void {
     vscode.Disposable.from(...this.owned).dispose();
   }
 
   private async open(): Promise<void> {
     const config = settingsNow();
-    const search = await findJava({
-      javaHome: config.get('java.home'),
-      environment: process.env,
-      platform: process.platform,
-    });
+    this.status.tell({ kind: 'starting' });
+    const search = await javaNow();
     if (search.kind === 'unusable') {
+      this.status.tell({ kind: 'failed', reason: search.message });
       this.output.error(search.message);
       void this.offerHelp(search.message);
       return;
@@ -85,10 +111,11 @@ export class Connection implements vscode.Disposable {
     await this.connect(
       launchCommand(search.java, this.jar, config.get('server.jvmArguments')),
       config,
+      t('Java {0} at {1}', version.toString(), program),
     );
   }
 
-  private async connect(launch: LaunchCommand, config: Config): Promise<void> {
+  private async connect(launch: LaunchCommand, config: Config, java: string): Promise<void> {
     const client = new LanguageClient(
       SECTION,
       'Kettlemark',
@@ -97,9 +124,16 @@ export class Connection implements vscode.Disposable {
       this.options(config),
     );
     this.client = client;
+    client.onDidChangeState(({ newState }) => {
+      // A client that was replaced has nothing more to say.
+      if (this.client === client) {
+        this.tellState(newState, java);
+      }
+    });
     try {
       await client.start();
     } catch (error) {
+      this.status.tell({ kind: 'failed', reason: String(error) });
       // The client has shown the failure already; the next restart begins afresh.
       this.output.error(`The server did not start: ${String(error)}`);
     }
@@ -116,7 +150,47 @@ export class Connection implements vscode.Disposable {
       outputChannel: this.output,
       traceOutputChannel: this.trace,
       synchronize: { fileEvents: this.watcher },
+      errorHandler: this.errorHandler(),
     };
+  }
+
+  private tellState(state: State, java: string): void {
+    if (state === State.Running) {
+      this.status.tell({ kind: 'running', java });
+    } else if (state === State.Starting) {
+      this.status.tell({ kind: 'starting' });
+    } else {
+      this.status.tell({ kind: 'stopped' });
+    }
+  }
+
+  private errorHandler(): ErrorHandler {
+    return {
+      error: (_error, _message, count) => ({
+        action: (count ?? 0) <= MOST_GARBLED ? ErrorAction.Continue : ErrorAction.Shutdown,
+      }),
+      closed: () => {
+        if (this.crashes.mayRestart()) {
+          this.output.warn('The server ended by itself and is started again.');
+          return { action: CloseAction.Restart, handled: true };
+        }
+        const reason = t('The Kettlemark server keeps ending by itself and is not started again.');
+        this.status.tell({ kind: 'failed', reason });
+        void this.offerRestart(reason);
+        return { action: CloseAction.DoNotRestart, handled: true };
+      },
+    };
+  }
+
+  private async offerRestart(message: string): Promise<void> {
+    const restart = t('Restart Server');
+    const show = t('Show Output');
+    const answer = await vscode.window.showErrorMessage(message, restart, show);
+    if (answer === restart) {
+      await this.restart();
+    } else if (answer === show) {
+      this.showOutput();
+    }
   }
 
   /** Tells new settings to a server that is pushed to; one that asks for them is woken by it. */
@@ -130,16 +204,19 @@ export class Connection implements vscode.Disposable {
   private async close(): Promise<void> {
     const client = this.client;
     this.client = undefined;
+    this.status.tell({ kind: 'stopped' });
     if (client?.needsStop() === true) {
       await client.dispose();
     }
   }
 
   private async offerHelp(message: string): Promise<void> {
-    const answer = await vscode.window.showErrorMessage(message, OPEN_SETTINGS, TRY_AGAIN);
-    if (answer === OPEN_SETTINGS) {
+    const openSettings = t('Open Settings');
+    const tryAgain = t('Try Again');
+    const answer = await vscode.window.showErrorMessage(message, openSettings, tryAgain);
+    if (answer === openSettings) {
       await vscode.commands.executeCommand('workbench.action.openSettings', `${SECTION}.java.home`);
-    } else if (answer === TRY_AGAIN) {
+    } else if (answer === tryAgain) {
       await this.restart();
     }
   }
@@ -168,6 +245,15 @@ export async function execute(
     void vscode.window.showErrorMessage(`Kettlemark: ${reason}`);
     return undefined;
   }
+}
+
+/** The Java runtime that the settings and the machine offer now. */
+export function javaNow(): Promise<JavaSearch> {
+  return findJava({
+    javaHome: settingsNow().get('java.home'),
+    environment: process.env,
+    platform: process.platform,
+  });
 }
 
 function settingsNow(): Config {

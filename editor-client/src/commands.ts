@@ -4,6 +4,7 @@ import * as vscode from 'vscode';
 import { execute, type Connection } from './client';
 import { SECTION } from './config';
 import { chooseFormula } from './formulas';
+import { t } from './l10n';
 import type { Pages } from './pages';
 import {
   SERVER_COMMANDS,
@@ -14,12 +15,10 @@ import {
   type ExplainRuleArgument,
   type FormulaPlace,
   type ScaleArgument,
+  type UsedArgument,
   type WhatIfArgument,
 } from './protocol';
 import { askTarget, type Asker } from './scalePrompt';
-
-const APPLY = 'Write into the text';
-const LEAVE = 'Leave the text as it is';
 
 /** Asks for a target, shows the weighing list and, once confirmed, writes the new batch. */
 export async function scale(
@@ -39,36 +38,66 @@ export async function scale(
   if (!isScaleAnswer(answer)) {
     return;
   }
-  await pages.show(`Weighing list of ${place.formula}`, answer.weighingList);
-  const choice = await vscode.window.showQuickPick([APPLY, LEAVE], {
+  await pages.show(t('Weighing list of {0}', place.formula), answer.weighingList);
+  const apply = t('Write into the text');
+  const choice = await vscode.window.showQuickPick([apply, t('Leave the text as it is')], {
     title: answer.title,
-    placeHolder: `Charge ${grams(answer.charge)}, finished ${grams(answer.finished)}`,
+    placeHolder: t('Charge {0}, finished {1}', grams(answer.charge), grams(answer.finished)),
     ignoreFocusOut: true,
   });
-  if (choice !== APPLY) {
+  if (choice !== apply) {
     return;
   }
   const edit = await client.protocol2CodeConverter.asWorkspaceEdit(answer.edit);
   if (isStale(edit, before)) {
-    void vscode.window.showWarningMessage('The text has changed meanwhile; scale again.');
+    void vscode.window.showWarningMessage(t('The text has changed meanwhile; scale again.'));
     return;
   }
   if (!(await vscode.workspace.applyEdit(edit))) {
-    void vscode.window.showErrorMessage('The new batch could not be written.');
+    void vscode.window.showErrorMessage(t('The new batch could not be written.'));
   }
 }
 
-/** Shows a formula as a table. */
-export async function show(connection: Connection, pages: Pages, argument: unknown): Promise<void> {
+/** Opens a page about a formula: the one of the argument, the one at the cursor, or one that is picked. */
+export function formulaPage(
+  command: string,
+  title: (formula: string) => string,
+): (connection: Connection, pages: Pages, argument: unknown) => Promise<void> {
+  return async (connection, pages, argument) => {
+    const client = connection.running();
+    const place = client && (await placeOrChoice(argument));
+    if (client === undefined || place === undefined) {
+      return;
+    }
+    const asked: FormulaPlace = { uri: place.uri, formula: place.formula };
+    const markdown = await execute(client, command, asked);
+    if (typeof markdown === 'string') {
+      await pages.show(title(place.formula), markdown);
+    }
+  };
+}
+
+/** Shows where an ingredient, a formula or a stage is used; proposes the word at the cursor. */
+export async function used(connection: Connection, pages: Pages): Promise<void> {
   const client = connection.running();
-  const place = client && (await placeOrChoice(argument));
-  if (client === undefined || place === undefined) {
+  const editor = vscode.window.activeTextEditor;
+  if (client === undefined || editor === undefined) {
     return;
   }
-  const asked: FormulaPlace = { uri: place.uri, formula: place.formula };
-  const markdown = await execute(client, SERVER_COMMANDS.show, asked);
+  const { document, selection } = editor;
+  const word = document.getWordRangeAtPosition(selection.active);
+  const name = await enterName(
+    t('Where is it used?'),
+    t('Ingredient, formula or stage'),
+    word && document.getText(word),
+  );
+  if (name === undefined) {
+    return;
+  }
+  const asked: UsedArgument = { uri: document.uri.toString(), name };
+  const markdown = await execute(client, SERVER_COMMANDS.used, asked);
   if (typeof markdown === 'string') {
-    await pages.show(place.formula, markdown);
+    await pages.show(t('Where {0} is used', name), markdown);
   }
 }
 
@@ -79,19 +108,33 @@ export async function whatIf(
   argument: unknown,
 ): Promise<void> {
   const client = connection.running();
-  if (client === undefined || !isWhatIf(argument)) {
+  const asked = client && (isWhatIf(argument) ? argument : await askWhatIf());
+  if (client === undefined || asked === undefined) {
     return;
   }
-  const asked: WhatIfArgument = {
-    uri: argument.uri,
-    formula: argument.formula,
-    replace: argument.replace,
-    by: argument.by,
-  };
   const markdown = await execute(client, SERVER_COMMANDS.whatIf, asked);
   if (typeof markdown === 'string') {
     await pages.show(`${asked.replace} or ${asked.by}`, markdown);
   }
+}
+
+async function askWhatIf(): Promise<WhatIfArgument | undefined> {
+  const place = await chooseFormula();
+  const title = t('What if');
+  const replace = place && (await enterName(title, t('Material of the formula')));
+  const by = replace && (await enterName(title, t('Material in its place')));
+  return place && replace && by
+    ? { uri: place.uri, formula: place.formula, replace, by }
+    : undefined;
+}
+
+async function enterName(
+  title: string,
+  prompt: string,
+  value?: string,
+): Promise<string | undefined> {
+  const entered = await vscode.window.showInputBox({ title, prompt, value: value ?? '' });
+  return entered?.trim() === '' ? undefined : entered?.trim();
 }
 
 /** Shows the page of the rule behind a finding at the cursor, or of any finding in the text. */
@@ -119,7 +162,7 @@ export async function changes(connection: Connection, pages: Pages): Promise<voi
   const asked: ChangesArgument = { uri };
   const markdown = await execute(client, SERVER_COMMANDS.changes, asked);
   if (typeof markdown === 'string') {
-    await pages.show('Unsaved changes', markdown);
+    await pages.show(t('Unsaved changes'), markdown);
   }
 }
 
@@ -148,10 +191,10 @@ async function chooseRule(): Promise<string | undefined> {
   const atCursor = findings.filter(({ range }) => range.intersection(editor.selection));
   const rules = [...new Set((atCursor.length > 0 ? atCursor : findings).flatMap(ruleOf))];
   if (rules.length === 0) {
-    void vscode.window.showInformationMessage('There is no finding in this text.');
+    void vscode.window.showInformationMessage(t('There is no finding in this text.'));
   }
   return rules.length > 1
-    ? vscode.window.showQuickPick(rules, { title: 'Rule to explain' })
+    ? vscode.window.showQuickPick(rules, { title: t('Rule to explain') })
     : rules[0];
 }
 

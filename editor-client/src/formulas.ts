@@ -6,6 +6,7 @@
  */
 
 import * as vscode from 'vscode';
+import { t } from './l10n';
 import { CLIENT_COMMANDS, isFormulaPlace, type FormulaPlace } from './protocol';
 
 const NAMING_COMMANDS: readonly string[] = Object.values(CLIENT_COMMANDS);
@@ -23,12 +24,12 @@ export async function chooseFormula(): Promise<FormulaPlace | undefined> {
   }
   const places = distinct((await lensesOf(document)).flatMap(placeOf));
   if (places.length === 0) {
-    void vscode.window.showInformationMessage('There is no formula at the cursor.');
+    void vscode.window.showInformationMessage(t('There is no formula at the cursor.'));
     return undefined;
   }
   const picked = await vscode.window.showQuickPick(
     places.map((place) => ({ label: place.formula, place })),
-    { title: 'Formula' },
+    { title: t('Formula') },
   );
   return picked?.place;
 }

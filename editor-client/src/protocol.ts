@@ -13,12 +13,17 @@ export const SERVER_COMMANDS = {
   explainRule: 'kettlemark.explainRule',
   changes: 'kettlemark.changes',
   whatIf: 'kettlemark.whatIf',
+  explain: 'kettlemark.explain',
+  label: 'kettlemark.label',
+  trials: 'kettlemark.trials',
+  used: 'kettlemark.used',
 } as const;
 
 /** Commands of this client that the server's code actions and code lenses refer to. */
 export const CLIENT_COMMANDS = {
   askScale: 'kettlemark.scale.ask',
   openShow: 'kettlemark.show.open',
+  openWhatIf: 'kettlemark.whatIf.open',
 } as const;
 
 /** A formula by name, and a document of its library. */
@@ -67,6 +72,12 @@ export interface ChangesArgument {
 }
 
 /** A material of a formula and what may stand in its place; nothing is edited. */
+/** A document of the library, and the name that is looked for. */
+export interface UsedArgument {
+  readonly uri: string;
+  readonly name: string;
+}
+
 export interface WhatIfArgument extends FormulaPlace {
   readonly replace: string;
   readonly by: string;

@@ -1,5 +1,6 @@
 /** Asks what a formula is to be taken to, and turns the answers into the server's argument. */
 
+import { t } from './l10n';
 import type { ScaleTarget } from './protocol';
 
 /** The two ways of asking; both give undefined when the writer turns back. */
@@ -19,23 +20,35 @@ export interface Choice<T> {
   readonly value: T;
 }
 
-const TITLE = 'Scale formula';
-
 type Kind = ScaleTarget['kind'];
 
-const KINDS: readonly Choice<Kind>[] = [
-  { value: 'charge', label: 'Charge', detail: 'grams of all that is weighed in' },
-  { value: 'finished', label: 'Finished weight', detail: 'grams after cook-off and loss' },
-  { value: 'pieces', label: 'Pieces', detail: 'a number of pieces of one weight, with loss' },
-  { value: 'moulds', label: 'Moulds', detail: 'a number of filled moulds' },
-  { value: 'frames', label: 'Frames', detail: 'a number of filled frames' },
-  { value: 'bowl', label: 'Bowl', detail: 'as much as a bowl can whip' },
-  { value: 'ingredient', label: 'Ingredient in hand', detail: 'grams of one ingredient to use up' },
-];
+function kinds(): readonly Choice<Kind>[] {
+  return [
+    { value: 'charge', label: t('Charge'), detail: t('grams of all that is weighed in') },
+    {
+      value: 'finished',
+      label: t('Finished weight'),
+      detail: t('grams after cook-off and loss'),
+    },
+    {
+      value: 'pieces',
+      label: t('Pieces'),
+      detail: t('a number of pieces of one weight, with loss'),
+    },
+    { value: 'moulds', label: t('Moulds'), detail: t('a number of filled moulds') },
+    { value: 'frames', label: t('Frames'), detail: t('a number of filled frames') },
+    { value: 'bowl', label: t('Bowl'), detail: t('as much as a bowl can whip') },
+    {
+      value: 'ingredient',
+      label: t('Ingredient in hand'),
+      detail: t('grams of one ingredient to use up'),
+    },
+  ];
+}
 
 /** The target that the writer asks for, or undefined when they turn back at any question. */
 export async function askTarget(asker: Asker): Promise<ScaleTarget | undefined> {
-  const kind = await asker.choose(`${TITLE} to`, KINDS);
+  const kind = await asker.choose(t('Scale formula to'), kinds());
   return kind === undefined ? undefined : QUESTIONS[kind](asker);
 }
 
@@ -46,26 +59,28 @@ export function readNumber(text: string): number | undefined {
 
 const QUESTIONS: Readonly<Record<Kind, (asker: Asker) => Promise<ScaleTarget | undefined>>> = {
   async charge(asker) {
-    const grams = await enterWeight(asker, 'Charge in grams');
+    const grams = await enterWeight(asker, t('Charge in grams'));
     return grams === undefined ? undefined : { kind: 'charge', grams };
   },
 
   async finished(asker) {
-    const grams = await enterWeight(asker, 'Finished weight in grams');
+    const grams = await enterWeight(asker, t('Finished weight in grams'));
     return grams === undefined ? undefined : { kind: 'finished', grams };
   },
 
   async pieces(asker) {
-    const pieces = await enterCount(asker, 'Number of pieces');
+    const pieces = await enterCount(asker, t('Number of pieces'));
     if (pieces === undefined) {
       return undefined;
     }
-    const pieceGrams = await enterWeight(asker, 'Weight of one piece in grams');
+    const pieceGrams = await enterWeight(asker, t('Weight of one piece in grams'));
     if (pieceGrams === undefined) {
       return undefined;
     }
-    const loss = await asker.enter(TITLE, 'Loss in percent; empty for what is declared', (text) =>
-      text.trim() === '' ? undefined : lossProblem(text),
+    const loss = await asker.enter(
+      t('Scale formula'),
+      t('Loss in percent; empty for what is declared'),
+      (text) => (text.trim() === '' ? undefined : lossProblem(text)),
     );
     if (loss === undefined) {
       return undefined;
@@ -76,23 +91,31 @@ const QUESTIONS: Readonly<Record<Kind, (asker: Asker) => Promise<ScaleTarget | u
       : { kind: 'pieces', pieces, pieceGrams, lossPercent };
   },
 
-  moulds: (asker) => askFilled(asker, 'moulds', 'mould'),
+  moulds: (asker) =>
+    askFilled(asker, 'moulds', {
+      count: t('Number of moulds'),
+      name: t("Name of the mould; empty for the formula's own"),
+    }),
 
-  frames: (asker) => askFilled(asker, 'frames', 'frame'),
+  frames: (asker) =>
+    askFilled(asker, 'frames', {
+      count: t('Number of frames'),
+      name: t("Name of the frame; empty for the formula's own"),
+    }),
 
   async bowl(asker) {
-    const name = await enterOptionalName(asker, 'bowl');
+    const name = await enterOptionalName(asker, t("Name of the bowl; empty for the formula's own"));
     return name === undefined ? undefined : { kind: 'bowl', ...named(name) };
   },
 
   async ingredient(asker) {
-    const name = await asker.enter(TITLE, 'Name of the ingredient', (text) =>
-      text.trim() === '' ? 'write the name that the formula uses' : undefined,
+    const name = await asker.enter(t('Scale formula'), t('Name of the ingredient'), (text) =>
+      text.trim() === '' ? t('write the name that the formula uses') : undefined,
     );
     if (name === undefined) {
       return undefined;
     }
-    const grams = await enterWeight(asker, `Grams of ${name.trim()} in hand`);
+    const grams = await enterWeight(asker, t('Grams of {0} in hand', name.trim()));
     return grams === undefined ? undefined : { kind: 'ingredient', name: name.trim(), grams };
   },
 };
@@ -100,13 +123,13 @@ const QUESTIONS: Readonly<Record<Kind, (asker: Asker) => Promise<ScaleTarget | u
 async function askFilled(
   asker: Asker,
   kind: 'moulds' | 'frames',
-  one: string,
+  prompts: { readonly count: string; readonly name: string },
 ): Promise<ScaleTarget | undefined> {
-  const count = await enterCount(asker, `Number of ${kind}`);
+  const count = await enterCount(asker, prompts.count);
   if (count === undefined) {
     return undefined;
   }
-  const name = await enterOptionalName(asker, one);
+  const name = await enterOptionalName(asker, prompts.name);
   return name === undefined ? undefined : { kind, count, ...named(name) };
 }
 
@@ -123,12 +146,12 @@ async function enterNumber(
   prompt: string,
   problem: (text: string) => string | undefined,
 ): Promise<number | undefined> {
-  const text = await asker.enter(TITLE, prompt, problem);
+  const text = await asker.enter(t('Scale formula'), prompt, problem);
   return text === undefined ? undefined : readNumber(text);
 }
 
-function enterOptionalName(asker: Asker, one: string): Promise<string | undefined> {
-  return asker.enter(TITLE, `Name of the ${one}; empty for the formula's own`, () => undefined);
+function enterOptionalName(asker: Asker, prompt: string): Promise<string | undefined> {
+  return asker.enter(t('Scale formula'), prompt, () => undefined);
 }
 
 function named(name: string): { name?: string } {
@@ -138,20 +161,20 @@ function named(name: string): { name?: string } {
 function weightProblem(text: string): string | undefined {
   const grams = readNumber(text);
   return grams === undefined || grams === 0
-    ? 'write grams as a number above 0, such as 1500 or 0.5'
+    ? t('write grams as a number above 0, such as 1500 or 0.5')
     : undefined;
 }
 
 function countProblem(text: string): string | undefined {
   const count = readNumber(text);
   return count === undefined || count === 0 || !Number.isInteger(count)
-    ? 'write a whole number above 0, such as 24'
+    ? t('write a whole number above 0, such as 24')
     : undefined;
 }
 
 function lossProblem(text: string): string | undefined {
   const loss = readNumber(text);
   return loss === undefined || loss >= 100
-    ? 'write percent as a number from 0 to below 100, such as 4'
+    ? t('write percent as a number from 0 to below 100, such as 4')
     : undefined;
 }

@@ -3,6 +3,7 @@
 import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import * as path from 'node:path';
+import { t } from './l10n';
 
 export const OLDEST_JAVA = 17;
 
@@ -59,6 +60,14 @@ export function launchCommand(
   return { command: java.program, args: [...jvmArguments, '-jar', jar, 'serve'] };
 }
 
+/** The program and arguments that check a folder, one line a finding, without the server. */
+export function checkCommand(java: Java, jar: string, folder: string): LaunchCommand {
+  return {
+    command: java.program,
+    args: ['-XX:+UseSerialGC', '-jar', jar, 'check', '--format', 'line', folder],
+  };
+}
+
 /** Reads the feature version from what `java -version` prints; 8 and older call themselves 1.8. */
 export function parseVersion(text: string): number | undefined {
   const match = /version "(\d+)(?:\.(\d+))?/.exec(text);
@@ -106,16 +115,17 @@ function askVersion(program: string): Promise<number | undefined> {
 }
 
 function refusal(program: string, origin: JavaOrigin, version: number | undefined): string {
+  const place = `${program} (${origin === 'the search path' ? t('the search path') : origin})`;
   return version === undefined
-    ? `no working Java at ${program} (${origin})`
-    : `Java ${version.toString()} at ${program} (${origin})`;
+    ? t('no working Java at {0}', place)
+    : t('Java {0} at {1}', version.toString(), place);
 }
 
 function explain(refusals: readonly string[]): string {
-  const found = refusals.length === 0 ? 'none was found' : `found ${refusals.join(', ')}`;
-  return (
-    `Kettlemark needs Java ${OLDEST_JAVA.toString()} or newer; ${found}. ` +
-    `Install a Java runtime, for example the package "openjdk-17-jre" of Debian and Ubuntu, ` +
-    `or set "kettlemark.java.home" to the folder of one.`
+  const found = refusals.length === 0 ? t('none was found') : t('found {0}', refusals.join(', '));
+  return t(
+    'Kettlemark needs Java {0} or newer; {1}. Install a Java runtime, for example the package "openjdk-17-jre" of Debian and Ubuntu, or set "kettlemark.java.home" to the folder of one.',
+    OLDEST_JAVA.toString(),
+    found,
   );
 }

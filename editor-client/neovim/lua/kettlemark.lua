@@ -86,6 +86,16 @@ local function command_line()
   return vim.list_extend(line, { '-jar', options.jar, 'serve' })
 end
 
+--- The command line of the server, for those who start it by `vim.lsp.config`.
+function M.command(user)
+  options = vim.tbl_deep_extend('force', options, user or {})
+  local line, problem = command_line()
+  if not line then
+    error('Kettlemark ' .. problem, 0)
+  end
+  return line
+end
+
 local function request(client, method, params, handler)
   if vim.fn.has 'nvim-0.11' == 1 then
     client:request(method, params, handler)
@@ -233,9 +243,33 @@ local function open_what_if(command, context)
   execute(vim.lsp.get_client_by_id(context.client_id), 'kettlemark.whatIf', command.arguments[1], show_page)
 end
 
-local function attach(buffer)
+-- What the server's actions for scaling, the table and what-if pages are answered with.
+vim.lsp.commands['kettlemark.scale.ask'] = ask_scale
+vim.lsp.commands['kettlemark.show.open'] = open_show
+vim.lsp.commands['kettlemark.whatIf.open'] = open_what_if
+
+local attach
+
+--- A text without a name has no address that the server could speak of.
+local function attach_once_saved(buffer)
+  -- Neovim 0.7 tells a buffer's own commands nothing of the write that names it.
+  vim.api.nvim_create_autocmd('BufWritePost', {
+    callback = function(event)
+      if event.buf == buffer then
+        attach(buffer)
+        return true
+      end
+    end,
+  })
+  tell 'the text is checked once it is saved'
+end
+
+attach = function(buffer)
   local file = vim.api.nvim_buf_get_name(buffer)
-  local root = M.root(file ~= '' and file or vim.fn.getcwd() .. '/untitled.kettle')
+  if file == '' then
+    return attach_once_saved(buffer)
+  end
+  local root = M.root(file)
   local id = clients[root]
   if not id or not vim.lsp.get_client_by_id(id) then
     local cmd, problem = command_line()
@@ -248,7 +282,7 @@ local function attach(buffer)
       root_dir = root,
       -- The server offers commands of a client only to one that names them.
       init_options = vim.tbl_extend('force', options.settings, {
-        commands = { 'kettlemark.scale.ask', 'kettlemark.show.open' },
+        commands = { 'kettlemark.scale.ask', 'kettlemark.show.open', 'kettlemark.whatIf.open' },
       }),
       settings = { kettlemark = options.settings },
       on_attach = options.on_attach,
@@ -275,9 +309,6 @@ end
 --- Starts the server for every Kettlemark text that is open or will be.
 function M.setup(user)
   options = vim.tbl_deep_extend('force', options, user or {})
-  vim.lsp.commands['kettlemark.scale.ask'] = ask_scale
-  vim.lsp.commands['kettlemark.show.open'] = open_show
-  vim.lsp.commands['kettlemark.whatIf.open'] = open_what_if
   local group = vim.api.nvim_create_augroup('kettlemark', { clear = true })
   vim.api.nvim_create_autocmd('FileType', {
     group = group,

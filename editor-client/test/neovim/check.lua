@@ -1,8 +1,19 @@
 --- Works through a text in a real Neovim as a writer would; ends with status 1 at the first surprise.
 local PATIENCE_MS = 15000
 
+local LEMON = os.getenv 'LIBRARY' .. '/lemon.kettle'
+local SECOND = os.getenv 'LIBRARY' .. '/second.kettle'
+
 local function say(...)
   io.stdout:write(table.concat(vim.tbl_map(tostring, { ... }), ' ') .. '\n')
+end
+
+--- Takes note of a feature that was seen to work.
+local function verified(feature)
+  say(feature)
+  local results = assert(io.open(os.getenv 'RESULTS', 'a'))
+  results:write(feature .. ': ok\n')
+  results:close()
 end
 
 local function await(what, condition)
@@ -54,44 +65,60 @@ local function colour(pattern, word)
   return vim.fn.synIDattr(vim.fn.synID(row, column + 1, 1), 'name')
 end
 
---- A program that calls itself Java of some version, as the real ones print it.
-local function fake_java(version)
-  local program = vim.fn.tempname()
-  vim.fn.writefile({ '#!/bin/sh', 'echo "openjdk version \\"' .. version .. '\\" 2024-01-16" >&2' }, program)
-  vim.fn.setfperm(program, 'rwx------')
-  return program
+local function open(file)
+  vim.cmd('edit ' .. vim.fn.fnameescape(file))
+  assert(vim.bo.filetype == 'kettlemark', 'filetype ' .. vim.bo.filetype)
+end
+
+local function client_here()
+  return vim.lsp.get_client_by_id(next(vim.lsp.buf_get_clients(0)))
+end
+
+local function request(method, params)
+  local client = client_here()
+  local answers = vim.lsp.buf_request_sync(0, method, params, PATIENCE_MS)
+  local answer = assert(answers and answers[client.id], method .. ' has no answer')
+  assert(not (answer.err or answer.error), method .. ': ' .. vim.inspect(answer))
+  return answer.result
+end
+
+local function here()
+  return vim.lsp.util.make_position_params(0, client_here().offset_encoding)
 end
 
 local function check_java()
   local problem = require('kettlemark').java_problem
-  assert(problem(fake_java '17.0.15') == nil)
-  assert(problem(fake_java '25-ea') == nil)
-  assert(problem(fake_java '1.8.0_392'):find 'found Java 8 at')
-  assert(problem(fake_java '11.0.22'):find 'found Java 11 at')
-  assert(problem(fake_java 'new'):find 'no working Java')
+  local fakes = os.getenv 'FAKES'
+  assert(problem(fakes .. '/java17') == nil)
+  assert(problem(fakes .. '/java25') == nil)
+  assert(problem(fakes .. '/javanew'):find 'no working Java')
+  assert(problem(fakes .. '/java8'):find 'found Java 8 at')
+  assert(problem(fakes .. '/java11'):find 'found Java 11 at')
+  verified 'old Java is named'
   assert(problem '/nowhere/java':find 'found no program /nowhere/java')
-  say 'java'
+  verified 'no Java is named'
 end
 
 local function check_colours()
   for _, case in ipairs {
     { '^formula', 'formula', 'kettlemarkSection' },
-    { '^formula', 'bench', 'kettlemarkName' },
-    { '^formula', '"Bench', 'kettlemarkText' },
+    { '^formula', 'lemon', 'kettlemarkName' },
+    { '^formula', '"Lemon', 'kettlemarkText' },
     { '^  version', '2026', 'kettlemarkDate' },
     { '^  percent', 'percent', 'kettlemarkFact' },
     { '^  percent', 'of', 'kettlemarkConnective' },
-    { 'almond%-flour$', '60', 'kettlemarkNumber' },
-    { 'almond%-flour$', '%', 'kettlemarkUnit' },
-    { 'q%.s%.', 'q.s.', 'kettlemarkAmount' },
+    { 'white%-sugar$', '60', 'kettlemarkNumber' },
+    { 'white%-sugar$', '%', 'kettlemarkUnit' },
+    { '^  all of', 'all', 'kettlemarkAmount' },
     { '^  mix', 'mix', 'kettlemarkVerb' },
-    { '^  cut', 'mm', 'kettlemarkUnit' },
+    { '^  cook', '°C', 'kettlemarkUnit' },
+    { '^  boil', 'dissolved', 'kettlemarkState' },
   } do
     local pattern, word, expected = unpack(case)
     local actual = colour(pattern, word)
     assert(actual == expected, word .. ' is ' .. actual .. ', not ' .. expected)
   end
-  say 'colours'
+  verified 'colours'
 end
 
 local function check_finding()
@@ -99,12 +126,12 @@ local function check_finding()
     return #findings(vim.diagnostic.severity.ERROR) > 0
   end)
   local finding = findings(vim.diagnostic.severity.ERROR)[1]
-  assert(finding.lnum + 1 == find_line '^  batch', 'finding on line ' .. finding.lnum + 1)
-  say('finding', finding.message)
+  assert(finding.message:find 'sugar burns at 248 °C', finding.message)
+  assert(finding.lnum + 1 == find_line '^  cook', 'finding on line ' .. finding.lnum + 1)
 end
 
 local function check_hover()
-  place_cursor('^  60%.00 %%', 'almond-flour')
+  place_cursor('white%-sugar$', 'white-sugar')
   vim.lsp.buf.hover()
   local text
   await('a hover', function()
@@ -116,46 +143,75 @@ local function check_hover()
       end
     end
   end)
-  assert(text:lower():find 'almond', 'hover says ' .. text)
-  say 'hover'
+  -- By hand: 60 % of 1200 g.
+  assert(text:find '720', 'hover says ' .. text)
+  verified 'hover'
+end
+
+local function check_answers()
+  place_cursor('white%-sugar$', 'white-sugar')
+  local offers = request('textDocument/completion', here())
+  assert(#(offers.items or offers) > 0, 'nothing is offered')
+  verified 'completion'
+  place_cursor('^  all of', 'syrup')
+  local places = request('textDocument/definition', here())
+  local range = places[1].range or places[1].targetSelectionRange
+  assert(range.start.line + 1 == find_line '^stage syrup', vim.inspect(places))
+  verified 'definition'
+  local params = here()
+  params.context = { includeDeclaration = true }
+  assert(#request('textDocument/references', params) >= 3, 'too few uses')
+  verified 'references'
+  local symbols = request('textDocument/documentSymbol', { textDocument = here().textDocument })
+  assert(symbols[1].name:find 'lemon%-chews', vim.inspect(symbols[1]))
+  verified 'outline'
 end
 
 local function check_fix()
-  place_cursor('^  batch', '1,200')
-  answer({ '1200 g' }, {})
+  place_cursor('^  cook', '248')
+  answer({ 'Write 120 °C' }, {})
   vim.lsp.buf.code_action()
   await('the fix', function()
-    return line(find_line '^  batch'):find '1200 g'
+    return line(find_line '^  cook'):find '120 °C'
   end)
   await('no more errors', function()
     return #findings(vim.diagnostic.severity.ERROR) == 0
   end)
-  say 'fix'
+  verified 'fix'
 end
 
 local function check_scale()
   local text = vim.api.nvim_get_current_win()
-  place_cursor('^formula', 'bench-paste')
-  answer({ 'Scale bench-paste', 'charge', 'write' }, { '3000' })
+  place_cursor('^formula', 'lemon-chews')
+  answer({ 'Scale lemon-chews …', 'charge', 'write' }, { '2400' })
   vim.lsp.buf.code_action()
   await('the weighing list', function()
     return vim.bo.filetype == 'markdown'
   end)
   local list = table.concat(vim.api.nvim_buf_get_lines(0, 0, -1, false), '\n')
-  assert(list:find '3000', 'weighing list says ' .. list)
+  assert(list:find '2400', 'weighing list says ' .. list)
   vim.cmd 'close'
   vim.api.nvim_set_current_win(text)
-  assert(line(find_line '^  batch'):find '3000 g', line(find_line '^  batch'))
-  say 'scale'
+  assert(line(find_line '^  batch'):find '2400 g', line(find_line '^  batch'))
+  verified 'scaling'
+  place_cursor('^formula', 'lemon-chews')
+  answer({ 'Show lemon-chews as a table' }, {})
+  vim.lsp.buf.code_action()
+  await('the table', function()
+    return vim.bo.filetype == 'markdown'
+  end)
+  vim.cmd 'close'
+  vim.api.nvim_set_current_win(text)
+  verified 'table'
 end
 
 local function check_rename()
-  place_cursor('^stage paste', 'paste')
-  vim.lsp.buf.rename 'almond-mass'
+  place_cursor('rook%-zest$', 'rook-zest')
+  vim.lsp.buf.rename 'rook-peel'
   await('the rename', function()
-    return line(find_line '^stage'):find 'almond%-mass' and line(find_line '^  spread'):find 'almond%-mass'
+    return line(find_line '^  mix'):find 'rook%-peel'
   end)
-  say 'rename'
+  verified 'renaming across files'
 end
 
 local function check_format()
@@ -164,30 +220,36 @@ local function check_format()
   else
     vim.lsp.buf.formatting_sync({}, PATIENCE_MS)
   end
-  assert(not line(find_line '^  mix'):find '%s$', 'spaces stay at the end of a line')
-  say 'format'
+  assert(line(find_line '^  mix') == '  mix       rook-peel, syrup', line(find_line '^  mix'))
+  verified 'formatting'
 end
 
 local function check_end(client)
-  vim.cmd 'silent write'
+  vim.cmd 'silent wall'
   client.stop()
   await('the end of the server', function()
     return client.is_stopped()
   end)
-  say 'end'
+  verified 'the server ends with the editor'
 end
 
-local function check_all()
+-- A second editor on the same file would be asked about the first one's swap file.
+vim.o.swapfile = false
+
+local stories = {}
+
+function stories.whole()
   check_java()
-  require('kettlemark').setup { jar = os.getenv 'KETTLE_JAR' }
-  vim.cmd('edit ' .. vim.fn.fnameescape(os.getenv 'KETTLE_FILE'))
-  assert(vim.bo.filetype == 'kettlemark', 'filetype ' .. vim.bo.filetype)
+  require('kettlemark').setup { jar = os.getenv 'JAR' }
+  open(LEMON)
   vim.cmd 'syntax on'
   check_colours()
   check_finding()
-  local client = vim.lsp.get_client_by_id(next(vim.lsp.buf_get_clients(0)))
-  assert(client.config.root_dir == vim.fn.fnamemodify(os.getenv 'KETTLE_FILE', ':h'), client.config.root_dir)
+  verified 'findings'
+  local client = client_here()
+  assert(client.config.root_dir == os.getenv 'LIBRARY', client.config.root_dir)
   check_hover()
+  check_answers()
   check_fix()
   check_scale()
   check_rename()
@@ -195,7 +257,89 @@ local function check_all()
   check_end(client)
 end
 
-local ok, problem = xpcall(check_all, debug.traceback)
+--- What Neovim 0.11 would read, as far as an older one can tell.
+local function check_config()
+  local config = dofile(vim.api.nvim_get_runtime_file('lsp/kettlemark.lua', false)[1])
+  assert(config.filetypes[1] == 'kettlemark')
+  local root
+  config.root_dir(0, function(folder)
+    root = folder
+  end)
+  assert(root == os.getenv 'LIBRARY', tostring(root))
+  local line = require('kettlemark').command { jar = os.getenv 'JAR' }
+  assert(line[#line] == 'serve', vim.inspect(line))
+  assert(not pcall(require('kettlemark').command, { jar = '/nowhere.jar' }))
+end
+
+function stories.awkward()
+  require('kettlemark').setup { jar = os.getenv 'JAR' }
+  open(LEMON)
+  check_config()
+  require('kettlemark').setup { jar = os.getenv 'JAR' }
+  vim.cmd 'enew'
+  vim.api.nvim_buf_set_lines(0, 0, -1, false, vim.fn.readfile(LEMON))
+  vim.bo.filetype = 'kettlemark'
+  vim.fn.mkdir(os.getenv 'WORK' .. '/new')
+  vim.cmd('silent write ' .. vim.fn.fnameescape(os.getenv 'WORK' .. '/new/new.kettle'))
+  check_finding()
+  verified 'new text, once it is saved'
+  vim.fn.mkdir(os.getenv 'WORK' .. '/alone')
+  local alone = os.getenv 'WORK' .. '/alone/one.kettle'
+  vim.fn.writefile(vim.fn.readfile(LEMON), alone)
+  open(alone)
+  check_finding()
+  verified 'a file of its own'
+end
+
+--- Another client on the same library mends the text; this one reads it from the disk again.
+function stories.two()
+  require('kettlemark').setup { jar = os.getenv 'JAR' }
+  vim.o.autoread = true
+  open(LEMON)
+  check_finding()
+  local other = vim.fn.jobstart({
+    os.getenv 'NVIM', '--clean', '--headless',
+    '--cmd', 'set runtimepath^=' .. vim.fn.escape(os.getenv 'HERE', ' \\,') .. '/../../neovim',
+    '-c', 'luafile ' .. os.getenv 'HERE' .. '/check.lua',
+  }, { env = { STORY = 'other' } })
+  assert(vim.fn.jobwait({ other }, PATIENCE_MS)[1] == 0, 'the other client failed')
+  vim.cmd 'checktime'
+  await('the text of the other client', function()
+    return line(find_line '^  cook'):find '120 °C'
+  end)
+  await('no more errors', function()
+    return #findings(vim.diagnostic.severity.ERROR) == 0
+  end)
+  verified 'two windows on one library'
+end
+
+function stories.other()
+  require('kettlemark').setup { jar = os.getenv 'JAR' }
+  open(LEMON)
+  check_finding()
+  place_cursor('^  cook', '248')
+  answer({ 'Write 120 °C' }, {})
+  vim.lsp.buf.code_action()
+  await('the fix', function()
+    return line(find_line '^  cook'):find '120 °C'
+  end)
+  vim.cmd 'silent write'
+end
+
+function stories.readonly()
+  require('kettlemark').setup { jar = os.getenv 'JAR' }
+  open(SECOND)
+  place_cursor('white%-sugar$', 'white-sugar')
+  await('the server', function()
+    return next(vim.lsp.buf_get_clients(0)) ~= nil and client_here().initialized
+  end)
+  local hover = request('textDocument/hover', here())
+  -- By hand: 65 % of 800 g.
+  assert(vim.inspect(hover):find '520', vim.inspect(hover))
+  assert(not pcall(vim.cmd, 'silent write'), 'the folder can be written after all')
+end
+
+local ok, problem = xpcall(stories[os.getenv 'STORY'], debug.traceback)
 if not ok then
   say('FAILED', problem)
   vim.cmd 'cquit 1'

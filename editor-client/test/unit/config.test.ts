@@ -74,3 +74,22 @@ test('the server gets its settings nested by their names', () => {
     },
   );
 });
+
+test('the settings of the server are those that it lists itself', () => {
+  // The server's own test writes this file.
+  const listed = JSON.parse(readFileSync('words/settings.json', 'utf8')) as Readonly<
+    Record<string, { readonly default: unknown; readonly description: string }>
+  >;
+  const texts = JSON.parse(readFileSync('package.nls.json', 'utf8')) as Readonly<
+    Record<string, string>
+  >;
+  const { properties } = MANIFEST.contributes.configuration;
+  for (const [name, { default: standard, description }] of Object.entries(listed)) {
+    assert.equal(properties[name]?.default, standard, name);
+    assert.equal(texts[name.replace(SECTION, 'setting')], description, name);
+  }
+  const flat = Object.entries(new Config({ get: () => undefined }).forServer()).flatMap(
+    ([group, values]) => Object.keys(values as object).map((key) => `${SECTION}.${group}.${key}`),
+  );
+  assert.deepEqual(flat.sort(), Object.keys(listed).sort());
+});

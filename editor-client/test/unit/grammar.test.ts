@@ -88,3 +88,40 @@ describe('every word of the lexer has its colour', () => {
     }
   });
 });
+
+describe('every word that the server knows has its colour', () => {
+  // The server's own test writes this file.
+  const words = JSON.parse(readFileSync('words/words.json', 'utf8')) as Readonly<
+    Record<string, readonly string[]>
+  >;
+  const cases: Readonly<Record<string, readonly [(word: string) => string, string]>> = {
+    sections: [(word) => `${word} name`, 'keyword.control.section.kettlemark'],
+    verbs: [(word) => `  ${word} foam`, 'support.function.verb.kettlemark'],
+    facts: [(word) => `  ${word} foam`, 'support.type.fact.kettlemark'],
+    states: [(word) => `  whip for 3 min until ${word}`, 'constant.language.state.kettlemark'],
+    figures: [(word) => `  expect ${word} 5-6`, 'support.constant.figure.kettlemark'],
+    connectives: [(word) => `  x ${word} name`, 'keyword.operator.word.kettlemark'],
+    amounts: [(word) => `  ${word} name`, 'keyword.other.amount.kettlemark'],
+    units: [(word) => `  5 ${word}`, 'keyword.other.unit.kettlemark'],
+  };
+  // What is both a verb and a fact of another section is coloured as a verb.
+  const apart = new Set(words['verbs']);
+
+  test('there is a case for every list', () => {
+    assert.deepEqual(Object.keys(cases), Object.keys(words));
+  });
+
+  for (const [list, [line, scope]] of Object.entries(cases)) {
+    test(list, () => {
+      for (const word of words[list] ?? []) {
+        if (list !== 'facts' || !apart.has(word)) {
+          assert.equal(scopeOf(line(word), word), scope, word);
+        }
+      }
+    });
+  }
+
+  test('a state that nobody knows is a name like any other', () => {
+    assert.equal(scopeOf('  whip until fluffy', 'fluffy'), 'variable.other.kettlemark');
+  });
+});

@@ -3,7 +3,13 @@ import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import * as path from 'node:path';
 import { after, describe, test } from 'node:test';
-import { findJava, launchCommand, parseVersion, type JavaSearch } from '../../src/server';
+import {
+  checkCommand,
+  findJava,
+  launchCommand,
+  parseVersion,
+  type JavaSearch,
+} from '../../src/server';
 
 const ROOT = mkdtempSync(path.join(tmpdir(), 'kettlemark java '));
 after(() => {
@@ -122,4 +128,18 @@ test('the server is started from its jar, arguments of the runtime first', () =>
     command: '/j/bin/java',
     args: ['-Xmx256m', '-jar', '/x y/kettlemark.jar', 'serve'],
   });
+});
+
+test('the checker is run on a folder, one line a finding', () => {
+  const java = { program: '/j/bin/java', origin: 'JAVA_HOME', version: 17 } as const;
+  const { command, args } = checkCommand(java, '/x y/kettlemark.jar', '.');
+  assert.equal(command, '/j/bin/java');
+  assert.deepEqual(args.slice(-6), [
+    '-jar',
+    '/x y/kettlemark.jar',
+    'check',
+    '--format',
+    'line',
+    '.',
+  ]);
 });

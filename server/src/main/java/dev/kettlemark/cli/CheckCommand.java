@@ -31,6 +31,9 @@ import picocli.CommandLine.Parameters;
       "Exit codes: 0 no error was found, 1 errors were found or --dry-run would change something,"
           + " 2 something could not be read or written.",
       "",
+      "Line: one line for each finding, as compilers write it and editors read it:"
+          + " path:line:column: severity: message [rule]. A severity is error, warning, note or hint.",
+      "",
       "JSON: {findings: [{path, start, end, severity, rule, message, note, fixes: [{title, edits:"
           + " [{start, end, text}]}], related: [{path, start, end, message}]}], accepted: [the same with"
           + " reason and until], summary: {files, formulas, error, warning, information, hint,"
@@ -52,6 +55,7 @@ final class CheckCommand implements Callable<Integer> {
   /** How findings are written. */
   enum Format {
     TEXT,
+    LINE,
     JSON,
     SARIF
   }
@@ -74,7 +78,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = {"-f", "--format"},
       paramLabel = "FORMAT",
-      description = "text, json or sarif; text if not given.")
+      description = "text, line, json or sarif; text if not given.")
   private Format format = Format.TEXT;
 
   @Option(
@@ -125,6 +129,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     switch (format) {
       case TEXT -> new FindingsText(terminal.out(), paint.get(), terminal.width()).write(result);
+      case LINE -> FindingsLines.write(result, terminal.out());
       case JSON -> Json.write(FindingsJson.of(result), terminal.out());
       case SARIF -> Json.write(new FindingsSarif(Path.of("")).of(result), terminal.out());
     }

@@ -91,7 +91,7 @@ final class FindingsText {
     }
   }
 
-  private static String word(Severity severity) {
+  static String word(Severity severity) {
     return severity == Severity.INFORMATION ? "note" : severity.word();
   }
 

@@ -73,6 +73,7 @@ public final class Lookup {
 
   private record Opens(String uri, Section section) implements Question<Boolean> {
     @Override
+    @SuppressWarnings("ReferenceEquality") // Two sections of one text may say the same.
     public Boolean ask(Snapshot snapshot) {
       return snapshot
           .library()

@@ -54,6 +54,7 @@ record Positions(PositionEncoding encoding) {
   }
 
   org.eclipse.lsp4j.TextEdit edit(Source source, TextEdit edit) {
-    return new org.eclipse.lsp4j.TextEdit(range(source, edit.span()), edit.replacement());
+    TextEdit least = edit.withoutWhatStays(source.text());
+    return new org.eclipse.lsp4j.TextEdit(range(source, least.span()), least.replacement());
   }
 }

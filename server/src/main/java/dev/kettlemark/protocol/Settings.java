@@ -2,7 +2,7 @@ package dev.kettlemark.protocol;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import java.util.Optional;
+import com.google.gson.JsonPrimitive;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,19 +29,18 @@ record Settings(boolean grams, boolean percent, boolean otherScale, boolean tota
     }
     JsonObject own = object.get("kettlemark") instanceof JsonObject inner ? inner : object;
     return new Settings(
-        flag(own, "inlayHints", "grams").orElse(before.grams()),
-        flag(own, "inlayHints", "percent").orElse(before.percent()),
-        flag(own, "inlayHints", "otherScale").orElse(before.otherScale()),
-        flag(own, "codeLens", "totals").orElse(before.totals()));
+        flag(own, Setting.GRAMS, before),
+        flag(own, Setting.PERCENT, before),
+        flag(own, Setting.OTHER_SCALE, before),
+        flag(own, Setting.TOTALS, before));
   }
 
-  private static Optional<Boolean> flag(JsonObject settings, String group, String name) {
-    JsonElement inner = settings.get(group);
-    JsonElement value = inner instanceof JsonObject object ? object.get(name) : null;
-    return value != null
-            && value.isJsonPrimitive()
-            && value.getAsJsonPrimitive().isBoolean()
-        ? Optional.of(value.getAsBoolean())
-        : Optional.empty();
+  private static boolean flag(JsonObject settings, Setting setting, Settings before) {
+    JsonElement inner = settings.get(setting.group());
+    JsonElement value = inner instanceof JsonObject object ? object.get(setting.key()) : null;
+    if (value instanceof JsonPrimitive said && said.isBoolean()) {
+      return said.getAsBoolean();
+    }
+    return setting.in(before);
   }
 }

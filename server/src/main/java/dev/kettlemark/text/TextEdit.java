@@ -23,6 +23,35 @@ public record TextEdit(Span span, String replacement) {
     return new TextEdit(span.shiftedBy(distance), replacement);
   }
 
+  /**
+   * The same edit without what it replaces by itself at either end.
+   *
+   * <p>Cursors and marks stay where they are, and editors that count columns in bytes are not misled by
+   * letters that need several.
+   */
+  public TextEdit withoutWhatStays(String text) {
+    int most = Math.min(span.length(), replacement.length());
+    int head = 0;
+    while (head < most && text.charAt(span.start() + head) == replacement.charAt(head)) {
+      head++;
+    }
+    if (head > 0 && Character.isHighSurrogate(replacement.charAt(head - 1))) {
+      head--;
+    }
+    int tail = 0;
+    while (tail < most - head
+        && text.charAt(span.end() - 1 - tail)
+            == replacement.charAt(replacement.length() - 1 - tail)) {
+      tail++;
+    }
+    if (tail > 0 && Character.isLowSurrogate(replacement.charAt(replacement.length() - tail))) {
+      tail--;
+    }
+    return new TextEdit(
+        new Span(span.start() + head, span.end() - tail),
+        replacement.substring(head, replacement.length() - tail));
+  }
+
   /** How much longer the text becomes. */
   public int growth() {
     return replacement.length() - span.length();

@@ -53,6 +53,18 @@ class CheckCommandTest {
     Pinned.resource("cli/check.json").check(run.outWithout(folder), CheckCommandTest.class);
   }
 
+  /** The form that the GNU Coding Standards give to error messages, section 4.4. */
+  @Test
+  void writesOneLineForEachFinding() {
+    Bench.write(folder, "a.kettle", Bench.BROKEN);
+    Run run = check("--format", "line");
+    assertEquals(ExitCode.FOUND, run.code());
+    Pinned.resource("cli/check-lines.txt").check(run.outWithout(folder), CheckCommandTest.class);
+    run.out()
+        .lines()
+        .forEach(line -> assertTrue(line.matches("\\S+:\\d+:\\d+: [a-z]+: .+ \\[[a-z-]+]"), line));
+  }
+
   @Test
   void leavesOutWhatMattersLess() {
     Bench.write(
