@@ -107,8 +107,15 @@ public final class SugarExchange {
           .orElseGet(() -> new Change.Add(line.stage(), to, more)));
       in = more.share().subtract(had);
     }
-    return out.signum() <= 0 || in.signum() <= 0
-        ? Outcome.unknown(Reason.NO_SOLUTION, "the amount is too small to be exchanged")
+    if (out.signum() <= 0 || in.signum() <= 0) {
+      return Outcome.unknown(Reason.NO_SOLUTION, "the amount is too small to be exchanged");
+    }
+    boolean isDrier = in.compareTo(out) < 0;
+    return isDrier && WaterRest.waterLine(formula, line.stage()).isEmpty()
+        ? Outcome.unknown(
+            Reason.NO_SOLUTION,
+            "`%s` is drier, and the stage weighs no water that could make up for it",
+            to.name())
         : WaterRest.changes(formula, line.stage(), in.subtract(out))
             .map(rest -> told(formula, index, to, out, in, changes, rest));
   }

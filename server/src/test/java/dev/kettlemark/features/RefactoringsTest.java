@@ -29,6 +29,10 @@ class RefactoringsTest {
   private static final List<String> ANOTHER =
       List.of("Exchange", "Scale", "Make a variant", "Make a formula", "Bring", "Let");
 
+  /** What a batch of another size may rightly be told: its pan, its bowl, its pieces. */
+  private static final List<String> VESSELS =
+      List.of("pan-boils-over", "bowl-overflow", "overfull-bowl", "too-few-grams");
+
   @ParameterizedTest
   @ValueSource(strings = {"gannet-slip", "mistakes"})
   void everyOneLeavesATextThatReadsAndHasNoNewErrors(String folder) {
@@ -85,6 +89,10 @@ class RefactoringsTest {
         after, after.library().document(document.uri()).orElseThrow(), grave);
     // A gum's overdose is told as such only where the dose is not written on the charge.
     now.remove("agent-overdose");
+    if (one.title().startsWith("Scale")) {
+      VESSELS.forEach(now::remove);
+      VESSELS.forEach(before::remove);
+    }
     if (sum(now) > sum(before)) {
       worse.add(document.uri() + ": " + one.title() + ": " + before + " → " + now);
     }
