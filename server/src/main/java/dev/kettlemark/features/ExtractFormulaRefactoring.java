@@ -35,8 +35,6 @@ final class ExtractFormulaRefactoring {
 
   private static final String FACT = "  %-10s%s";
 
-  private static final BigFraction GRAM_SLACK = new BigFraction(1, 10_000_000_000L);
-
   private final RefactoringSite site;
   private final ComputedFormula computed;
   private final Formula formula;
@@ -158,8 +156,8 @@ final class ExtractFormulaRefactoring {
     List<TextEdit> edits = new ArrayList<>();
     edits.add(TextEdit.insert(0, section(name)));
     edits.add(TextEdit.delete(stages.block(index)));
-    edits.addAll(rescaled(before, after));
-    String amount = percent(share) + " %";
+    edits.addAll(new ChangedCharge(before, after).edits(site, this::isOfCharge));
+    String amount = ChangedCharge.percent(share);
     edits.add(take(name, amount));
     formula
         .stages()
@@ -208,34 +206,12 @@ final class ExtractFormulaRefactoring {
                 && Math.abs(own.get(i).get().subtract(old.get(i).get()).doubleValue()) <= slack);
   }
 
-  private static String percent(BigFraction share) {
-    return WrittenFigure.of(
-            share.multiply(100),
-            BasisRefactoring.PERCENT_DECIMALS,
-            BasisRefactoring.SLACK.multiply(10))
-        .text();
-  }
-
-  /** The other lines and the batch, where the charge becomes less. */
-  private List<TextEdit> rescaled(BigFraction before, BigFraction after) {
-    List<TextEdit> edits = new ArrayList<>();
-    if (before.equals(after)) {
-      return edits;
-    }
-    List<LineAmount> lines = computed.amounts().lines();
-    for (int i = 0; i < lines.size(); i++) {
-      boolean isOfCharge = lines.get(i).line().measure().value() instanceof Measure.Share share
-          && formula.basisOf(share) instanceof Basis.Charge;
-      if (lines.get(i).stage() != index && isOfCharge) {
-        BigFraction share = lines.get(i).share().orElse(BigFraction.ZERO);
-        edits.add(site.measured(i, percent(share.multiply(before).divide(after)) + " %"));
-      }
-    }
-    formula
-        .batch()
-        .ifPresent(batch -> edits.add(
-            new TextEdit(batch.span(), WrittenFigure.of(after, 0, GRAM_SLACK).text() + " g")));
-    return edits;
+  /** A line of another stage that is a percentage of the charge. */
+  private boolean isOfCharge(int line) {
+    LineAmount amount = computed.amounts().lines().get(line);
+    return amount.stage() != index
+        && amount.line().measure().value() instanceof Measure.Share share
+        && formula.basisOf(share) instanceof Basis.Charge;
   }
 
   /** What was taken is weighed in, as hot as the stage left it. */
@@ -276,7 +252,8 @@ final class ExtractFormulaRefactoring {
     for (int i = 0; i < lines.size(); i++) {
       if (lines.get(i).stage() == index) {
         BigFraction grams = computed.amounts().grams(lines.get(i)).orElse(BigFraction.ZERO);
-        edits.add(site.measured(i, WrittenFigure.of(grams, 0, GRAM_SLACK).text() + " g"));
+        edits.add(site.measured(
+            i, WrittenFigure.of(grams, 0, ChangedCharge.GRAM_SLACK).text() + " g"));
       }
     }
     return edits;

@@ -30,8 +30,6 @@ final class InlineFormulaRefactoring {
   /** A mass that would come in so much hotter or cooler is not the same mass. */
   private static final double SAME_HEAT = 5;
 
-  private static final BigFraction GRAM_SLACK = new BigFraction(1, 10_000_000_000L);
-
   private final RefactoringSite site;
   private final ComputedFormula computed;
   private final Formula formula;
@@ -179,7 +177,7 @@ final class InlineFormulaRefactoring {
         made.formula().stages().get(made.formula().stages().size() - 1).name().value();
     List<TextEdit> edits = new ArrayList<>();
     edits.add(TextEdit.insert(stages.above(into), blocks(there.get(), charged.divide(after))));
-    edits.addAll(rescaled(before, after));
+    edits.addAll(new ChangedCharge(before, after).edits(site, this::isShareBeside));
     edits.addAll(take(last, into));
     String name = line().ingredient().value();
     formula
@@ -219,31 +217,9 @@ final class InlineFormulaRefactoring {
     return List.of(TextEdit.delete(own), TextEdit.insert(end, whole));
   }
 
-  private static String percent(BigFraction share) {
-    return WrittenFigure.of(
-            share.multiply(100),
-            BasisRefactoring.PERCENT_DECIMALS,
-            BasisRefactoring.SLACK.multiply(10))
-        .text();
-  }
-
-  private List<TextEdit> rescaled(BigFraction before, BigFraction after) {
-    List<TextEdit> edits = new ArrayList<>();
-    if (before.equals(after)) {
-      return edits;
-    }
-    List<LineAmount> lines = computed.amounts().lines();
-    for (int i = 0; i < lines.size(); i++) {
-      if (i != index && lines.get(i).line().measure().value() instanceof Measure.Share) {
-        BigFraction share = lines.get(i).share().orElse(BigFraction.ZERO);
-        edits.add(site.measured(i, percent(share.multiply(before).divide(after)) + " %"));
-      }
-    }
-    formula
-        .batch()
-        .ifPresent(batch -> edits.add(
-            new TextEdit(batch.span(), WrittenFigure.of(after, 0, GRAM_SLACK).text() + " g")));
-    return edits;
+  private boolean isShareBeside(int line) {
+    return line != index
+        && computed.amounts().lines().get(line).line().measure().value() instanceof Measure.Share;
   }
 
   /** The stages of the other formula with amounts of this charge; its comments come along. */
@@ -256,7 +232,7 @@ final class InlineFormulaRefactoring {
           List<TextEdit> amounts = new ArrayList<>();
           for (int i = 0; i < made.amounts().lines().size(); i++) {
             BigFraction line = made.amounts().lines().get(i).share().orElse(BigFraction.ZERO);
-            amounts.add(other.measured(i, percent(line.multiply(share)) + " %"));
+            amounts.add(other.measured(i, ChangedCharge.percent(line.multiply(share))));
           }
           StringBuilder text = new StringBuilder();
           for (int i = 0; i < made.formula().stages().size(); i++) {

@@ -7,9 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
@@ -23,16 +22,11 @@ import org.eclipse.lsp4j.PublishDiagnosticsParams;
  */
 final class Publisher implements Announcer {
 
-  private final Executor worker;
   private final DiagnosticAdapter adapter;
   private final Consumer<PublishDiagnosticsParams> client;
-  private final Map<LiveLibrary, Room> rooms = new ConcurrentHashMap<>();
 
-  /** What a client was told last of one library. */
-  private static final class Room {
-    final AtomicBoolean asked = new AtomicBoolean();
-    final Map<String, Told> told = new HashMap<>();
-  }
+  /** What the client was told last of each document of a library. */
+  private final Rounds<Map<String, Told>> rounds;
 
   /** Diagnostics under the URI and version they were sent with. */
   private record Told(String uri, int version, List<Diagnostic> diagnostics) {}
@@ -40,34 +34,27 @@ final class Publisher implements Announcer {
   private static final int NO_VERSION = -1;
 
   Publisher(Executor worker, DiagnosticAdapter adapter, Consumer<PublishDiagnosticsParams> client) {
-    this.worker = worker;
     this.adapter = adapter;
     this.client = client;
+    this.rounds = new Rounds<>(worker, HashMap::new, this::round);
   }
 
-  /** Asks for a round; several asked for at once are one. */
   @Override
   public void changed(LiveLibrary library) {
-    Room room = rooms.computeIfAbsent(library, key -> new Room());
-    if (room.asked.compareAndSet(false, true)) {
-      worker.execute(() -> round(library, room));
-    }
+    rounds.ask(library);
   }
 
-  private void round(LiveLibrary library, Room room) {
-    synchronized (room) {
-      room.asked.set(false);
-      Moment moment = library.moment();
-      Set<String> present = new HashSet<>();
-      for (Document document : openFirst(moment)) {
-        if (room.asked.get()) {
-          return;
-        }
-        present.add(document.uri());
-        publish(room, moment, document);
+  private void round(LiveLibrary library, Map<String, Told> told, BooleanSupplier overtaken) {
+    Moment moment = library.moment();
+    Set<String> present = new HashSet<>();
+    for (Document document : openFirst(moment)) {
+      if (overtaken.getAsBoolean()) {
+        return;
       }
-      withdrawGone(room, present);
+      present.add(document.uri());
+      publish(told, moment, document);
     }
+    withdrawGone(told, present);
   }
 
   private static List<Document> openFirst(Moment moment) {
@@ -80,13 +67,13 @@ final class Publisher implements Announcer {
     return documents;
   }
 
-  private void publish(Room room, Moment moment, Document document) {
+  private void publish(Map<String, Told> last, Moment moment, Document document) {
     Moment.OpenBuffer buffer = moment.open().get(document.uri());
     Told now = new Told(
         moment.clientUri(document.uri()),
         buffer == null ? NO_VERSION : buffer.version(),
         adapter.diagnostics(moment, document, Work.unwatched()));
-    Told before = room.told.put(document.uri(), now);
+    Told before = last.put(document.uri(), now);
     if (before != null && !before.uri().equals(now.uri())) {
       send(new Told(before.uri(), NO_VERSION, List.of()));
     }
@@ -96,11 +83,11 @@ final class Publisher implements Announcer {
     }
   }
 
-  private void withdrawGone(Room room, Set<String> present) {
+  private void withdrawGone(Map<String, Told> last, Set<String> present) {
     List<String> gone =
-        room.told.keySet().stream().filter(key -> !present.contains(key)).toList();
+        last.keySet().stream().filter(key -> !present.contains(key)).toList();
     for (String key : gone) {
-      Told told = room.told.remove(key);
+      Told told = last.remove(key);
       if (told != null) {
         send(new Told(told.uri(), NO_VERSION, List.of()));
       }
