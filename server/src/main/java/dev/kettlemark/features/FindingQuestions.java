@@ -2,12 +2,10 @@ package dev.kettlemark.features;
 
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Experiment.StepPlace;
-import dev.kettlemark.answers.AgentHeat;
 import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.CookPlaces;
 import dev.kettlemark.answers.CookTemperature;
 import dev.kettlemark.answers.DoctorExchange;
-import dev.kettlemark.answers.Reach;
 import dev.kettlemark.answers.Shelf;
 import dev.kettlemark.features.ScaleActions.Proposal;
 import dev.kettlemark.library.Entry;
@@ -39,9 +37,7 @@ final class FindingQuestions {
           "expectation-off", FindingQuestions::cooks,
           "altitude-not-said", FindingQuestions::local,
           "too-little-doctor", FindingQuestions::moreDoctor,
-          "too-much-doctor", FindingQuestions::lessDoctor,
-          "agent-too-cold", FindingQuestions::heat,
-          "unboiled-agent", FindingQuestions::heat);
+          "too-much-doctor", FindingQuestions::lessDoctor);
 
   /** How far within the limit a search aims. */
   private static final Ratio MARGIN = Ratio.ofPercent(5);
@@ -126,18 +122,6 @@ final class FindingQuestions {
                 formula, shelf, place.stage(), most.minus(MARGIN), Optional.empty())
             .toOptional()
             .stream())
-        .flatMap(answer -> proposal(answer, answer.instruction()).stream());
-  }
-
-  private Stream<Proposal> heat(Span span) {
-    return AgentHeat.agents(formula).stream()
-        .filter(agent -> formula.formula().amounts().stream()
-            .anyMatch(line -> line.ingredient().value().equals(agent)
-                && (line.span().contains(span) || line.ingredient().span().equals(span))))
-        .flatMap(agent -> Reach.of(formula, agent).toOptional().stream())
-        .flatMap(reach -> reach.ways().stream())
-        .flatMap(way -> way.answer().toOptional().stream())
-        .filter(answer -> !CookTemperature.leadsToCaramel(answer))
         .flatMap(answer -> proposal(answer, answer.instruction()).stream());
   }
 

@@ -93,40 +93,13 @@ class FindingQuestionsTest {
       .replace(" 5.00 % glucose", "60.00 % glucose")
       .replace("25.00 % water", "20.00 % water");
 
-  private static final String COLD_AGENT = """
-      house bench
-        bowl mixer holds 6 L whips 100-3000 g weighs 1.4 kg
-      formula nougat
-        percent of charge
-        batch 1000 g
-        caution hot-sugar
-      stage foam
-        0.40 % iota-carrageenan
-        20.00 % egg-white-pasteurised
-        5.00 % caster-sugar
-        blend iota-carrageenan, caster-sugar until lump-free
-        sprinkle iota-carrageenan into egg-white-pasteurised while whisking on low
-        whip until soft-peak
-      stage syrup
-        60.00 % white-sugar
-        q.s. water
-        boil under lid until dissolved
-        cook to 118 °C ± 1
-      stage body in mixer
-        all of foam
-        all of syrup
-        stream syrup into foam over 60 s while whisking on medium
-        whip on high for 5 min until firm-peak
-      """;
-
   private static final Map<String, String> TEXTS = Map.of(
       "moisture-off", WET_CHEW,
       "texture-mismatch", SOFT_BRITTLE,
       "expectation-off", OFF,
       "altitude-not-said", HIGH,
       "too-little-doctor", GRAINING,
-      "too-much-doctor", STICKY,
-      "agent-too-cold", COLD_AGENT);
+      "too-much-doctor", STICKY);
 
   private static List<QuickFixes.Action> answers(String rule) {
     String text = TEXTS.getOrDefault(rule, "");
@@ -153,8 +126,7 @@ class FindingQuestionsTest {
     "expectation-off, Cook to",
     "altitude-not-said, Cook to",
     "too-little-doctor, Exchange",
-    "too-much-doctor, Exchange",
-    "agent-too-cold, ''"
+    "too-much-doctor, Exchange"
   })
   void takesTheFindingAway(String rule, String start) {
     String text = TEXTS.getOrDefault(rule, "");
