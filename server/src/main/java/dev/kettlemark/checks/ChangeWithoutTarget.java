@@ -46,7 +46,11 @@ public final class ChangeWithoutTarget implements Rule {
     return subject.formula().stream()
         .flatMap(computed -> computed.resolved().missed().stream())
         .flatMap(change ->
-            formula.stream().map(of -> finding(change, of).withFix(removed(subject, change))))
+            formula.stream().map(of -> OtherPlace.heading(
+                finding(change, of).withFix(removed(subject, change)),
+                subject,
+                parent.get().value(),
+                "the parent")))
         .toList();
   }
 
