@@ -38,8 +38,8 @@ public final class AmbiguousOunce implements Rule {
             .map(Amounts.LineAmount::line)
             .filter(line -> !computed.formula().inherits(line.span()))
             .flatMap(line -> ounces(line)
-                .flatMap(figure ->
-                    liquid(computed, line).map(liquid -> finding(subject, computed, line, figure, liquid)))
+                .flatMap(figure -> liquid(computed, line)
+                    .map(liquid -> finding(subject, computed, line, figure, liquid)))
                 .stream()))
         .toList();
   }

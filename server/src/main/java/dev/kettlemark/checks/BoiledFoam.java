@@ -91,8 +91,9 @@ public final class BoiledFoam implements Rule {
         .collect(Collectors.joining(", "));
     boolean isBare = step.step().objects().isEmpty() && !step.step().has(Connective.INTO);
     return Optional.of(step.step().word().span())
-        .filter(word ->
-            isBare && step.before().stream().anyMatch(BoiledFoam::isWet) && subject.isWrittenHere(step.step().span()))
+        .filter(word -> isBare
+            && step.before().stream().anyMatch(BoiledFoam::isWet)
+            && subject.isWrittenHere(step.step().span()))
         .map(word -> Fix.insert("Boil only " + names, word.end(), " " + names));
   }
 }

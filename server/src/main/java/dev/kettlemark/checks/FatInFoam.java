@@ -141,12 +141,10 @@ public final class FatInFoam implements Rule {
         .as(fatty.severity())
         .because("fat takes the place of the protein around the bubbles, and the foam stays low or"
             + " falls; fold it in at firm peak")
-        .withFixes(
-            behindTheWhip(subject, culprit)
-                .or(() -> LaterAddition.of(
-                    subject, formula, culprit.line(), culprit.stage(), "fold"))
-                .stream()
-                .toList());
+        .withFixes(behindTheWhip(subject, culprit)
+            .or(() -> LaterAddition.of(subject, formula, culprit.line(), culprit.stage(), "fold"))
+            .stream()
+            .toList());
   }
 
   private static boolean isFirm(Statement whip) {
@@ -160,19 +158,22 @@ public final class FatInFoam implements Rule {
     List<Statement> steps = culprit.stage().steps();
     Optional<Statement> whip =
         steps.stream().filter(step -> step.is("whip")).reduce((one, later) -> later);
-    return whip.filter(FatInFoam::isFirm).flatMap(last -> steps.subList(0, steps.indexOf(last)).stream()
-        .filter(step -> WORKED_IN.contains(step.word().value()))
-        .filter(step -> step.objectNames().stream()
-            .anyMatch(name -> name.value().equals(culprit.name())))
-        .filter(step -> subject.isWrittenHere(step.span()) && subject.isWrittenHere(last.span()))
-        .findFirst()
-        .map(step -> {
-          WrittenLines lines = WrittenLines.of(subject);
-          return new Fix(
-              "Move `" + step.word().value() + " " + culprit.name() + "` behind the whip",
-              List.of(
-                  lines.without(step.span()),
-                  lines.below(last.span(), "  " + step.span().of(subject.text()).strip())));
-        }));
+    return whip.filter(FatInFoam::isFirm)
+        .flatMap(last -> steps.subList(0, steps.indexOf(last)).stream()
+            .filter(step -> WORKED_IN.contains(step.word().value()))
+            .filter(step ->
+                step.objectNames().stream().anyMatch(name -> name.value().equals(culprit.name())))
+            .filter(
+                step -> subject.isWrittenHere(step.span()) && subject.isWrittenHere(last.span()))
+            .findFirst()
+            .map(step -> {
+              WrittenLines lines = WrittenLines.of(subject);
+              return new Fix(
+                  "Move `" + step.word().value() + " " + culprit.name() + "` behind the whip",
+                  List.of(
+                      lines.without(step.span()),
+                      lines.below(
+                          last.span(), "  " + step.span().of(subject.text()).strip())));
+            }));
   }
 }

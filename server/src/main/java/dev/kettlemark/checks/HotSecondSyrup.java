@@ -73,8 +73,7 @@ public final class HotSecondSyrup implements Rule {
     Finding result = finding;
     for (CookStep other : syrups) {
       if (!other.equals(mildest) && subject.isWrittenHere(other.target().span())) {
-        result = result.withRelated(
-            subject.entry().origin(other.step().span()), "the other syrup");
+        result = result.withRelated(subject.entry().origin(other.step().span()), "the other syrup");
       }
     }
     return result;

@@ -42,8 +42,7 @@ public final class LostTemper implements Rule {
             .filter(step -> step.before().stream().anyMatch(parcel -> parcel.has(State.TEMPERED)))
             .filter(step -> !step.step().is("temper"))
             .flatMap(step -> check(subject, step, limit).stream())
-            .map(finding ->
-                OtherPlace.step(finding, subject, formula, "temper", "tempered here")))
+            .map(finding -> OtherPlace.step(finding, subject, formula, "temper", "tempered here")))
         .toList();
   }
 

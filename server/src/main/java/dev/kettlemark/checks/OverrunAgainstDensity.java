@@ -63,12 +63,11 @@ public final class OverrunAgainstDensity implements Rule {
     double low = overrun.get().value().lowInBase().doubleValue();
     double high = overrun.get().value().highInBase().doubleValue();
     return low > most * (1 + slack) || high < least * (1 - slack)
-        ? Optional.of(finding(
-                subject, overrun.get(), withoutAir.get(), density.get(), least, most))
+        ? Optional.of(finding(subject, overrun.get(), withoutAir.get(), density.get(), least, most))
             .map(finding -> expected
                 .filter(figure -> subject.isWrittenHere(figure.span()))
-                .map(figure -> finding.withRelated(
-                    subject.entry().origin(figure.span()), "the density"))
+                .map(figure ->
+                    finding.withRelated(subject.entry().origin(figure.span()), "the density"))
                 .orElse(finding))
         : Optional.empty();
   }

@@ -65,8 +65,7 @@ public final class SplitBasisMember implements Rule {
         SortedMap<Integer, BigFraction> shares =
             places.getOrDefault(name.value(), Collections.emptySortedMap());
         if (shares.size() > 1 && member.stage().isEmpty() && !stages.contains(name.value())) {
-          Finding finding =
-              related(subject, formula, name, finding(formula, basis, name, shares));
+          Finding finding = related(subject, formula, name, finding(formula, basis, name, shares));
           boolean proposes = !formula.inherits(basis.span()) && findings.size() < MOST_PROPOSALS;
           findings.add(
               proposes ? finding.withFixes(fixes(formula, basis, name, shares.keySet())) : finding);

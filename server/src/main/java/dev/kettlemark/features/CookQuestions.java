@@ -65,8 +65,13 @@ final class CookQuestions {
   /** What temperatures written for sea level are here, for the cook steps that are asked for. */
   List<Question> atAltitude(Predicate<Span> here) {
     return CookPlaces.of(formula).stream()
-        .filter(place -> here.test(
-            formula.formula().stages().get(place.stage()).steps().get(place.step()).span()))
+        .filter(place -> here.test(formula
+            .formula()
+            .stages()
+            .get(place.stage())
+            .steps()
+            .get(place.step())
+            .span()))
         .flatMap(place -> local(place).stream())
         .toList();
   }

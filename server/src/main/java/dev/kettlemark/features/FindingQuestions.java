@@ -118,10 +118,10 @@ final class FindingQuestions {
         .kitchen()
         .threshold(isChewy ? Threshold.MOST_DOCTOR_IN_CHEW : Threshold.MOST_DOCTOR_IN_GLASS);
     return lastCook().stream()
-        .flatMap(place -> DoctorExchange.of(
-                formula, shelf, place.stage(), most.minus(MARGIN), Optional.empty())
-            .toOptional()
-            .stream())
+        .flatMap(place ->
+            DoctorExchange.of(formula, shelf, place.stage(), most.minus(MARGIN), Optional.empty())
+                .toOptional()
+                .stream())
         .flatMap(answer -> proposal(answer, answer.instruction()).stream());
   }
 

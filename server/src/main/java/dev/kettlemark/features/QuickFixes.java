@@ -75,9 +75,9 @@ public final class QuickFixes {
   private static Stream<Action> answers(
       Snapshot snapshot, Document document, Entry entry, Finding finding) {
     return Formulas.computed(snapshot, entry).stream()
-        .flatMap(formula -> FindingQuestions.answers(
-            snapshot, entry, formula, finding.rule().id(), finding.span())
-            .stream())
+        .flatMap(formula ->
+            FindingQuestions.answers(snapshot, entry, formula, finding.rule().id(), finding.span())
+                .stream())
         .filter(proposal -> finding.fixes().stream()
             .noneMatch(fix -> absolute(entry, fix).equals(proposal.edits())))
         .filter(proposal -> mends(snapshot, document, finding, proposal.edits()))

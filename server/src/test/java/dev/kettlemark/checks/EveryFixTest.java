@@ -83,7 +83,8 @@ class EveryFixTest {
   @ParameterizedTest
   @MethodSource("texts")
   void mendsWhatItStandsAtAndBringsNothingNew(Document document) {
-    assertEquals(List.of(), failures(TriedFix.allOf(snapshot(document), List.of(document), document)));
+    assertEquals(
+        List.of(), failures(TriedFix.allOf(snapshot(document), List.of(document), document)));
   }
 
   /** In the samples with one thing made wrong, where a file leans on others. */

@@ -104,8 +104,7 @@ class FindingQuestionsTest {
   private static List<QuickFixes.Action> answers(String rule) {
     String text = TEXTS.getOrDefault(rule, "");
     FeatureFixture fixture = FeatureFixture.of(text);
-    return QuickFixes.answers(
-            fixture.snapshot(), fixture.document(), new Span(0, text.length()))
+    return QuickFixes.answers(fixture.snapshot(), fixture.document(), new Span(0, text.length()))
         .stream()
         .filter(action -> action.finding().rule().id().equals(rule))
         .toList();
