@@ -164,6 +164,12 @@ public final class CookTemperature {
         EQUATION.derive(Display.celsius(target) + " (" + Display.celsius(band) + ")", inputs));
   }
 
+  /** Whether an answer cooks anything so hot that sugar browns. */
+  public static boolean leadsToCaramel(Answer answer) {
+    return answer.changes().stream()
+        .anyMatch(change -> change instanceof Change.Cook cook && isCaramel(cook.target()));
+  }
+
   /** What a cook may say of itself to whoever stands at the pan. */
   static List<String> cautions(Temperature target) {
     return isCaramel(target) ? List.of(HOT, CARAMEL) : List.of(HOT);

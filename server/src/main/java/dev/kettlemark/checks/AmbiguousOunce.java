@@ -9,9 +9,11 @@ import dev.kettlemark.model.Unit;
 import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
+import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.text.Excerpt;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.fraction.BigFraction;
 
 /**
  * Reports ounces of something that is poured.
@@ -36,8 +38,8 @@ public final class AmbiguousOunce implements Rule {
             .map(Amounts.LineAmount::line)
             .filter(line -> !computed.formula().inherits(line.span()))
             .flatMap(line -> ounces(line)
-                .flatMap(figure ->
-                    liquid(computed, line).map(liquid -> finding(subject, line, figure, liquid)))
+                .flatMap(figure -> liquid(computed, line)
+                    .map(liquid -> finding(subject, computed, line, figure, liquid)))
                 .stream()))
         .toList();
   }
@@ -55,7 +57,11 @@ public final class AmbiguousOunce implements Rule {
   }
 
   private static Finding finding(
-      Subject subject, AmountLine line, Quantity figure, Ingredient liquid) {
+      Subject subject,
+      ComputedFormula computed,
+      AmountLine line,
+      Quantity figure,
+      Ingredient liquid) {
     Mass weight = Mass.ofGrams(figure.middleInBase().doubleValue());
     Optional<Mass> poured = liquid.density().map(density -> poured(figure, density));
     Finding finding = INFO.at(
@@ -66,9 +72,9 @@ public final class AmbiguousOunce implements Rule {
             Display.mass(weight),
             poured.map(mass -> ", of volume " + Display.mass(mass)).orElse(""))
         .because("an ounce of weight is counted, but a liquid is often measured in fluid ounces")
-        .withFix(weighed(subject, line, weight, "ounces of weight"));
+        .withFix(weighed(subject, computed, line, weight, "ounces of weight"));
     return poured
-        .map(mass -> finding.withFix(weighed(subject, line, mass, "fluid ounces")))
+        .map(mass -> finding.withFix(weighed(subject, computed, line, mass, "fluid ounces")))
         .orElse(finding);
   }
 
@@ -77,8 +83,16 @@ public final class AmbiguousOunce implements Rule {
     return Mass.ofGrams(millilitres * density.gramsPerMillilitre());
   }
 
-  private static Fix weighed(Subject subject, AmountLine line, Mass mass, String meant) {
-    String written = Display.mass(mass);
+  /** In grams, or among percentages in percent, where the batch says how much that is. */
+  private static Fix weighed(
+      Subject subject, ComputedFormula computed, AmountLine line, Mass mass, String meant) {
+    Optional<BigFraction> charge = computed
+        .amounts()
+        .charge()
+        .filter(grams -> !computed.formula().isByWeight() && !computed.isNominal());
+    String written = charge
+        .map(grams -> Display.percent(Ratio.ofFraction(mass.grams() / grams.doubleValue())))
+        .orElseGet(() -> Display.mass(mass));
     return new Fix(
         "Write `" + written + "`, if it was " + meant,
         List.of(new Columns(subject.section()).replaceMeasure(line, written)));

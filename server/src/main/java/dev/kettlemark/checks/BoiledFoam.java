@@ -2,6 +2,7 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.AmountLine;
+import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.State;
 import dev.kettlemark.model.Verb;
@@ -21,6 +22,9 @@ public final class BoiledFoam implements Rule {
   private static final RuleInfo INFO = RuleInfo.error("boiled-foam", "a whipped mass is boiled");
 
   private static final Set<Verb.Effect> BOILING = Set.of(Verb.Effect.COOK, Verb.Effect.BOIL);
+
+  /** A nut or a sugar with less does not boil; common practice, no source. */
+  private static final double LEAST_WATER = 0.05;
 
   private static final Temperature BOIL = Temperature.ofCelsius(100);
 
@@ -66,7 +70,18 @@ public final class BoiledFoam implements Rule {
         .withFixes(aside(subject, step).stream().toList());
   }
 
-  /** Names what lies beside the foam, where the step names nothing. */
+  /** Nuts and essences beside a foam are not what somebody means to boil. */
+  private static boolean isWet(StageParcel parcel) {
+    return !parcel.isAerated()
+        && parcel
+            .composition()
+            .toOptional()
+            .filter(known -> known.water().fraction() > LEAST_WATER
+                && known.fraction(Component.ETHANOL) < LEAST_WATER)
+            .isPresent();
+  }
+
+  /** Names the syrup that lies beside the foam, where the step names nothing. */
   private static Optional<Fix> aside(Subject subject, DoneStep step) {
     String names = step.stage().stage().amounts().stream()
         .map(AmountLine::ingredient)
@@ -76,8 +91,9 @@ public final class BoiledFoam implements Rule {
         .collect(Collectors.joining(", "));
     boolean isBare = step.step().objects().isEmpty() && !step.step().has(Connective.INTO);
     return Optional.of(step.step().word().span())
-        .filter(word ->
-            isBare && !names.isEmpty() && subject.isWrittenHere(step.step().span()))
+        .filter(word -> isBare
+            && step.before().stream().anyMatch(BoiledFoam::isWet)
+            && subject.isWrittenHere(step.step().span()))
         .map(word -> Fix.insert("Boil only " + names, word.end(), " " + names));
   }
 }

@@ -45,8 +45,12 @@ public final class ChangeWithoutTarget implements Rule {
         subject.ask(Formulas.resolved(parent.get().value())).map(ResolvedFormula::formula);
     return subject.formula().stream()
         .flatMap(computed -> computed.resolved().missed().stream())
-        .flatMap(change ->
-            formula.stream().map(of -> finding(change, of).withFix(removed(subject, change))))
+        .flatMap(change -> formula.stream()
+            .map(of -> OtherPlace.heading(
+                finding(change, of).withFix(removed(subject, change)),
+                subject,
+                parent.get().value(),
+                "the parent")))
         .toList();
   }
 

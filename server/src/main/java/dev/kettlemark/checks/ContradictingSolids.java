@@ -66,13 +66,14 @@ public final class ContradictingSolids implements Rule {
     }
     String what = isWater.get() ? "water" : "solids";
     String shown = Display.fixed(middle * 100, 0) + " %";
-    Finding finding = INFO.at(
+    Finding alone = INFO.at(
             figure.get().span(),
             "the steps before leave %s %s, not %s",
             Display.estimate(predicted),
             what,
             Display.estimate(written))
         .because("a boiling temperature says how much water is left, so one of the two is wrong");
+    Finding finding = OtherPlace.step(alone, subject, formula, "cook", "the cook");
     if (!subject.isWrittenHere(figure.get().span())) {
       return Optional.of(finding);
     }

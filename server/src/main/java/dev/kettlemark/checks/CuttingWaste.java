@@ -68,7 +68,7 @@ public final class CuttingWaste implements Rule {
 
   private static Finding finding(Subject subject, WantedPiece piece, CutGrid grid) {
     Ratio planned = Ratio.ofFraction(planned(subject));
-    Finding finding = INFO.at(
+    Finding alone = INFO.at(
             piece.weight(),
             "`%s` gives %d pieces and leaves %s of its slab, and %s is planned as loss",
             grid.frame().name().value(),
@@ -76,6 +76,7 @@ public final class CuttingWaste implements Rule {
             Display.estimate(grid.waste()),
             planned.fraction() > 0 ? Display.estimate(planned) : "nothing")
         .because("the edges are missing when the pieces are counted");
+    Finding finding = OtherPlace.tool(alone, subject, grid.frame().name().value());
     String loss = Display.trimmed(Math.ceil(grid.waste().percent()), 0) + " %";
     return fix(subject, loss).map(finding::withFix).orElse(finding);
   }

@@ -5,6 +5,7 @@ import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.State;
+import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
@@ -14,7 +15,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Reports fat that is whipped together with egg white or another protein that foams.
@@ -29,6 +29,9 @@ public final class FatInFoam implements Rule {
       RuleInfo.error("fat-in-foam", "fat is whipped together with a protein that should foam");
 
   private static final String WHIPPING = "whipping";
+
+  /** What works something into a mass. */
+  private static final Set<String> WORKED_IN = Set.of("fold", "mix", "stir");
 
   /** Chickpea water, the thinnest of them, holds twice as much; pantry figures. */
   private static final double LEAST_PROTEIN = 0.005;
@@ -138,9 +141,39 @@ public final class FatInFoam implements Rule {
         .as(fatty.severity())
         .because("fat takes the place of the protein around the bubbles, and the foam stays low or"
             + " falls; fold it in at firm peak")
-        .withFixes(
-            Stream.of(LaterAddition.of(subject, formula, culprit.line(), culprit.stage(), "fold"))
-                .flatMap(Optional::stream)
-                .toList());
+        .withFixes(behindTheWhip(subject, culprit)
+            .or(() -> LaterAddition.of(subject, formula, culprit.line(), culprit.stage(), "fold"))
+            .stream()
+            .toList());
+  }
+
+  private static boolean isFirm(Statement whip) {
+    return whip.names(Connective.UNTIL).stream()
+        .flatMap(name -> State.of(name.value()).stream())
+        .anyMatch(state -> state.reaches(State.FIRM_PEAK));
+  }
+
+  /** Moves the step that works it in behind the last whip of its stage, if that ends firm. */
+  private static Optional<Fix> behindTheWhip(Subject subject, WeighedIn.Held culprit) {
+    List<Statement> steps = culprit.stage().steps();
+    Optional<Statement> whip =
+        steps.stream().filter(step -> step.is("whip")).reduce((one, later) -> later);
+    return whip.filter(FatInFoam::isFirm)
+        .flatMap(last -> steps.subList(0, steps.indexOf(last)).stream()
+            .filter(step -> WORKED_IN.contains(step.word().value()))
+            .filter(step ->
+                step.objectNames().stream().anyMatch(name -> name.value().equals(culprit.name())))
+            .filter(
+                step -> subject.isWrittenHere(step.span()) && subject.isWrittenHere(last.span()))
+            .findFirst()
+            .map(step -> {
+              WrittenLines lines = WrittenLines.of(subject);
+              return new Fix(
+                  "Move `" + step.word().value() + " " + culprit.name() + "` behind the whip",
+                  List.of(
+                      lines.without(step.span()),
+                      lines.below(
+                          last.span(), "  " + step.span().of(subject.text()).strip())));
+            }));
   }
 }

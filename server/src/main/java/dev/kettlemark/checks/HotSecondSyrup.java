@@ -65,7 +65,18 @@ public final class HotSecondSyrup implements Rule {
     return syrups.stream()
         .min(Comparator.comparing(cook -> cook.band().low()))
         .filter(mildest -> mildest.band().isWhollyAbove(limit))
-        .map(mildest -> finding(subject, mildest, limit));
+        .map(mildest -> others(subject, syrups, mildest, finding(subject, mildest, limit)));
+  }
+
+  private static Finding others(
+      Subject subject, List<CookStep> syrups, CookStep mildest, Finding finding) {
+    Finding result = finding;
+    for (CookStep other : syrups) {
+      if (!other.equals(mildest) && subject.isWrittenHere(other.target().span())) {
+        result = result.withRelated(subject.entry().origin(other.step().span()), "the other syrup");
+      }
+    }
+    return result;
   }
 
   private static Optional<CookStep> lastCook(ComputedFormula formula, String stage) {

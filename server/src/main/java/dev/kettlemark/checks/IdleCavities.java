@@ -30,7 +30,9 @@ public final class IdleCavities implements Rule {
   public List<Finding> check(Subject subject) {
     return count(subject)
         .filter(pieces -> subject.isWrittenHere(pieces.span()))
-        .flatMap(pieces -> mould(subject).flatMap(mould -> finding(pieces, mould)))
+        .flatMap(pieces -> mould(subject)
+            .flatMap(mould -> finding(pieces, mould)
+                .map(f -> OtherPlace.tool(f, subject, mould.name().value()))))
         .stream()
         .toList();
   }

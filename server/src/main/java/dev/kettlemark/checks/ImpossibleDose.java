@@ -4,6 +4,7 @@ import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Basis;
+import dev.kettlemark.model.Measure;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
@@ -93,7 +94,7 @@ public final class ImpossibleDose implements Rule {
             grams,
             than)
         .because("the unit or the point is wrong, and every weight of the batch with it")
-        .withFixes(fixes(subject, line, share, usual)));
+        .withFixes(fixes(subject, line, share, others(computed, line), usual)));
   }
 
   /** The highest dose, if all usual doses are of the charge or of the finished weight. */
@@ -113,9 +114,13 @@ public final class ImpossibleDose implements Rule {
     return Display.range(use.low(), use.high());
   }
 
-  /** Each other unit or place of the point that gives a dose; with a usual dose, one that is usual. */
+  /** Each other unit or place of the point that has room; with a usual dose, one that is usual. */
   private static List<Fix> fixes(
-      Subject subject, AmountLine line, BigFraction share, Optional<UseRange> usual) {
+      Subject subject,
+      AmountLine line,
+      BigFraction share,
+      BigFraction others,
+      Optional<UseRange> usual) {
     List<Fix> fixes = new ArrayList<>();
     Optional<Quantity> figure =
         line.written().filter(f -> f.unit().filter(Unit.PERCENT::equals).isPresent());
@@ -130,12 +135,21 @@ public final class ImpossibleDose implements Rule {
     }
     for (int slip : SLIPS) {
       BigFraction moved = share.divide(slip);
-      boolean isDose = usual.map(use -> isPlausible(use, moved)).orElse(slip == 10);
-      if (isDose && moved.compareTo(BigFraction.ONE) < 0) {
+      boolean isDose = usual.map(use -> isPlausible(use, moved)).orElse(slip < 1000);
+      if (isDose && moved.add(others).compareTo(BigFraction.ONE) <= 0) {
         fixes.add(written(subject, line, Display.percent(moved)));
       }
     }
     return fixes;
+  }
+
+  /** What the other lines hold that is a figure, and not the rest. */
+  private static BigFraction others(ComputedFormula computed, AmountLine line) {
+    return computed.amounts().lines().stream()
+        .filter(other -> !other.line().equals(line))
+        .filter(other -> !(other.line().measure().value() instanceof Measure.Sufficient))
+        .map(other -> other.share().orElse(BigFraction.ZERO))
+        .reduce(BigFraction.ZERO, BigFraction::add);
   }
 
   private static boolean isPlausible(UseRange use, BigFraction share) {

@@ -37,11 +37,12 @@ public final class LostTemper implements Rule {
   public List<Finding> check(Subject subject) {
     Temperature limit = subject.threshold(Threshold.TEMPER_LOST);
     return subject.formula().stream()
-        .flatMap(formula -> formula.process().stages().stream())
-        .flatMap(stage -> stage.steps().stream())
-        .filter(step -> step.before().stream().anyMatch(parcel -> parcel.has(State.TEMPERED)))
-        .filter(step -> !step.step().is("temper"))
-        .flatMap(step -> check(subject, step, limit).stream())
+        .flatMap(formula -> formula.process().stages().stream()
+            .flatMap(stage -> stage.steps().stream())
+            .filter(step -> step.before().stream().anyMatch(parcel -> parcel.has(State.TEMPERED)))
+            .filter(step -> !step.step().is("temper"))
+            .flatMap(step -> check(subject, step, limit).stream())
+            .map(finding -> OtherPlace.step(finding, subject, formula, "temper", "tempered here")))
         .toList();
   }
 

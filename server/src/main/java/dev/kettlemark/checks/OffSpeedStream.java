@@ -77,10 +77,12 @@ public final class OffSpeedStream implements Rule {
       Subject subject, Located<Quantity> over, double grams, double seconds, boolean isGush) {
     Finding finding = INFO.at(
             over.span(),
-            "%s of hot syrup in %s is %s g in a second",
+            "%s of hot syrup in %s is %s g in a second, usual is %s to %s g",
             Display.estimate(Mass.ofGrams(grams)),
             Display.duration(seconds),
-            Display.trimmed(grams / seconds, 1))
+            Display.trimmed(grams / seconds, 1),
+            Display.trimmed(subject.threshold(Threshold.SLOWEST_STREAM).grams(), 1),
+            Display.trimmed(subject.threshold(Threshold.FASTEST_STREAM).grams(), 1))
         .because(
             isGush
                 ? "a gush splashes and burns, and the syrup sinks below the foam"

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
@@ -22,6 +23,18 @@ final class OtherPlace {
         subject,
         line -> line.objectNames().stream().anyMatch(word -> word.value().equals(name)),
         "`" + name + "` in the house");
+  }
+
+  /** The last step of a verb that is written in the section. */
+  static Finding step(
+      Finding finding, Subject subject, ComputedFormula formula, String verb, String what) {
+    return formula
+        .formula()
+        .steps()
+        .filter(step -> step.is(verb) && subject.isWrittenHere(step.span()))
+        .reduce((one, later) -> later)
+        .map(step -> finding.withRelated(subject.entry().origin(step.span()), what))
+        .orElse(finding);
   }
 
   /** The line by which the house states a fact. */

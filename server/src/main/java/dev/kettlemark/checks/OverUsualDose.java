@@ -127,10 +127,7 @@ public final class OverUsualDose implements Rule {
         subject,
         InThePan.name(line),
         "use");
-    double most = use.basis() instanceof Basis.Finished
-        ? use.high().fraction()
-            * formula.process().yieldShare().orElse(Ratio.ONE).fraction()
-        : use.high().fraction();
+    double most = most(formula, line, use);
     Optional<Fix> fix = OtherShare.edits(subject, formula, line, lower(most))
         .filter(edits -> formula.amounts().lines().stream()
                 .filter(other -> InThePan.name(other).equals(InThePan.name(line)))
@@ -141,6 +138,18 @@ public final class OverUsualDose implements Rule {
     boolean isError = dose.fraction() > CANNOT_BE_MEANT * use.high().fraction();
     return (isError ? finding.as(Severity.ERROR) : finding)
         .withFixes(fix.stream().toList());
+  }
+
+  /** The highest usual dose as a share of the charge, once all else is scaled up around it. */
+  private static double most(ComputedFormula formula, Amounts.LineAmount line, UseRange use) {
+    double high = use.high().fraction();
+    if (!(use.basis() instanceof Basis.Finished)) {
+      return high;
+    }
+    double own = line.share().map(BigFraction::doubleValue).orElse(0.0);
+    double left = formula.process().yieldShare().orElse(Ratio.ONE).fraction() - own;
+    double others = Math.max(0, left) / (1 - own);
+    return high * others / (1 - high + high * others);
   }
 
   private static BigFraction lower(double most) {

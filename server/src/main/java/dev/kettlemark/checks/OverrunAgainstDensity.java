@@ -46,9 +46,9 @@ public final class OverrunAgainstDensity implements Rule {
         .filter(fact -> Expectation.of(formula, fact).filter(Expectation::isOff).isEmpty())
         .flatMap(fact -> fact.figure(Unit.Dimension.SHARE).stream())
         .findFirst();
-    Optional<Band<Density>> density = facts
-        .all("expect")
-        .flatMap(fact -> BulkDensity.figure(fact).stream())
+    Optional<Located<Quantity>> expected =
+        facts.all("expect").flatMap(fact -> BulkDensity.figure(fact).stream()).findFirst();
+    Optional<Band<Density>> density = expected.stream()
         .flatMap(figure -> BulkDensity.band(figure.value()).stream())
         .findFirst();
     Optional<Density> withoutAir =
@@ -64,6 +64,11 @@ public final class OverrunAgainstDensity implements Rule {
     double high = overrun.get().value().highInBase().doubleValue();
     return low > most * (1 + slack) || high < least * (1 - slack)
         ? Optional.of(finding(subject, overrun.get(), withoutAir.get(), density.get(), least, most))
+            .map(finding -> expected
+                .filter(figure -> subject.isWrittenHere(figure.span()))
+                .map(figure ->
+                    finding.withRelated(subject.entry().origin(figure.span()), "the density"))
+                .orElse(finding))
         : Optional.empty();
   }
 

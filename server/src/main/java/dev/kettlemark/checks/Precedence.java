@@ -215,6 +215,7 @@ final class Precedence {
       section("unknown-state", "syrup-into-unwhipped-foam"),
       section("syrup-into-unwhipped-foam", "fat-in-foam"),
       // The same piece, the same claim, the same acceptance.
+      line("claim-in-shared-kitchen", "shared-bowl"),
       line("cut-off-weight", "cutting-waste"),
       line("charge-taken-for-finished", "too-few-grams"),
       section("change-without-target", "claim-not-true", "claim-not-known", "missing-caution"),

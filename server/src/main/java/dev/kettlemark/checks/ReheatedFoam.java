@@ -76,6 +76,7 @@ public final class ReheatedFoam implements Rule {
         .filter(subject::isWrittenHere)
         .map(line -> Fix.replace("Write that it must never be reheated", line, NEVER))
         .toList();
-    return (warm.isWhollyAbove(lost) ? finding : finding.as(Severity.WARNING)).withFixes(fixes);
+    Finding told = OtherPlace.step(finding, subject, step.formula(), "set", "set here");
+    return (warm.isWhollyAbove(lost) ? told : told.as(Severity.WARNING)).withFixes(fixes);
   }
 }

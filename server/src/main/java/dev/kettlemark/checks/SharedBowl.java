@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  */
 public final class SharedBowl implements Rule {
 
-  private static final RuleInfo INFO = RuleInfo.information(
+  private static final RuleInfo INFO = RuleInfo.warning(
       "shared-bowl", "another formula brings into the same bowl what a claim says is absent");
 
   @Override

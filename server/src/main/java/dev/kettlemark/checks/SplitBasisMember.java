@@ -2,6 +2,7 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.BasisDefinition;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Located;
@@ -46,10 +47,10 @@ public final class SplitBasisMember implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.formula().map(SplitBasisMember::check).orElse(List.of());
+    return subject.formula().map(computed -> check(subject, computed)).orElse(List.of());
   }
 
-  private static List<Finding> check(ComputedFormula computed) {
+  private static List<Finding> check(Subject subject, ComputedFormula computed) {
     Formula formula = computed.formula();
     if (formula.bases().isEmpty()) {
       return List.of();
@@ -64,7 +65,7 @@ public final class SplitBasisMember implements Rule {
         SortedMap<Integer, BigFraction> shares =
             places.getOrDefault(name.value(), Collections.emptySortedMap());
         if (shares.size() > 1 && member.stage().isEmpty() && !stages.contains(name.value())) {
-          Finding finding = finding(formula, basis, name, shares);
+          Finding finding = related(subject, formula, name, finding(formula, basis, name, shares));
           boolean proposes = !formula.inherits(basis.span()) && findings.size() < MOST_PROPOSALS;
           findings.add(
               proposes ? finding.withFixes(fixes(formula, basis, name, shares.keySet())) : finding);
@@ -72,6 +73,17 @@ public final class SplitBasisMember implements Rule {
       }
     }
     return findings;
+  }
+
+  private static Finding related(
+      Subject subject, Formula formula, Located<String> member, Finding finding) {
+    Finding result = finding;
+    for (AmountLine line : formula.amounts()) {
+      if (line.ingredient().value().equals(member.value()) && subject.isWrittenHere(line.span())) {
+        result = result.withRelated(subject.entry().origin(line.span()), "weighed in here");
+      }
+    }
+    return result;
   }
 
   /** For each ingredient the stages it stands in, each with its share of the charge. */

@@ -1,6 +1,10 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.model.Ingredient;
+import dev.kettlemark.model.Statement;
+import dev.kettlemark.text.Excerpt;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Reports a usual dose that does not say who says so.
@@ -22,10 +26,20 @@ public final class UseWithoutSource implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     return OwnIngredient.of(subject).stream()
-        .flatMap(own -> own.facts().all("use"))
+        .flatMap(own -> check(subject, own))
+        .toList();
+  }
+
+  private static Stream<Finding> check(Subject subject, Ingredient own) {
+    return own.facts()
+        .all("use")
         .filter(fact -> fact.text().filter(text -> !text.value().isBlank()).isEmpty())
         .map(fact -> {
-          Finding finding = INFO.at(fact.span(), "this dose names no source")
+          Finding finding = INFO.at(
+                  fact.span(),
+                  "the usual dose of %s, %s, names no source",
+                  Excerpt.of(own.name().value()),
+                  range(subject, fact))
               .because("nobody can judge a dose outside it without knowing who says so");
           return fact.text().isPresent()
               ? finding
@@ -33,7 +47,14 @@ public final class UseWithoutSource implements Rule {
                   "Write `from \"" + COMMON + "\"`",
                   fact.span().end(),
                   "  from \"" + COMMON + "\""));
-        })
-        .toList();
+        });
+  }
+
+  /** The dose as it is written, without its word. */
+  private static String range(Subject subject, Statement fact) {
+    int end = fact.text().map(text -> text.span().start()).orElse(fact.span().end());
+    String written =
+        subject.text().substring(fact.word().span().end(), end).strip().replaceAll("\\s+", " ");
+    return written.replaceAll(" from$", "");
   }
 }

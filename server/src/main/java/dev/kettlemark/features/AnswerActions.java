@@ -7,7 +7,6 @@ import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.answers.AgentHeat;
 import dev.kettlemark.answers.Answer;
-import dev.kettlemark.answers.Change;
 import dev.kettlemark.answers.CookTemperature;
 import dev.kettlemark.answers.GelatineExchange;
 import dev.kettlemark.answers.Reach;
@@ -157,15 +156,8 @@ public final class AnswerActions {
     outcome.ifKnown(answer -> propose(answer, answer.instruction()));
   }
 
-  /** No menu proposes a caramel that nobody asked for. */
-  private static boolean isCaramel(Answer answer) {
-    return answer.changes().stream()
-        .anyMatch(change ->
-            change instanceof Change.Cook cook && CookTemperature.isCaramel(cook.target()));
-  }
-
   private void propose(Answer answer, String title) {
-    if (isCaramel(answer)) {
+    if (CookTemperature.leadsToCaramel(answer)) {
       return;
     }
     new AnswerEdits(snapshot, entry, formula)

@@ -13,6 +13,7 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Statement;
+import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Length;
@@ -49,11 +50,46 @@ final class CookQuestions {
     for (StepPlace place : CookPlaces.of(formula)) {
       Statement step = formula.formula().stages().get(place.stage()).steps().get(place.step());
       if (here.test(step.span())) {
-        wishes().forEach(wish -> add(CookTemperature.of(formula, place, wish), wish, questions));
+        questions.addAll(wishes(wishes(), place));
         local(place).ifPresent(questions::add);
       }
     }
     return questions;
+  }
+
+  /** The questions at one cook by what the formula says of its result, and by what is usual for that. */
+  List<Question> wanted(StepPlace place) {
+    return wishes(Stream.concat(wishes(), usualMoisture().stream()), place);
+  }
+
+  /** What temperatures written for sea level are here, for the cook steps that are asked for. */
+  List<Question> atAltitude(Predicate<Span> here) {
+    return CookPlaces.of(formula).stream()
+        .filter(place -> here.test(formula
+            .formula()
+            .stages()
+            .get(place.stage())
+            .steps()
+            .get(place.step())
+            .span()))
+        .flatMap(place -> local(place).stream())
+        .toList();
+  }
+
+  private List<Question> wishes(Stream<Wish> wishes, StepPlace place) {
+    List<Question> questions = new ArrayList<>();
+    wishes.forEach(wish -> add(CookTemperature.of(formula, place, wish), wish, questions));
+    return questions;
+  }
+
+  private Optional<Wish> usualMoisture() {
+    Band<Ratio> usual = formula.kitchen().threshold(Threshold.CHEWY_MOISTURE);
+    return formula
+        .formula()
+        .facts()
+        .wordOf("texture")
+        .filter(word -> word.value().equals("chewy"))
+        .flatMap(word -> wish(usual, new Wish.FinishedMoisture(Ratio.middleOf(usual))));
   }
 
   private static void add(Outcome<Answer> outcome, Wish wish, List<Question> questions) {

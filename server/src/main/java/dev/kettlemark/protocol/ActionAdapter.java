@@ -46,6 +46,9 @@ final class ActionAdapter {
       for (QuickFixes.Action fix : QuickFixes.at(scene.snapshot(), scene.document(), span)) {
         actions.add(Either.forRight(fix(scene, params, fix)));
       }
+      for (QuickFixes.Action fix : QuickFixes.answers(scene.snapshot(), scene.document(), span)) {
+        actions.add(Either.forRight(fix(scene, params, fix)));
+      }
     }
     if (wants(only, CodeActionKind.RefactorRewrite)) {
       addFormulaActions(scene, span, actions);

@@ -11,10 +11,14 @@ public final class Suggestions {
   /** More than this many only confuse. */
   private static final int MOST = 4;
 
+  /** One that is so many letters further off than the nearest is not what was meant. */
+  private static final int BEHIND_THE_NEAREST = 2;
+
   private Suggestions() {}
 
   /**
-   * The nearest known words, best first; none that differ in more than a third of the letters.
+   * The nearest known words, best first; none that differ in more than a third of the letters, and
+   * none that is far-fetched beside a nearer one.
    *
    * @param word what was written
    * @param known what could have been meant
@@ -22,11 +26,14 @@ public final class Suggestions {
   public static List<String> near(String word, Collection<String> known) {
     int limit = Math.max(1, word.length() / 3);
     record Candidate(String word, int distance) {}
-    return known.stream()
+    List<Candidate> near = known.stream()
         .filter(candidate -> Math.abs(candidate.length() - word.length()) <= limit)
         .map(candidate -> new Candidate(candidate, distance(word, candidate, limit)))
         .filter(candidate -> candidate.distance() <= limit)
         .sorted(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))
+        .toList();
+    return near.stream()
+        .filter(candidate -> candidate.distance() <= near.get(0).distance() + BEHIND_THE_NEAREST)
         .limit(MOST)
         .map(Candidate::word)
         .toList();

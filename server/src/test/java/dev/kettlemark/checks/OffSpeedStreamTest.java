@@ -22,7 +22,7 @@ class OffSpeedStreamTest {
           all of  foam
           all of  syrup
           stream  syrup into foam over 5 s
-                                       ^^^ off-speed-stream: 566 g of hot syrup in 5 s is 113.1 g in a second
+                                       ^^^ off-speed-stream: 566 g of hot syrup in 5 s is 113.1 g in a second, usual is 1 to 20 g
         """);
   }
 
@@ -42,7 +42,7 @@ class OffSpeedStreamTest {
           all of  foam
           all of  syrup
           stream  syrup into foam over 20 min
-                                       ^^^^^^ off-speed-stream: 566 g of hot syrup in 20 min is 0.5 g in a second
+                                       ^^^^^^ off-speed-stream: 566 g of hot syrup in 20 min is 0.5 g in a second, usual is 1 to 20 g
         """);
   }
 

@@ -39,17 +39,30 @@ final class SpoiltLibrary {
 
   /** What is told of the library once a mistake is made in it. */
   static List<Told> toldOf(Mutation mutation) {
+    Document spoilt = spoilt(mutation);
+    return told(SOUND.with(SOUND.library().with(spoilt)), with(spoilt)).stream()
+        .filter(told -> !KNOWN.contains(told))
+        .toList();
+  }
+
+  /** Every fix that is offered in the spoilt file. */
+  static List<TriedFix> fixesOf(Mutation mutation) {
+    Document spoilt = spoilt(mutation);
+    return TriedFix.allOf(SOUND.with(SOUND.library().with(spoilt)), with(spoilt), spoilt);
+  }
+
+  private static Document spoilt(Mutation mutation) {
     String uri = FOLDER + mutation.file() + ENDING;
     Document sound = SAMPLES.stream()
         .filter(document -> document.uri().equals(uri))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no sample " + uri));
-    Document spoilt = Document.of(uri, mutation.applied(sound.text().source().text()));
-    List<Document> documents = SAMPLES.stream()
-        .map(document -> document.equals(sound) ? spoilt : document)
-        .toList();
-    return told(SOUND.with(SOUND.library().with(spoilt)), documents).stream()
-        .filter(told -> !KNOWN.contains(told))
+    return Document.of(uri, mutation.applied(sound.text().source().text()));
+  }
+
+  private static List<Document> with(Document spoilt) {
+    return SAMPLES.stream()
+        .map(document -> document.uri().equals(spoilt.uri()) ? spoilt : document)
         .toList();
   }
 

@@ -12,7 +12,7 @@ class UnknownIngredientTest {
         formula base
         stage base
           55 %    hazelnut-flower
-                  ^^^^^^^^^^^^^^^ unknown-ingredient: `hazelnut-flower` is described nowhere; did you mean `hazelnut-flour` or `hazelnut-paste`?
+                  ^^^^^^^^^^^^^^^ unknown-ingredient: `hazelnut-flower` is described nowhere; did you mean `hazelnut-flour`?
           45 %    icing-sugar
         """);
   }

@@ -13,7 +13,7 @@ class UseWithoutSourceTest {
           role      sweetening
           contains  18 % water, 74 % fructose, 8 % other
           use       2-20 % of charge
-          ^^^^^^^^^^^^^^^^^^^^^^^^^^ use-without-source: this dose names no source
+          ^^^^^^^^^^^^^^^^^^^^^^^^^^ use-without-source: the usual dose of `lime-honey`, 2-20 % of charge, names no source
         """);
   }
 
