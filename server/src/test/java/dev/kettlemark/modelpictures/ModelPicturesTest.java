@@ -1,4 +1,4 @@
-package dev.kettlemark.pictures;
+package dev.kettlemark.modelpictures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -10,7 +10,7 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 /** The pictures of {@code server/MODELS.md} show what the program computes today. */
-class PicturesTest {
+class ModelPicturesTest {
 
   private static final Map<String, Supplier<String>> PICTURES = new TreeMap<>(Map.of(
       "boiling-curve", BoilingPicture::svg,
