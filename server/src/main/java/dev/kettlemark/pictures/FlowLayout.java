@@ -7,6 +7,7 @@ import java.util.Map;
 import org.eclipse.elk.alg.layered.LayeredLayoutProvider;
 import org.eclipse.elk.alg.layered.options.LayeredOptions;
 import org.eclipse.elk.alg.layered.options.OrderingStrategy;
+import org.eclipse.elk.core.data.LayoutMetaDataService;
 import org.eclipse.elk.core.math.ElkPadding;
 import org.eclipse.elk.core.options.CoreOptions;
 import org.eclipse.elk.core.options.Direction;
@@ -57,6 +58,8 @@ record FlowLayout(List<Box> boxes, List<Arrow> arrows, double width, double heig
   }
 
   static FlowLayout of(FlowGraph graph) {
+    // It tells the library what its own options are; without it they cannot be copied.
+    LayoutMetaDataService.getInstance();
     ElkNode root = ElkGraphUtil.createGraph();
     settings(root);
     Map<String, ElkNode> placed = new HashMap<>();
