@@ -1,5 +1,6 @@
 package dev.kettlemark.cli;
 
+import dev.kettlemark.files.TextFile;
 import dev.kettlemark.pictures.Picture;
 import dev.kettlemark.pictures.PictureKind;
 import dev.kettlemark.pictures.Pictures;
@@ -83,7 +84,7 @@ final class DrawCommand implements Callable<Integer> {
       Files.writeString(file, picture.svg(), StandardCharsets.UTF_8);
     } catch (IOException problem) {
       throw new UsageMistake("cannot write " + Visible.of(file.toString()) + ": "
-          + Visible.of(String.valueOf(problem.getMessage())));
+          + TextFile.why(problem));
     }
   }
 }

@@ -1,18 +1,20 @@
 package dev.kettlemark.pictures;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A box of the flow: a stage, or something that goes into the formula or is made of it.
  *
  * @param id told apart from all others of the picture
  * @param kind what it stands for
- * @param lines what stands in it
+ * @param title its name, which stands on top
+ * @param lines what stands below
  * @param words the same as a sentence
  */
-record FlowNode(String id, Kind kind, List<BoxLine> lines, String words) {
+record FlowNode(String id, Kind kind, String title, List<BoxLine> lines, String words) {
 
-  private static final double WIDEST_TEXT = 300;
+  private static final double WIDEST_TEXT = 240;
   private static final double PADDING = 10;
 
   /** What a box stands for. */
@@ -43,7 +45,9 @@ record FlowNode(String id, Kind kind, List<BoxLine> lines, String words) {
   }
 
   FlowNode {
-    lines = lines.stream().map(line -> line.fit(WIDEST_TEXT)).toList();
+    Stream<BoxLine> head =
+        TextWidth.wrapped(title, TextWidth.HEAD, WIDEST_TEXT).stream().map(BoxLine::head);
+    lines = Stream.concat(head, lines.stream().map(line -> line.fit(WIDEST_TEXT))).toList();
   }
 
   double width() {

@@ -44,7 +44,7 @@ final class FlowPicture {
 
   private static String words(ComputedFormula computed, FlowGraph graph) {
     Map<String, String> heads = graph.nodes().stream()
-        .collect(Collectors.toMap(FlowNode::id, node -> node.lines().get(0).text()));
+        .collect(Collectors.toMap(FlowNode::id, FlowNode::title));
     Function<String, String> head = id -> heads.getOrDefault(id, id);
     Stream<String> nominal = computed.isNominal()
         ? Stream.of("The formula gives no weight; these are the weights of a charge of 1000 g.")

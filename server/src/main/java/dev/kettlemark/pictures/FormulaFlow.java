@@ -64,7 +64,8 @@ final class FormulaFlow {
     FlowNode from = nodes.computeIfAbsent("made-" + name, id -> new FlowNode(
         id,
         FlowNode.Kind.MADE,
-        List.of(BoxLine.head(name), BoxLine.small("a formula of its own")),
+        name,
+        List.of(BoxLine.small("a formula of its own")),
         name + " is a formula of its own."));
     Temperature temperature =
         line.line().at().map(at -> at.value()).orElse(computed.kitchen().room());
@@ -98,14 +99,12 @@ final class FormulaFlow {
         + made.pieceGrams().fold(Display::mass, unknown -> "of unknown weight"));
     product.pieces().ifPresent(pieces ->
         lines.add(Display.trimmed(pieces.value().doubleValue(), 1) + " pieces"));
-    List<BoxLine> box = new ArrayList<>();
     String title = product.title().orElse(product.name().value());
-    box.add(BoxLine.head(title));
-    lines.forEach(line -> box.add(BoxLine.plain(line)));
     FlowNode node = new FlowNode(
         "product-" + index,
         FlowNode.Kind.PRODUCT,
-        box,
+        title,
+        lines.stream().map(BoxLine::plain).toList(),
         "Product " + title + ": " + String.join(", ", lines) + ".");
     nodes.put(node.id(), node);
     for (ComputedProduct.PartWeight part : made.parts()) {
@@ -134,7 +133,8 @@ final class FormulaFlow {
         .computeIfAbsent("part-" + material, id -> new FlowNode(
             id,
             FlowNode.Kind.PART,
-            List.of(BoxLine.head(material)),
+            material,
+            List.of(),
             material + " goes onto the piece."))
         .id();
   }

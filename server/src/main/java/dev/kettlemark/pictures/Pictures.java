@@ -19,7 +19,8 @@ public final class Pictures {
   public static Optional<Picture> of(Snapshot snapshot, Entry entry, PictureKind kind) {
     return Formulas.computed(snapshot, entry).map(computed -> switch (kind) {
       case FLOW -> FlowPicture.of(computed, products(snapshot, computed));
-      case TIME, SHARES -> FlowPicture.of(computed, List.of());
+      case TIME -> TimePicture.of(computed);
+      case SHARES -> SharePicture.of(computed);
     });
   }
 

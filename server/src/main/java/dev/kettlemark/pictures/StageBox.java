@@ -56,7 +56,6 @@ final class StageBox {
     List<String> weighed = weighed();
     List<String> left = left();
     List<BoxLine> lines = new ArrayList<>();
-    lines.add(BoxLine.head(StageNames.title(stage)));
     stage.stage().vessel().map(Located::value).ifPresent(name -> lines.add(
         BoxLine.small("in " + name)));
     if (!weighed.isEmpty()) {
@@ -68,7 +67,8 @@ final class StageBox {
     String words = StageNames.titleAndVessel(stage) + ": "
         + (weighed.isEmpty() ? "" : "weighed in " + String.join(", ", weighed) + "; ")
         + String.join(", ", left) + ".";
-    return new FlowNode("stage-" + index, FlowNode.Kind.STAGE, lines, words);
+    return new FlowNode(
+        "stage-" + index, FlowNode.Kind.STAGE, StageNames.title(stage), lines, words);
   }
 
   private List<String> weighed() {
