@@ -21,6 +21,9 @@ final class SharePicture {
   private static final double SWATCH = 14;
   private static final double GAP = 10;
 
+  /** What would be told as 0.0 % is neither told nor drawn. */
+  private static final double SEEN = 0.0005;
+
   /** From the foot of a line of text to the line its letters stand on. */
   private static final double BASE = 4;
 
@@ -48,8 +51,7 @@ final class SharePicture {
       stage(i);
     }
     String words = stages.stream()
-        .map(stage -> heading(stage) + ": "
-            + stage.left().composition().fold(SharePicture::words, SharePicture::unknown) + ".")
+        .map(stage -> heading(stage) + ": " + makeup(stage) + ".")
         .collect(Collectors.joining(" "));
     return svg.picture(title, words, WIDTH + 2 * MARGIN, y + MARGIN);
   }
@@ -57,7 +59,7 @@ final class SharePicture {
   private boolean appears(ShareKind kind) {
     return stages.stream()
         .flatMap(stage -> stage.left().composition().toOptional().stream())
-        .anyMatch(composition -> kind.of(composition) > 0);
+        .anyMatch(composition -> kind.of(composition) >= SEEN);
   }
 
   private void legend(List<ShareKind> kinds) {
@@ -83,8 +85,7 @@ final class SharePicture {
       svg.text("head", MARGIN, y - BASE, line);
     }
     stage.left().composition().toOptional().ifPresent(this::bar);
-    String below = stage.left().composition().fold(SharePicture::words, SharePicture::unknown);
-    for (String line : TextWidth.wrapped(below, TextWidth.SMALL, WIDTH)) {
+    for (String line : TextWidth.wrapped(makeup(stage), TextWidth.SMALL, WIDTH)) {
       y += LINE;
       svg.text("small", MARGIN, y - BASE, line);
     }
@@ -96,7 +97,7 @@ final class SharePicture {
     double x = MARGIN;
     for (ShareKind kind : ShareKind.values()) {
       double share = kind.of(composition);
-      if (share > 0) {
+      if (share >= SEEN) {
         svg.filled(kind.word(), x, y, share * WIDTH, BAR);
         x += share * WIDTH;
       }
@@ -105,16 +106,20 @@ final class SharePicture {
   }
 
   private String heading(StageResult stage) {
-    boolean last = stages.indexOf(stage) == stages.size() - 1;
+    boolean last = stage.equals(stages.get(stages.size() - 1));
     return StageNames.title(stage) + (last ? ", the finished mass" : "") + ", "
         + StageNames.mass(stage);
+  }
+
+  private static String makeup(StageResult stage) {
+    return stage.left().composition().fold(SharePicture::words, SharePicture::unknown);
   }
 
   private static String words(Composition composition) {
     List<String> parts = new ArrayList<>();
     for (ShareKind kind : ShareKind.values()) {
       double share = kind.of(composition);
-      if (share > 0) {
+      if (share >= SEEN) {
         parts.add(kind.word() + " " + Display.estimate(Ratio.ofFraction(share)));
       }
     }

@@ -24,6 +24,9 @@ final class TimePicture {
   private static final double NARROWEST = 420;
   private static final double INSET = 3;
 
+  private static final String WIDTHS =
+      "A step that takes longer is drawn a little wider, not in proportion; a zigzag is a time that is not said.";
+
   /** From the foot of a line of text to the line its letters stand on. */
   private static final double BASE = 4;
 
@@ -57,6 +60,8 @@ final class TimePicture {
       stage(stages.get(i));
       svg.close();
     }
+    write("small", TextWidth.SMALL, WIDTHS);
+    y += GAP;
     String words = stages.stream().map(this::words).collect(Collectors.joining(" "));
     return svg.picture(title, words, AXIS + width + MARGIN, y);
   }
@@ -95,7 +100,7 @@ final class TimePicture {
     if (columns.isEmpty()) {
       write("small", TextWidth.SMALL, "no step warms, cools or waits");
     } else {
-      y += BASE;
+      y += 2 * BASE;
       double across = columns.stream().mapToDouble(TimeColumn::width).sum();
       axis(across);
       marks(stage, across);

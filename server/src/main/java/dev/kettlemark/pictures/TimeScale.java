@@ -32,7 +32,7 @@ record TimeScale(int low, int high, int step) {
     int high = STEP * (int) Math.ceil(Math.max(hottest, BOILING) / STEP);
     int held = Math.max(COLDEST, low);
     int top = Math.min(HOTTEST, high);
-    return new TimeScale(held, top, top - held > 8 * STEP ? WIDE_STEP : STEP);
+    return new TimeScale(held, top, top - held > 6 * STEP ? WIDE_STEP : STEP);
   }
 
   static double height() {

@@ -35,7 +35,11 @@ import java.util.Optional;
  */
 record WhiskStart(String foam, double seconds, Temperature passes) {
 
-  /** The start for every foam that a cooked stage is streamed or poured into, or why it cannot be told. */
+  /**
+   * The start for every foam that a cooked stage is streamed or poured into, or why it cannot be told.
+   *
+   * <p>Only the first syrup that a foam meets waits for the whisk; by the second it runs already.
+   */
   static List<Outcome<WhiskStart>> of(ComputedFormula computed, StageResult syrup) {
     Optional<StepResult> cook = CookedStage.lastCook(syrup);
     List<Outcome<WhiskStart>> starts = new ArrayList<>();
@@ -43,7 +47,14 @@ record WhiskStart(String foam, double seconds, Temperature passes) {
       return starts;
     }
     for (StageResult foam : computed.process().stages()) {
-      boolean meets = computed.formula().steps().anyMatch(step -> meets(step, syrup, foam));
+      boolean meets = computed
+          .formula()
+          .steps()
+          .filter(step -> isInto(step, foam))
+          .findFirst()
+          .filter(step ->
+              step.objectNames().stream().anyMatch(name -> name.value().equals(syrup.name())))
+          .isPresent();
       if (meets && foam.left().isAerated()) {
         starts.add(start(foam, cook.get(), computed.kitchen()));
       }
@@ -57,9 +68,8 @@ record WhiskStart(String foam, double seconds, Temperature passes) {
         + " before the end";
   }
 
-  private static boolean meets(Statement step, StageResult syrup, StageResult foam) {
+  private static boolean isInto(Statement step, StageResult foam) {
     return (step.is("stream") || step.is("pour"))
-        && step.objectNames().stream().anyMatch(name -> name.value().equals(syrup.name()))
         && step.names(Connective.INTO).stream().anyMatch(name -> name.value().equals(foam.name()));
   }
 
