@@ -25,7 +25,7 @@ public final class Pictures {
   }
 
   /** The products that a formula goes into, in order of their names. */
-  private static List<ComputedProduct> products(Snapshot snapshot, ComputedFormula computed) {
+  static List<ComputedProduct> products(Snapshot snapshot, ComputedFormula computed) {
     String name = computed.formula().name().value();
     return snapshot.library().names(Kind.PRODUCT).stream()
         .sorted()

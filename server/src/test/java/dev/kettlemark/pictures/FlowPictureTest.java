@@ -82,13 +82,13 @@ class FlowPictureTest {
 
   @Test
   void boxesAndLabelsDoNotOverlap() {
-    Snapshot samples = Drawn.samples();
-    for (Entry entry : Drawn.formulas(samples)) {
-      layoutIsClear(FlowLayout.of(FormulaFlow.of(
-          Formulas.computed(samples, entry).orElseThrow(), List.of())));
+    for (Snapshot each : List.of(Drawn.samples(), Drawn.text(INSIDE))) {
+      for (Entry entry : Drawn.formulas(each)) {
+        ComputedFormula computed = Formulas.computed(each, entry).orElseThrow();
+        layoutIsClear(
+            FlowLayout.of(FormulaFlow.of(computed, Pictures.products(each, computed))));
+      }
     }
-    layoutIsClear(
-        FlowLayout.of(FormulaFlow.of(Drawn.computed(Drawn.text(INSIDE), "bar"), List.of())));
   }
 
   @Test
