@@ -69,8 +69,8 @@ final class DrawCommand implements Callable<Integer> {
   public Integer call() {
     NamedEntry named = NamedEntry.formula(NamedEntry.library(library, terminal), formula);
     Picture picture = Pictures.of(named.folder().snapshot(), named.entry(), kind)
-        .orElseThrow(() -> new UsageMistake("`" + Visible.of(formula)
-            + "` cannot be worked out; run check to see why"));
+        .orElseThrow(() -> new UsageMistake(
+            "`" + Visible.of(formula) + "` cannot be worked out; run check to see why"));
     if (out.isPresent()) {
       write(picture, out.get());
     } else {
@@ -83,8 +83,8 @@ final class DrawCommand implements Callable<Integer> {
     try {
       Files.writeString(file, picture.svg(), StandardCharsets.UTF_8);
     } catch (IOException problem) {
-      throw new UsageMistake("cannot write " + Visible.of(file.toString()) + ": "
-          + TextFile.why(problem));
+      throw new UsageMistake(
+          "cannot write " + Visible.of(file.toString()) + ": " + TextFile.why(problem));
     }
   }
 }

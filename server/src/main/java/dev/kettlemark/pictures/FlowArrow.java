@@ -15,7 +15,10 @@ record FlowArrow(String from, String to, List<String> label) {
   private static final double MARGIN = 6;
 
   double labelWidth() {
-    return label.stream().mapToDouble(line -> TextWidth.of(line, TextWidth.SMALL)).max().orElse(0)
+    return label.stream()
+            .mapToDouble(line -> TextWidth.of(line, TextWidth.SMALL))
+            .max()
+            .orElse(0)
         + 2 * MARGIN;
   }
 

@@ -47,7 +47,8 @@ record FlowNode(String id, Kind kind, String title, List<BoxLine> lines, String 
   FlowNode {
     Stream<BoxLine> head =
         TextWidth.wrapped(title, TextWidth.HEAD, WIDEST_TEXT).stream().map(BoxLine::head);
-    lines = Stream.concat(head, lines.stream().map(line -> line.fit(WIDEST_TEXT))).toList();
+    lines =
+        Stream.concat(head, lines.stream().map(line -> line.fit(WIDEST_TEXT))).toList();
   }
 
   double width() {

@@ -28,8 +28,7 @@ final class FlowPicture {
   static Picture of(ComputedFormula computed, List<ComputedProduct> products) {
     FlowGraph graph = FormulaFlow.of(computed, products);
     String name = computed.formula().name().value();
-    FlowPicture picture =
-        new FlowPicture(FlowLayout.of(graph), new Svg(PictureKind.FLOW, name));
+    FlowPicture picture = new FlowPicture(FlowLayout.of(graph), new Svg(PictureKind.FLOW, name));
     return picture.drawn(
         "Flow of " + computed.formula().title().orElse(name), words(computed, graph));
   }
@@ -43,8 +42,8 @@ final class FlowPicture {
   }
 
   private static String words(ComputedFormula computed, FlowGraph graph) {
-    Map<String, String> heads = graph.nodes().stream()
-        .collect(Collectors.toMap(FlowNode::id, FlowNode::title));
+    Map<String, String> heads =
+        graph.nodes().stream().collect(Collectors.toMap(FlowNode::id, FlowNode::title));
     Function<String, String> head = id -> heads.getOrDefault(id, id);
     Stream<String> nominal = computed.isNominal()
         ? Stream.of("The formula gives no weight; these are the weights of a charge of 1000 g.")
@@ -82,10 +81,12 @@ final class FlowPicture {
     List<Point> line = placed.line();
     svg.line("line", line);
     Point end = line.get(line.size() - 1);
-    svg.area("ink", List.of(
-        end,
-        new Point(end.x() - HEAD_WIDE, end.y() - HEAD_LONG),
-        new Point(end.x() + HEAD_WIDE, end.y() - HEAD_LONG)));
+    svg.area(
+        "ink",
+        List.of(
+            end,
+            new Point(end.x() - HEAD_WIDE, end.y() - HEAD_LONG),
+            new Point(end.x() + HEAD_WIDE, end.y() - HEAD_LONG)));
     double y = placed.label().y() + FlowArrow.margin() / 2;
     for (String text : placed.arrow().label()) {
       y += FlowArrow.lineHeight();

@@ -61,12 +61,14 @@ final class FormulaFlow {
 
   private void made(LineAmount line, FlowNode to) {
     String name = line.line().ingredient().value();
-    FlowNode from = nodes.computeIfAbsent("made-" + name, id -> new FlowNode(
-        id,
-        FlowNode.Kind.MADE,
-        name,
-        List.of(BoxLine.small("a formula of its own")),
-        name + " is a formula of its own."));
+    FlowNode from = nodes.computeIfAbsent(
+        "made-" + name,
+        id -> new FlowNode(
+            id,
+            FlowNode.Kind.MADE,
+            name,
+            List.of(BoxLine.small("a formula of its own")),
+            name + " is a formula of its own."));
     Temperature temperature =
         line.line().at().map(at -> at.value()).orElse(computed.kitchen().room());
     arrow(from.id(), to, StageBox.mass(computed, line), Band.of(temperature));
@@ -95,10 +97,11 @@ final class FormulaFlow {
   private void product(ComputedProduct made, int index) {
     Product product = made.product();
     List<String> lines = new ArrayList<>();
-    lines.add("one piece "
-        + made.pieceGrams().fold(Display::mass, unknown -> "of unknown weight"));
-    product.pieces().ifPresent(pieces ->
-        lines.add(Display.trimmed(pieces.value().doubleValue(), 1) + " pieces"));
+    lines.add("one piece " + made.pieceGrams().fold(Display::mass, unknown -> "of unknown weight"));
+    product
+        .pieces()
+        .ifPresent(
+            pieces -> lines.add(Display.trimmed(pieces.value().doubleValue(), 1) + " pieces"));
     String title = product.title().orElse(product.name().value());
     FlowNode node = new FlowNode(
         "product-" + index,
@@ -116,7 +119,8 @@ final class FormulaFlow {
       ComputedProduct made, ComputedProduct.PartWeight part, String material, FlowNode to) {
     String each = part.mass().fold(Display::mass, unknown -> "weight unknown") + " a piece";
     Optional<String> all = made.needs().stream()
-        .filter(need -> need.material().equals(material) && need.role().equals(part.part().role()))
+        .filter(need ->
+            need.material().equals(material) && need.role().equals(part.part().role()))
         .findFirst()
         .map(need -> Display.mass(need.withLoss()) + " in all");
     List<String> label = new ArrayList<>(List.of(part.part().role() + ", " + each));
@@ -130,12 +134,10 @@ final class FormulaFlow {
       return "stage-" + last;
     }
     return nodes
-        .computeIfAbsent("part-" + material, id -> new FlowNode(
-            id,
-            FlowNode.Kind.PART,
-            material,
-            List.of(),
-            material + " goes onto the piece."))
+        .computeIfAbsent(
+            "part-" + material,
+            id -> new FlowNode(
+                id, FlowNode.Kind.PART, material, List.of(), material + " goes onto the piece."))
         .id();
   }
 }

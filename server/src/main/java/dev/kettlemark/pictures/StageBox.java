@@ -56,8 +56,11 @@ final class StageBox {
     List<String> weighed = weighed();
     List<String> left = left();
     List<BoxLine> lines = new ArrayList<>();
-    stage.stage().vessel().map(Located::value).ifPresent(name -> lines.add(
-        BoxLine.small("in " + name)));
+    stage
+        .stage()
+        .vessel()
+        .map(Located::value)
+        .ifPresent(name -> lines.add(BoxLine.small("in " + name)));
     if (!weighed.isEmpty()) {
       lines.add(BoxLine.rule());
       weighed.forEach(line -> lines.add(BoxLine.small(line)));
@@ -75,8 +78,7 @@ final class StageBox {
     List<LineAmount> lines = computed.amounts().lines().stream()
         .filter(line -> line.stage() == index && !isMade(computed, line))
         .sorted(Comparator.comparing(
-            (LineAmount line) -> mass(computed, line).orElse(Mass.ZERO),
-            Comparator.reverseOrder()))
+            (LineAmount line) -> mass(computed, line).orElse(Mass.ZERO), Comparator.reverseOrder()))
         .toList();
     int listed = lines.size() == MOST_LISTED + 1 ? lines.size() : MOST_LISTED;
     List<String> shown = new ArrayList<>();
@@ -101,10 +103,12 @@ final class StageBox {
   }
 
   private List<String> left() {
-    Outcome<Mass> over = computed.process().leftOver().getOrDefault(
-        stage.name(), Outcome.unknown(Reason.MISSING_FIGURE, "nothing is left over"));
-    String leaves =
-        "leaves " + StageNames.mass(stage) + " at " + Display.celsius(stage.left().temperature());
+    Outcome<Mass> over = computed
+        .process()
+        .leftOver()
+        .getOrDefault(stage.name(), Outcome.unknown(Reason.MISSING_FIGURE, "nothing is left over"));
+    String leaves = "leaves " + StageNames.mass(stage) + " at "
+        + Display.celsius(stage.left().temperature());
     return Stream.of(
             Stream.of(leaves),
             Stream.of(stage.evaporated())

@@ -16,8 +16,7 @@ final class Svg {
   /** Ahead of each id and class, so that nothing on the page is meant by chance. */
   private static final String OURS = "kettlemark-";
 
-  private static final String STYLE =
-      """
+  private static final String STYLE = """
       #ID{color:var(--kettlemark-ink,currentColor);font-family:sans-serif;max-width:100%;height:auto}
       #ID text{fill:currentColor;font-size:12px}
       #ID .head{font-weight:bold;font-size:13px}
@@ -46,11 +45,7 @@ final class Svg {
 
   /** Opens a group; {@code what} tells a reader of the text what it is. */
   void open(String what, String part) {
-    body.append("<g class=\"")
-        .append(what)
-        .append("\" id=\"")
-        .append(id(part))
-        .append("\">\n");
+    body.append("<g class=\"").append(what).append("\" id=\"").append(id(part)).append("\">\n");
   }
 
   void close() {

@@ -49,14 +49,16 @@ record TimeColumn(
   static Optional<TimeColumn> of(StepResult result) {
     Statement step = result.step();
     Optional<Verb.Effect> effect = Verb.of(step.word().value()).map(Verb::effect);
-    return effect.filter(TimeColumn::counts).map(found -> new TimeColumn(
-        step.word().value(),
-        step.objectNames().stream().map(Located::value).collect(Collectors.joining(", ")),
-        step.figure(Connective.FOR, Unit.Dimension.TIME)
-            .or(() -> step.figure(Connective.OVER, Unit.Dimension.TIME)),
-        courses(result),
-        result.after().stream().map(StageParcel::temperature).reduce(Band::spanning),
-        found == Verb.Effect.COOK || found == Verb.Effect.BOIL));
+    return effect
+        .filter(TimeColumn::counts)
+        .map(found -> new TimeColumn(
+            step.word().value(),
+            step.objectNames().stream().map(Located::value).collect(Collectors.joining(", ")),
+            step.figure(Connective.FOR, Unit.Dimension.TIME)
+                .or(() -> step.figure(Connective.OVER, Unit.Dimension.TIME)),
+            courses(result),
+            result.after().stream().map(StageParcel::temperature).reduce(Band::spanning),
+            found == Verb.Effect.COOK || found == Verb.Effect.BOIL));
   }
 
   /** What time it takes, in words. */
@@ -77,8 +79,7 @@ record TimeColumn(
 
   /** Its room on the line: a step that takes twice as long is a little wider. */
   double width() {
-    double minutes = time
-        .map(figure -> figure.value().middleInBase().doubleValue() / A_MINUTE)
+    double minutes = time.map(figure -> figure.value().middleInBase().doubleValue() / A_MINUTE)
         .map(all -> Math.max(0, all))
         .orElse(0.0);
     double doublings = Math.log1p(minutes) / Math.log(2);

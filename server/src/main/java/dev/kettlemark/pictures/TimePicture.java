@@ -39,7 +39,8 @@ final class TimePicture {
   private TimePicture(ComputedFormula computed, Svg svg) {
     this.computed = computed;
     this.svg = svg;
-    List<TimeColumn> all = stages(computed).flatMap(stage -> columns(stage).stream()).toList();
+    List<TimeColumn> all =
+        stages(computed).flatMap(stage -> columns(stage).stream()).toList();
     this.scale = TimeScale.of(all.stream().flatMap(TimeColumn::temperatures).toList());
     this.width = stages(computed)
         .mapToDouble(
@@ -162,11 +163,13 @@ final class TimePicture {
   }
 
   private void course(TimeColumn.Course course, double x, double end, String style) {
-    svg.area(style, List.of(
-        new Point(x, y + scale.down(course.from().high())),
-        new Point(end, y + scale.down(course.to().high())),
-        new Point(end, y + scale.down(course.to().low())),
-        new Point(x, y + scale.down(course.from().low()))));
+    svg.area(
+        style,
+        List.of(
+            new Point(x, y + scale.down(course.from().high())),
+            new Point(end, y + scale.down(course.to().high())),
+            new Point(end, y + scale.down(course.to().low())),
+            new Point(x, y + scale.down(course.from().low()))));
   }
 
   /** The line of time; broken where nobody says how long. */

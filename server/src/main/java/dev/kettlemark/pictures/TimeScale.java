@@ -26,8 +26,10 @@ record TimeScale(int low, int high, int step) {
 
   /** The scale that holds all temperatures, and at least those from a room to boiling water. */
   static TimeScale of(List<Temperature> temperatures) {
-    double coldest = temperatures.stream().mapToDouble(Temperature::celsius).min().orElse(ROOM);
-    double hottest = temperatures.stream().mapToDouble(Temperature::celsius).max().orElse(ROOM);
+    double coldest =
+        temperatures.stream().mapToDouble(Temperature::celsius).min().orElse(ROOM);
+    double hottest =
+        temperatures.stream().mapToDouble(Temperature::celsius).max().orElse(ROOM);
     int low = STEP * (int) Math.floor((Math.min(coldest, ROOM) - 1) / STEP);
     int high = STEP * (int) Math.ceil(Math.max(hottest, BOILING) / STEP);
     int held = Math.max(COLDEST, low);

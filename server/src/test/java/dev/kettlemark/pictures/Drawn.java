@@ -81,7 +81,9 @@ final class Drawn {
 
   static List<Element> named(Element root, String tag) {
     NodeList all = root.getElementsByTagName(tag);
-    return IntStream.range(0, all.getLength()).mapToObj(i -> (Element) all.item(i)).toList();
+    return IntStream.range(0, all.getLength())
+        .mapToObj(i -> (Element) all.item(i))
+        .toList();
   }
 
   /** The groups of one meaning. */

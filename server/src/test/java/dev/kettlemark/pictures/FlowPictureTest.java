@@ -18,8 +18,7 @@ import org.w3c.dom.Element;
 
 class FlowPictureTest {
 
-  private static final String INSIDE =
-      """
+  private static final String INSIDE = """
       formula paste
         percent of charge
         batch 500 g
@@ -57,13 +56,13 @@ class FlowPictureTest {
       int made = (int) computed.amounts().lines().stream()
           .filter(line -> StageBox.isMade(computed, line))
           .count();
-      int parts = Drawn.groups(root, "product").size() + Drawn.groups(root, "part").size();
+      int parts =
+          Drawn.groups(root, "product").size() + Drawn.groups(root, "part").size();
       int arrows = Drawn.groups(root, "arrow").size();
       assertTrue(arrows >= takes + made, picture.title());
       assertEquals(parts == 0, arrows == takes + made, picture.title());
       stages.forEach(stage -> assertTrue(
-          picture.words().contains(stage.title().orElse(stage.name().value())),
-          picture.words()));
+          picture.words().contains(stage.title().orElse(stage.name().value())), picture.words()));
     }
   }
 
@@ -85,8 +84,7 @@ class FlowPictureTest {
     for (Snapshot each : List.of(Drawn.samples(), Drawn.text(INSIDE))) {
       for (Entry entry : Drawn.formulas(each)) {
         ComputedFormula computed = Formulas.computed(each, entry).orElseThrow();
-        layoutIsClear(
-            FlowLayout.of(FormulaFlow.of(computed, Pictures.products(each, computed))));
+        layoutIsClear(FlowLayout.of(FormulaFlow.of(computed, Pictures.products(each, computed))));
       }
     }
   }
@@ -95,8 +93,7 @@ class FlowPictureTest {
   void textsStayInTheirBoxes() {
     Snapshot samples = Drawn.samples();
     for (Entry entry : Drawn.formulas(samples)) {
-      Element root =
-          Drawn.root(Pictures.of(samples, entry, PictureKind.FLOW).orElseThrow());
+      Element root = Drawn.root(Pictures.of(samples, entry, PictureKind.FLOW).orElseThrow());
       for (String kind : List.of("stage", "made", "product", "part")) {
         Drawn.groups(root, kind).forEach(FlowPictureTest::textsAreInside);
       }
@@ -108,12 +105,11 @@ class FlowPictureTest {
     double right = Drawn.number(box, "x") + Drawn.number(box, "width");
     double foot = Drawn.number(box, "y") + Drawn.number(box, "height");
     for (Element text : Drawn.named(group, "text")) {
-      double size =
-          switch (text.getAttribute("class")) {
-            case "head" -> TextWidth.HEAD;
-            case "small" -> TextWidth.SMALL;
-            default -> TextWidth.PLAIN;
-          };
+      double size = switch (text.getAttribute("class")) {
+        case "head" -> TextWidth.HEAD;
+        case "small" -> TextWidth.SMALL;
+        default -> TextWidth.PLAIN;
+      };
       double end = Drawn.number(text, "x") + TextWidth.of(text.getTextContent(), size);
       assertTrue(end <= right, text.getTextContent());
       assertTrue(Drawn.number(text, "y") < foot, text.getTextContent());
@@ -123,8 +119,8 @@ class FlowPictureTest {
   private static void layoutIsClear(FlowLayout layout) {
     List<Rectangle2D> places = new ArrayList<>();
     for (FlowLayout.Box box : layout.boxes()) {
-      places.add(
-          new Rectangle2D.Double(box.x(), box.y(), box.node().width(), box.node().height()));
+      places.add(new Rectangle2D.Double(
+          box.x(), box.y(), box.node().width(), box.node().height()));
     }
     int boxes = places.size();
     for (FlowLayout.Arrow arrow : layout.arrows()) {

@@ -20,8 +20,7 @@ import org.w3c.dom.Element;
 
 class PicturesTest {
 
-  private static final String UNKNOWN =
-      """
+  private static final String UNKNOWN = """
       formula riddle "Riddle & <co>"
         percent of charge
 
@@ -93,19 +92,18 @@ class PicturesTest {
   /** Bars of a stage fill the hundred percent, but for what is too little to be told. */
   @Test
   void sharesFillTheBar() {
-    Element root =
-        Drawn.root(Drawn.picture(Drawn.samples(), "heather-nougat", PictureKind.SHARES));
+    Element root = Drawn.root(Drawn.picture(Drawn.samples(), "heather-nougat", PictureKind.SHARES));
     for (Element stage : Drawn.groups(root, "stage")) {
-      double all =
-          Drawn.named(stage, "rect").stream().mapToDouble(bar -> Drawn.number(bar, "width")).sum();
+      double all = Drawn.named(stage, "rect").stream()
+          .mapToDouble(bar -> Drawn.number(bar, "width"))
+          .sum();
       assertEquals(640, all, 640 * 0.005);
     }
   }
 
   @Test
   void patternsThatAreUsedAreThere() {
-    Element root =
-        Drawn.root(Drawn.picture(Drawn.samples(), "heather-nougat", PictureKind.SHARES));
+    Element root = Drawn.root(Drawn.picture(Drawn.samples(), "heather-nougat", PictureKind.SHARES));
     Set<String> patterns = new HashSet<>();
     Drawn.named(root, "pattern").forEach(pattern -> patterns.add(pattern.getAttribute("id")));
     for (Element bar : Drawn.named(root, "rect")) {

@@ -10,8 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class WhiskStartTest {
 
-  private static final String MERINGUE =
-      """
+  private static final String MERINGUE = """
       formula meringue
         percent of charge
         batch 1000 g
@@ -60,7 +59,8 @@ class WhiskStartTest {
 
   @Test
   void aTimeThatIsNotSaidIsNotMadeUp() {
-    assertEquals(List.of(false), known(MERINGUE.replace("for WHISK ", "").replace("COOK", "9 min")));
+    assertEquals(
+        List.of(false), known(MERINGUE.replace("for WHISK ", "").replace("COOK", "9 min")));
     assertEquals(List.of(false), known(MERINGUE.replace("WHISK", "60 s").replace(" for COOK", "")));
     assertEquals(
         List.of(false), known(MERINGUE.replace("WHISK", "10 min").replace("COOK", "9 min")));
