@@ -25,7 +25,8 @@ final class TimePicture {
   private static final double INSET = 3;
 
   private static final String WIDTHS =
-      "A step that takes longer is drawn a little wider, not in proportion; a zigzag is a time that is not said.";
+      "A step that takes longer is drawn a little wider, not in proportion; a zigzag is a time that is"
+          + " not said. Within a step only both ends are known, and the lines between are straight.";
 
   /** From the foot of a line of text to the line its letters stand on. */
   private static final double BASE = 4;

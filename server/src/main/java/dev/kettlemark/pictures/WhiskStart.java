@@ -65,7 +65,7 @@ record WhiskStart(String foam, double seconds, Temperature passes) {
   String words() {
     return "start the whisk for " + foam + " when the syrup passes about "
         + Display.trimmed(passes.celsius(), 0) + " °C, " + Display.duration(seconds)
-        + " before the end";
+        + " before the end, if it boils evenly";
   }
 
   private static boolean isInto(Statement step, StageResult foam) {
