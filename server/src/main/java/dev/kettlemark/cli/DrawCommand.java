@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  kettlemark draw egg-honey-nougat --in samples/gannet-slip > flow.svg",
-      "  kettlemark draw egg-honey-nougat --show time --out time.svg --in samples/gannet-slip"
+      "  kettlemark draw orchard-bar -s time -o time.svg --in samples/gannet-slip"
     })
 final class DrawCommand implements Callable<Integer> {
 
