@@ -97,6 +97,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".scaling..")
         .layer("labelling")
         .definedBy(ROOT + ".labelling..")
+        .layer("pictures")
+        .definedBy(ROOT + ".pictures..")
         .layer("answers")
         .definedBy(ROOT + ".answers..")
         .layer("files")
@@ -133,6 +135,9 @@ class ArchitectureTest {
         .whereLayer("labelling")
         .mayOnlyAccessLayers(
             "scaling", "analysis", "library", "model", "science", "quantity", "text")
+        .whereLayer("pictures")
+        .mayOnlyAccessLayers(
+            "scaling", "analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("answers")
         .mayOnlyAccessLayers("analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("files")
@@ -167,6 +172,7 @@ class ArchitectureTest {
         .mayOnlyAccessLayers(
             "comparison",
             "labelling",
+            "pictures",
             "checks",
             "answers",
             "scaling",
@@ -181,6 +187,7 @@ class ArchitectureTest {
         .whereLayer("protocol")
         .mayOnlyAccessLayers(
             "features",
+            "pictures",
             "comparison",
             "checks",
             "scaling",
@@ -223,6 +230,8 @@ class ArchitectureTest {
     onlyIn("org.eclipse.lsp4j..", "protocol");
     onlyIn("info.picocli..", "cli");
     onlyIn("picocli..", "cli");
+    onlyIn("org.eclipse.elk..", "pictures");
+    onlyIn("org.eclipse.emf..", "pictures");
     onlyIn("com.google.gson..", "cli", "protocol");
     onlyIn(
         "org.hipparchus..",
@@ -238,6 +247,7 @@ class ArchitectureTest {
         "checks",
         "comparison",
         "features",
+        "pictures",
         // Both turn what a user asks for into an exact figure of a scaling.
         "protocol",
         "cli");

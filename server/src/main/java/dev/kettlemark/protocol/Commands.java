@@ -44,8 +44,8 @@ final class Commands {
 
   /** The commands that a client may send; those that nothing leads to are left out. */
   static List<String> names(ClientTraits client) {
-    List<String> names =
-        new ArrayList<>(List.of(ScaleCommand.NAME, EXPLAIN_RULE, CHANGES, TrialCommand.NAME));
+    List<String> names = new ArrayList<>(
+        List.of(ScaleCommand.NAME, EXPLAIN_RULE, CHANGES, TrialCommand.NAME, PictureCommand.NAME));
     names.addAll(ReportCommands.names());
     if (!client.readsActions() && client.plumbing().actions().applies()) {
       names.add(ActionForms.APPLY);
@@ -103,6 +103,10 @@ final class Commands {
       case TrialCommand.NAME -> {
         Scene scene = scene(state, argument);
         yield work(state, params, work -> TrialCommand.run(scene, text(argument, "formula")));
+      }
+      case PictureCommand.NAME -> {
+        Scene scene = scene(state, argument);
+        yield work(state, params, work -> PictureCommand.run(scene, argument));
       }
       default -> throw ScaleCommand.refused("there is no command `" + params.getCommand() + "`");
     };

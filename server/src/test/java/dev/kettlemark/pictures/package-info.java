@@ -1,5 +1,5 @@
 /**
- * Draws the pictures of {@code server/pictures} from the program's own figures.
+ * Pictures of formulas: that they are whole, legible and the same each time.
  *
  * <p>Start reading at {@link dev.kettlemark.pictures.PicturesTest}.
  */

@@ -362,6 +362,25 @@ class FeaturesTest {
     assertTrue(table.toString().contains("desiccated-coconut"), table.toString());
   }
 
+  @Test
+  void aFormulaIsDrawn() throws Exception {
+    assertTrue(drawn("flow").contains("Flow of"), drawn("flow"));
+    assertTrue(drawn("shares").contains("is made of"), drawn("shares"));
+    ExecutionException refused = assertThrows(ExecutionException.class, () -> drawn("smell"));
+    assertTrue(String.valueOf(refused.getMessage()).contains("of the kind `smell`"));
+  }
+
+  private String drawn(String kind) throws Exception {
+    String argument = "{'uri':'" + bar + "','formula':'cold-bar','kind':'" + kind + "'}";
+    return editor
+        .await(editor
+            .server()
+            .getWorkspaceService()
+            .executeCommand(new ExecuteCommandParams(
+                "kettlemark.flow", List.of(JsonParser.parseString(argument)))))
+        .toString();
+  }
+
   /** By hand: 39.75 % more or less of what 17 % water holds is told of the formula that uses it. */
   @Test
   void unsavedTextsAreHeldAgainstTheDisk() throws Exception {

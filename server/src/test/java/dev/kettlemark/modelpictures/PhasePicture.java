@@ -1,4 +1,4 @@
-package dev.kettlemark.pictures;
+package dev.kettlemark.modelpictures;
 
 import dev.kettlemark.SampleTexts;
 import dev.kettlemark.analysis.ComputedFormula;
@@ -12,8 +12,8 @@ import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Formula;
-import dev.kettlemark.pictures.Chart.Dash;
-import dev.kettlemark.pictures.Chart.Mark;
+import dev.kettlemark.modelpictures.Chart.Dash;
+import dev.kettlemark.modelpictures.Chart.Mark;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;

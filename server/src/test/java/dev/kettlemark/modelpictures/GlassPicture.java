@@ -1,8 +1,8 @@
-package dev.kettlemark.pictures;
+package dev.kettlemark.modelpictures;
 
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
-import dev.kettlemark.pictures.Chart.Dash;
+import dev.kettlemark.modelpictures.Chart.Dash;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.science.GlassTransition;
 import java.text.DecimalFormat;

@@ -1,4 +1,4 @@
-package dev.kettlemark.pictures;
+package dev.kettlemark.modelpictures;
 
 import java.awt.BasicStroke;
 import java.awt.Color;

@@ -1,9 +1,9 @@
-package dev.kettlemark.pictures;
+package dev.kettlemark.modelpictures;
 
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
-import dev.kettlemark.pictures.Chart.Dash;
-import dev.kettlemark.pictures.Chart.Mark;
+import dev.kettlemark.modelpictures.Chart.Dash;
+import dev.kettlemark.modelpictures.Chart.Mark;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
