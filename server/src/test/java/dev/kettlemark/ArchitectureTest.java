@@ -59,6 +59,10 @@ class ArchitectureTest {
       "so are the usual thresholds",
       "dev.kettlemark.labelling.LawTable",
       "what the law says is a table with its source and date, so that it can be read and renewed as one",
+      "dev.kettlemark.sheets.Wording",
+      "what sheets say stands in one file for each language, so that it can be read and renewed as one",
+      "dev.kettlemark.sheets.SheetHtml",
+      "the look of a page is a style sheet, which is laid into each page",
       "dev.kettlemark.checks.RulePages",
       "the page of a rule is Markdown, so that the editor, the terminal and the web read one text");
 
@@ -99,6 +103,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".labelling..")
         .layer("answers")
         .definedBy(ROOT + ".answers..")
+        .layer("sheets")
+        .definedBy(ROOT + ".sheets..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -135,6 +141,17 @@ class ArchitectureTest {
             "scaling", "analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("answers")
         .mayOnlyAccessLayers("analysis", "library", "model", "science", "quantity", "text")
+        .whereLayer("sheets")
+        .mayOnlyAccessLayers(
+            "answers",
+            "labelling",
+            "scaling",
+            "analysis",
+            "library",
+            "model",
+            "science",
+            "quantity",
+            "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
@@ -223,7 +240,8 @@ class ArchitectureTest {
     onlyIn("org.eclipse.lsp4j..", "protocol");
     onlyIn("info.picocli..", "cli");
     onlyIn("picocli..", "cli");
-    onlyIn("com.google.gson..", "cli", "protocol");
+    // A sheet is also published as JSON, and carries linked data.
+    onlyIn("com.google.gson..", "cli", "protocol", "sheets");
     onlyIn(
         "org.hipparchus..",
         "quantity",
@@ -238,6 +256,7 @@ class ArchitectureTest {
         "checks",
         "comparison",
         "features",
+        "sheets",
         // Both turn what a user asks for into an exact figure of a scaling.
         "protocol",
         "cli");
