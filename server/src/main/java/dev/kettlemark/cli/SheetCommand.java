@@ -7,7 +7,10 @@ import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.reading.Suggestions;
 import dev.kettlemark.sheets.SheetContent;
+import dev.kettlemark.sheets.SheetCsv;
 import dev.kettlemark.sheets.SheetHtml;
+import dev.kettlemark.sheets.SheetJson;
+import dev.kettlemark.sheets.SheetMarkdown;
 import dev.kettlemark.sheets.SheetReader;
 import dev.kettlemark.sheets.SheetRequest;
 import java.io.IOException;
@@ -50,7 +53,10 @@ final class SheetCommand implements Callable<Integer> {
 
   /** How the sheet is written. */
   enum Format {
-    HTML
+    HTML,
+    MARKDOWN,
+    CSV,
+    JSON
   }
 
   private final Terminal terminal;
@@ -92,7 +98,7 @@ final class SheetCommand implements Callable<Integer> {
   @Option(
       names = {"-f", "--format"},
       paramLabel = "FORMAT",
-      description = "${COMPLETION-CANDIDATES}; html if not given.")
+      description = "html or markdown for the sheet, csv or json for its figures; html if not given.")
   private Format format = Format.HTML;
 
   @Option(
@@ -120,6 +126,9 @@ final class SheetCommand implements Callable<Integer> {
   private String text(SheetContent sheet) {
     return switch (format) {
       case HTML -> SheetHtml.of(sheet);
+      case MARKDOWN -> SheetMarkdown.of(sheet);
+      case CSV -> SheetCsv.of(sheet);
+      case JSON -> SheetJson.of(sheet);
     };
   }
 

@@ -1,7 +1,6 @@
 package dev.kettlemark.sheets;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.sheets.Shown.Made;
@@ -32,10 +31,10 @@ final class AboutPart implements SheetPart {
                     .map(name -> shown.titleOf(name.value()))
                     .orElse(part.role()))))
             .toList()))));
-    shown.made().stream().limit(1).map(Made::formula).forEach(formula -> {
-      eats(formula, lines);
+    shown.made().stream().limit(1).forEach(made -> {
+      eats(made.formula(), lines);
       if (shown.reader() != SheetReader.PRODUCTION) {
-        why(formula, lines);
+        why(made, lines);
       }
     });
     shown.entry().declaration()
@@ -53,15 +52,15 @@ final class AboutPart implements SheetPart {
   }
 
   /** Why it works, as far as its own figures tell. */
-  private static void why(ComputedFormula formula, List<Phrase> lines) {
-    MassFigures.of(formula).ifKnown(figures -> {
+  private static void why(Made made, List<Phrase> lines) {
+    made.figures().ifKnown(figures -> {
       if (figures.parcel().isAerated()) {
         lines.add(Phrase.sentence("about.foam"));
       }
       figures.moisture().ifKnown(moisture -> lines.add(Phrase.sentence(
           "about.moisture",
           Phrase.value(SheetFigure.share(
-              formula.formula().name().value() + ".moisture", figures.moisture(), 1)))));
+              made.name() + ".moisture", figures.moisture(), 1)))));
     });
   }
 }

@@ -145,6 +145,9 @@ final class FigureText {
     WEEKS(604_800),
     MONTHS(2_629_746);
 
+    /** So many of one unit are harder to read than a fraction of the next. */
+    private static final double MOST = 181;
+
     private final double seconds;
 
     Stretch(double seconds) {
@@ -167,7 +170,7 @@ final class FigureText {
 
     /** Whether it is a whole or a half number of them. */
     private static boolean isNear(double count) {
-      return Math.abs(2 * count - Math.rint(2 * count)) < 1e-9;
+      return Math.abs(2 * count - Math.rint(2 * count)) < 1e-9 && count < MOST;
     }
   }
 
@@ -180,7 +183,9 @@ final class FigureText {
     Reach shown = isLarge
         ? new Reach(reach.low() / 1000, reach.best() / 1000, reach.high() / 1000)
         : reach;
-    return spread(figure, shown, isLarge ? 1 : figure.decimals()) + THIN + (isLarge ? "L" : "mL");
+    boolean isWhole = Math.abs(shown.best() - Math.rint(shown.best())) < 1e-9;
+    int decimals = isWhole ? 0 : isLarge ? 1 : figure.decimals();
+    return spread(figure, shown, decimals) + THIN + (isLarge ? "L" : "mL");
   }
 
   private String trimmed(double value) {

@@ -127,15 +127,19 @@ final class FormulaPart implements SheetPart {
       cells.add(Phrase.value(
           SheetFigure.percent(id + ".percent", amount.share().map(BigFraction::doubleValue))));
     }
-    cells.add(Phrase.value(weight(id, weighed)));
+    cells.add(Phrase.value(
+        shown.reader() == SheetReader.HOME
+            ? homely(weight(id, weighed), made, weighed, ingredient)
+            : weight(id, weighed)));
     if (shown.isFor(SheetReader.PRODUCTION, SheetReader.BENCH)) {
       cells.add(weighed
           .scale()
           .map(scale -> Phrase.given(scale.name().value()))
           .orElse(Phrase.NOTHING));
       if (shown.reader() == SheetReader.PRODUCTION) {
-        cells.add(ingredient
-            .map(one -> Phrase.value(tolerance(id, weighed, made, one)))
+        cells.add(weighed
+            .scale()
+            .map(scale -> Phrase.value(tolerance(id, scale)))
             .orElse(Phrase.NOTHING));
       }
       cells.add(Phrase.NOTHING);
@@ -172,6 +176,19 @@ final class FormulaPart implements SheetPart {
         id + ".weight", SheetUnit.GRAM, line.reading().doubleValue(), decimals);
   }
 
+  /** At home whole grams are shown wherever a gram does not matter. */
+  private static SheetFigure homely(
+      SheetFigure weight, Made made, WeighingLine line, Optional<Ingredient> ingredient) {
+    double allowed = ingredient
+        .map(one -> WeighingList.allowedError(made.formula().kitchen(), one))
+        .orElse(0.0);
+    boolean isCoarse = line.grams().doubleValue() * allowed >= 0.5;
+    return isCoarse
+        ? new SheetFigure(
+            weight.id(), weight.unit(), weight.reach(), weight.spread(), 0, weight.basis())
+        : weight;
+  }
+
   private static int decimals(BigFraction step) {
     int decimals = 0;
     while (decimals < 4 && step.multiply((int) Math.pow(10, decimals)).getDenominatorAsInt() != 1) {
@@ -180,21 +197,10 @@ final class FormulaPart implements SheetPart {
     return decimals;
   }
 
-  /** By how much it may be off: by what its dose allows. */
-  private static SheetFigure tolerance(
-      String id, WeighingLine line, Made made, Ingredient ingredient) {
-    double allowed = WeighingList.allowedError(made.formula().kitchen(), ingredient);
-    double grams = allowed * line.grams().doubleValue();
-    double step =
-        line.scale().map(House.Scale::step).map(BigFraction::doubleValue).orElse(0.01);
-    int decimals = grams >= 10 ? 0 : grams >= 1 ? 1 : 2;
-    return new SheetFigure(
-        id + ".tolerance",
-        SheetUnit.GRAM,
-        Outcome.known(SheetFigure.Reach.of(Math.max(grams, step))),
-        SheetFigure.Spread.NONE,
-        decimals,
-        SheetFigure.Basis.PRACTICE);
+  /** One step of the scale: nearer than that nobody can weigh here. */
+  private static SheetFigure tolerance(String id, House.Scale scale) {
+    return SheetFigure.written(
+        id + ".tolerance", SheetUnit.GRAM, scale.step().doubleValue(), decimals(scale.step()));
   }
 
   /** Spoons only for what acts by no small dose and has a density that holds in a spoon. */

@@ -64,6 +64,11 @@ final class MethodPart implements SheetPart {
     blocks.add(new Block.Steps(index + 1, steps));
   }
 
+  /** Whether the stage's own first step is to have something warm. */
+  static boolean isWarmed(Stage stage) {
+    return stage.amounts().stream().anyMatch(line -> line.at().isPresent());
+  }
+
   /** What must be warm before the stage begins. */
   private static Optional<Phrase> ready(Stage stage, Made made) {
     List<Phrase> warm = new ArrayList<>();

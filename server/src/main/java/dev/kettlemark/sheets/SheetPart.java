@@ -19,6 +19,17 @@ interface SheetPart {
         new FormulaPart(),
         new EquipmentPart(),
         new MethodPart(),
+        new ControlPart(),
+        new TimePart(),
+        new FiguresPart(),
+        new AllergensPart(),
+        new LabelPart(),
+        new KeepingPart(),
+        new TroublePart(),
+        new SwapsPart(),
+        new AltitudePart(),
+        new EvidencePart(),
+        new CostPart(),
         new NotesPart(),
         new CompliancePart());
   }

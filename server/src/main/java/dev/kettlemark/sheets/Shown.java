@@ -3,6 +3,7 @@ package dev.kettlemark.sheets;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.FormulaVersion;
 import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.analysis.PieceOrder;
 import dev.kettlemark.analysis.ProcessResult;
 import dev.kettlemark.labelling.Label;
@@ -55,6 +56,14 @@ record Shown(
     static Made of(ComputedFormula formula, Scaling scaling) {
       return new Made(
           formula, scaling, formula.processWith(Mass.ofGrams(scaling.batch().doubleValue())));
+    }
+
+    /** How the finished mass of this very batch eats and keeps. */
+    Outcome<MassFigures> figures() {
+      return process
+          .last()
+          .map(last -> Outcome.known(MassFigures.of(last.left(), formula.kitchen())))
+          .orElseGet(() -> MassFigures.of(formula));
     }
 
     String name() {

@@ -47,7 +47,22 @@ final class StepSentence {
     return new StepSentence(step, made, reader, id).sentence(step);
   }
 
+  /** Only what a step sets limits by: its temperatures, times and humidities. */
+  static Phrase limits(Statement step, Made made, SheetReader reader, String id) {
+    StepSentence sentence = new StepSentence(step, made, reader, id);
+    sentence.objects(step);
+    List<Phrase> limits = new ArrayList<>();
+    for (StatementClause clause : step.clauses()) {
+      Phrase told = sentence.clause(clause);
+      if (told.figures().findAny().isPresent()) {
+        limits.add(told);
+      }
+    }
+    return limits.isEmpty() ? Phrase.NOTHING : new Phrase.Together(limits);
+  }
+
   private Phrase sentence(Statement step) {
+    Phrase objects = objects(step);
     List<Phrase> clauses = new ArrayList<>();
     List<Phrase> ends = new ArrayList<>();
     for (StatementClause clause : step.clauses()) {
@@ -57,7 +72,7 @@ final class StepSentence {
     String key = Verb.of(word).isPresent() ? "verb." + word : "verb.other";
     Phrase sentence = Phrase.words(
         key,
-        objects(step),
+        objects,
         new Phrase.Together(clauses),
         new Phrase.Together(ends),
         Phrase.given(word));

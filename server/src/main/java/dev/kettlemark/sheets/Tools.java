@@ -24,9 +24,9 @@ final class Tools {
     }
     return house
         .vessel(name)
-        .map(vessel -> Phrase.words("tool." + kind(vessel)))
-        .or(() -> house.mould(name).map(mould -> Phrase.words("tool.mould")))
-        .orElseGet(() -> Phrase.words("tool.frame"));
+        .map(vessel -> Phrase.words("name." + kind(vessel)))
+        .or(() -> house.mould(name).map(mould -> Phrase.words("name.mould")))
+        .orElseGet(() -> Phrase.words("name.frame"));
   }
 
   /** A bowl with a whisk is a mixer. */

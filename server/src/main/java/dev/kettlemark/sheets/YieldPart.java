@@ -59,7 +59,7 @@ final class YieldPart implements SheetPart {
   private static void made(Shown shown, Made made, List<Block.Term> terms) {
     Scaling scaling = made.scaling();
     String name = made.name();
-    Phrase of = shown.made().size() > 1 || shown.product().isPresent()
+    Phrase of = shown.made().size() > 1
         ? Names.named(made.formula().formula().shownName())
         : Phrase.NOTHING;
     terms.add(term("yield.charge", Phrase.value(charge(made)), of));
