@@ -33,7 +33,7 @@ final class Wording {
 
   /** Every language that sheets are written in. */
   static List<String> languages() {
-    return List.of("en");
+    return List.of("en", "de", "fr");
   }
 
   /** The words of a locale; empty for a language that there are none in. */

@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.google.gson.JsonObject;
 import dev.kettlemark.Pinned;
 import dev.kettlemark.library.Snapshot;
 import java.io.StringReader;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,11 +26,38 @@ class SheetHtmlTest {
   private static final Snapshot SAMPLES = SheetBench.samples();
 
   @ParameterizedTest
-  @CsvSource({"heather-bench"})
-  void pinsASheetOfTheSamples(String name) {
-    String page =
-        SheetHtml.of(SheetBench.sheet(SAMPLES, SheetBench.declared(SAMPLES, name)));
-    Pinned.resource("sheets/" + name + ".html").check(page, SheetHtmlTest.class);
+  @CsvSource({
+    "heather-bench, en-GB",
+    "dome-home, en-US",
+    "orchard-line, en-GB",
+    "heather-bench, de-DE",
+    "heather-bench, fr-FR"
+  })
+  void pinsASheetOfTheSamples(String name, String tag) {
+    SheetRequest request =
+        SheetBench.declared(SAMPLES, name).in(Locale.forLanguageTag(tag));
+    Pinned.resource("sheets/" + name + "." + tag + ".html")
+        .check(SheetHtml.of(SheetBench.sheet(SAMPLES, request)), SheetHtmlTest.class);
+  }
+
+  /** The properties of schema.org's Recipe, HowToSection, HowToStep and Organization; from memory. */
+  @ParameterizedTest
+  @CsvSource({"heather-bench", "dome-home", "orchard-line"})
+  void itsDataUsesTheWordsOfTheOpenVocabulary(String name) {
+    JsonObject recipe =
+        RecipeData.json(SheetBench.sheet(SAMPLES, SheetBench.declared(SAMPLES, name)));
+    Set<String> known = Set.of(
+        "@context", "@type", "name", "inLanguage", "identifier", "version", "datePublished",
+        "author", "description", "recipeYield", "recipeCategory", "recipeIngredient", "tool",
+        "recipeInstructions");
+    assertTrue(known.containsAll(recipe.keySet()), recipe.keySet().toString());
+    assertEquals("Recipe", recipe.get("@type").getAsString());
+    assertTrue(recipe.getAsJsonArray("recipeIngredient").size() >= 5);
+    recipe.getAsJsonArray("recipeInstructions").forEach(section -> {
+      assertEquals(
+          Set.of("@type", "name", "itemListElement"), section.getAsJsonObject().keySet());
+      assertTrue(section.getAsJsonObject().getAsJsonArray("itemListElement").size() > 0);
+    });
   }
 
   @ParameterizedTest

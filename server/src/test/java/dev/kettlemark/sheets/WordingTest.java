@@ -20,7 +20,7 @@ class WordingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"en"})
+  @ValueSource(strings = {"de", "fr"})
   void everyLanguageHasTheSameKeysAndPlaces(String language) {
     Map<String, String> english = words("en");
     Map<String, String> other = words(language);
