@@ -34,6 +34,11 @@ final class AllergensPart implements SheetPart {
             shown.reader() == SheetReader.PRODUCTION
                 ? matrix(allergens, market)
                 : terms(allergens, market));
+        if (shown.reader() == SheetReader.PRODUCTION && !allergens.notes().isEmpty()) {
+          blocks.add(new Block.Points(allergens.notes().stream()
+              .<Phrase>map(note -> new Phrase.English(note.replace("`", "")))
+              .toList()));
+        }
       }
       silent(label).ifPresent(blocks::add);
       if (shown.reader() != SheetReader.BENCH) {

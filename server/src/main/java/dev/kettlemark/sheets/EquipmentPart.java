@@ -26,6 +26,9 @@ final class EquipmentPart implements SheetPart {
 
   @Override
   public List<Block> of(Shown shown) {
+    if (shown.reader() == SheetReader.BENCH) {
+      return List.of();
+    }
     Optional<House> house = shown.house();
     Set<String> tools = new LinkedHashSet<>();
     List<Statement> steps = new ArrayList<>();

@@ -20,7 +20,7 @@ final class Names {
   static Phrase of(String word, Made made, SheetReader reader) {
     Optional<Stage> stage = made.formula().formula().stage(word);
     if (stage.isPresent()) {
-      return Phrase.words("name.stage", named(stage.get().title().orElseGet(() -> spaced(word))));
+      return Phrase.words("name.stage", named(stage.get().title().orElseGet(() -> capital(spaced(word)))));
     }
     Optional<Material> material = made.formula().material(word);
     if (material.isPresent()) {

@@ -6,8 +6,6 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Verb;
-import dev.kettlemark.quantity.Outcome;
-import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
 import dev.kettlemark.sheets.Shown.Made;
@@ -100,19 +98,15 @@ final class TimePart implements SheetPart {
     if (seconds.isEmpty() && !isOpen) {
       return Optional.empty();
     }
-    Outcome<SheetFigure.Reach> time = seconds
-        .map(s -> Outcome.known(SheetFigure.Reach.of(s)))
-        .orElseGet(() -> Outcome.unknown(
-            Reason.NOT_MODELLED,
-            MethodPart.isCook(step)
-                ? "the house does not say how fast its pans heat"
-                : "the step ends by its look"));
+    Phrase time = seconds
+        .map(s -> Phrase.value(SheetFigure.written(id, SheetUnit.SECOND, s, 0)))
+        .orElseGet(() ->
+            Phrase.words(MethodPart.isCook(step) ? "time.unknown.heat" : "time.unknown.look"));
     return Optional.of(Row.of(
         Phrase.words(
             "control.step", Phrase.given(number), Phrase.words("step." + step.word().value())),
         Phrase.words(isWait(step) ? "time.wait" : "time.work"),
-        Phrase.value(new SheetFigure(
-            id, SheetUnit.SECOND, time, SheetFigure.Spread.NONE, 0, SheetFigure.Basis.WRITTEN))));
+        time));
   }
 
   /** When the foam is started, so that it is ready as the syrup that is poured into it is. */
