@@ -82,10 +82,7 @@ final class SheetCommand implements Callable<Integer> {
       description = "en-GB, en-US, de-DE or fr-FR; what the sheet says if not given.")
   private Optional<String> language = Optional.empty();
 
-  @Option(
-      names = "--pieces",
-      paramLabel = "COUNT",
-      description = "For so many pieces.")
+  @Option(names = "--pieces", paramLabel = "COUNT", description = "For so many pieces.")
   private Optional<String> pieces = Optional.empty();
 
   @Option(
@@ -98,7 +95,8 @@ final class SheetCommand implements Callable<Integer> {
   @Option(
       names = {"-f", "--format"},
       paramLabel = "FORMAT",
-      description = "html or markdown for the sheet, csv or json for its figures; html if not given.")
+      description =
+          "html or markdown for the sheet, csv or json for its figures; html if not given.")
   private Format format = Format.HTML;
 
   @Option(
@@ -116,8 +114,8 @@ final class SheetCommand implements Callable<Integer> {
     LibraryFolder folder = NamedEntry.library(library, terminal);
     SheetContent sheet = SheetContent.of(folder.snapshot(), request(folder))
         .fold(known -> known, unknown -> {
-          throw new UsageMistake("there is no sheet of `" + Visible.of(name) + "`: "
-              + Visible.of(unknown.because()));
+          throw new UsageMistake(
+              "there is no sheet of `" + Visible.of(name) + "`: " + Visible.of(unknown.because()));
         });
     write(text(sheet));
     return ExitCode.DONE;

@@ -53,8 +53,7 @@ final class AllergensPart implements SheetPart {
     if (shown.reader() == SheetReader.PRODUCTION) {
       return label.markets();
     }
-    return List.of(
-        shown.request().locale().getCountry().equals("US") ? Market.US : Market.EU);
+    return List.of(shown.request().locale().getCountry().equals("US") ? Market.US : Market.EU);
   }
 
   private static Block terms(MarketAllergens allergens, Market market) {
@@ -125,8 +124,7 @@ final class AllergensPart implements SheetPart {
   }
 
   private static Phrase title(IngredientUse use) {
-    return Phrase.given(
-        use.ingredient().map(i -> i.shownName()).orElse(Names.spaced(use.name())));
+    return Phrase.given(use.ingredient().map(i -> i.shownName()).orElse(Names.spaced(use.name())));
   }
 
   /** What nobody has said of an ingredient is not known to be absent. */
@@ -135,8 +133,8 @@ final class AllergensPart implements SheetPart {
         label.allergens().silent().stream().map(AllergensPart::title).toList();
     return names.isEmpty()
         ? Optional.empty()
-        : Optional.of(Block.Lines.of(
-            Phrase.sentence("allergens.silent", new Phrase.Listing(names))));
+        : Optional.of(
+            Block.Lines.of(Phrase.sentence("allergens.silent", new Phrase.Listing(names))));
   }
 
   private static Block claims(Shown shown, Label label) {
@@ -153,8 +151,10 @@ final class AllergensPart implements SheetPart {
       if (markets.contains(claim.market()) && (!isDiet || !claim.grounds().isEmpty())) {
         List<Phrase> told = new ArrayList<>();
         told.add(Phrase.words("standing." + word(claim.standing())));
-        claim.grounds().forEach(ground ->
-            told.add(new Phrase.English("(" + ground.text().replace("`", "") + ")")));
+        claim
+            .grounds()
+            .forEach(
+                ground -> told.add(new Phrase.English("(" + ground.text().replace("`", "") + ")")));
         terms.add(new Block.Term(
             Phrase.words(
                 "claim.in",

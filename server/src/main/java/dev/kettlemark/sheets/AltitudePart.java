@@ -34,7 +34,8 @@ final class AltitudePart implements SheetPart {
     if (shown.reader() == SheetReader.BENCH) {
       return List.of();
     }
-    List<Cook> cooks = shown.made().stream().flatMap(made -> cooks(made).stream()).toList();
+    List<Cook> cooks =
+        shown.made().stream().flatMap(made -> cooks(made).stream()).toList();
     if (cooks.isEmpty()) {
       return List.of();
     }

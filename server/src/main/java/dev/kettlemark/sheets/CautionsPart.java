@@ -23,10 +23,13 @@ final class CautionsPart implements SheetPart {
         .flatMap(facts -> facts.wordsOf("caution").stream())
         .map(Located::value)
         .forEach(words::add);
-    shown.label().ifPresent(label -> label.cautions().stream()
-        .filter(need -> need.market().isEmpty() || label.markets().contains(need.market().get()))
-        .map(CautionNeed::caution)
-        .forEach(words::add));
+    shown
+        .label()
+        .ifPresent(label -> label.cautions().stream()
+            .filter(need -> need.market().isEmpty()
+                || label.markets().contains(need.market().get()))
+            .map(CautionNeed::caution)
+            .forEach(words::add));
     List<Phrase> cautions = new ArrayList<>();
     words.forEach(word -> cautions.add(new Phrase.Words("caution." + word, List.of())));
     if (shown.reader() == SheetReader.PRODUCTION && !cautions.isEmpty()) {

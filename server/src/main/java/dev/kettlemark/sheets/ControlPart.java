@@ -68,8 +68,9 @@ final class ControlPart implements SheetPart {
 
   private static Phrase expected(StepResult step, String id) {
     List<Phrase> expected = new ArrayList<>();
-    step.merged().ifPresent(band ->
-        expected.add(Phrase.value(SheetFigure.heat(id + ".merged", Outcome.known(band)))));
+    step.merged()
+        .ifPresent(band ->
+            expected.add(Phrase.value(SheetFigure.heat(id + ".merged", Outcome.known(band)))));
     boolean isCook = Verb.of(step.step().word().value())
         .filter(verb -> verb.effect() == Verb.Effect.COOK)
         .isPresent();

@@ -27,16 +27,17 @@ final class CostPart implements SheetPart {
 
   @Override
   public List<Block> of(Shown shown) {
-    if (!shown.isFor(SheetReader.CHEF, SheetReader.PRODUCTION) || shown.product().isPresent()) {
+    if (!shown.isFor(SheetReader.CHEF, SheetReader.PRODUCTION)
+        || shown.product().isPresent()) {
       return List.of();
     }
     List<Block> blocks = new ArrayList<>();
     for (Made made : shown.made()) {
       total(made).ifPresent(total -> {
         List<Block.Term> terms = new ArrayList<>();
-        terms.add(new Block.Term(
-            Phrase.words("cost.batch"), price(made.name() + ".cost", total)));
-        shown.pieces()
+        terms.add(new Block.Term(Phrase.words("cost.batch"), price(made.name() + ".cost", total)));
+        shown
+            .pieces()
             .filter(pieces -> pieces.count().doubleValue() > 0)
             .ifPresent(pieces -> terms.add(new Block.Term(
                 Phrase.words("cost.piece"),
@@ -57,9 +58,8 @@ final class CostPart implements SheetPart {
       Optional<Ingredient> ingredient =
           made.formula().material(line.ingredient()).flatMap(Material::ingredient);
       boolean isWater = ingredient
-          .filter(one -> one.composition()
-              .map(c -> c.fraction(Component.WATER) >= WATER)
-              .orElse(false))
+          .filter(one ->
+              one.composition().map(c -> c.fraction(Component.WATER) >= WATER).orElse(false))
           .isPresent();
       if (isWater) {
         continue;

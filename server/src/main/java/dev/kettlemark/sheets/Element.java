@@ -81,8 +81,8 @@ final class Element {
       out.append('\n');
     }
     out.append('<').append(name);
-    attributes.forEach(
-        (key, value) -> out.append(' ').append(key).append("=\"").append(escaped(value)).append('"'));
+    attributes.forEach((key, value) ->
+        out.append(' ').append(key).append("=\"").append(escaped(value)).append('"'));
     if (VOID.contains(name)) {
       out.append("/>");
       return;

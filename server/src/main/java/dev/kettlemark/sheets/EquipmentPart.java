@@ -39,8 +39,14 @@ final class EquipmentPart implements SheetPart {
       }
     }
     steps.stream().flatMap(EquipmentPart::names).forEach(tools::add);
-    shown.product().ifPresent(product -> product.product().facts().all("make")
-        .flatMap(EquipmentPart::names).forEach(tools::add));
+    shown
+        .product()
+        .ifPresent(product -> product
+            .product()
+            .facts()
+            .all("make")
+            .flatMap(EquipmentPart::names)
+            .forEach(tools::add));
     List<Phrase> points = new ArrayList<>();
     house.ifPresent(home -> tools.stream()
         .filter(name -> Tools.isTool(home, name))
@@ -59,8 +65,8 @@ final class EquipmentPart implements SheetPart {
 
   private static void measuring(
       Shown shown, Optional<House> house, List<Statement> steps, List<Phrase> points) {
-    boolean isHeated = steps.stream()
-        .anyMatch(step -> step.figure(Unit.Dimension.TEMPERATURE).isPresent());
+    boolean isHeated =
+        steps.stream().anyMatch(step -> step.figure(Unit.Dimension.TEMPERATURE).isPresent());
     if (isHeated) {
       points.add(house
           .flatMap(home -> home.facts().first("thermometer"))
@@ -72,19 +78,20 @@ final class EquipmentPart implements SheetPart {
       points.add(Phrase.words("tool.scale"));
       return;
     }
-    house.ifPresent(home -> home.scales().forEach(scale -> points.add(Phrase.words(
-        "tool.scale.reads",
-        Phrase.given(scale.name().value()),
-        Phrase.value(SheetFigure.written(
-            "equipment." + scale.name().value() + ".step",
-            SheetUnit.GRAM,
-            scale.step().doubleValue(),
-            scale.step().doubleValue() < 1 ? 2 : 0)),
-        Phrase.value(SheetFigure.written(
-            "equipment." + scale.name().value() + ".capacity",
-            SheetUnit.GRAM,
-            scale.capacity().doubleValue(),
-            0))))));
+    house.ifPresent(home -> home.scales()
+        .forEach(scale -> points.add(Phrase.words(
+            "tool.scale.reads",
+            Phrase.given(scale.name().value()),
+            Phrase.value(SheetFigure.written(
+                "equipment." + scale.name().value() + ".step",
+                SheetUnit.GRAM,
+                scale.step().doubleValue(),
+                scale.step().doubleValue() < 1 ? 2 : 0)),
+            Phrase.value(SheetFigure.written(
+                "equipment." + scale.name().value() + ".capacity",
+                SheetUnit.GRAM,
+                scale.capacity().doubleValue(),
+                0))))));
   }
 
   private static Phrase probe(Statement line) {

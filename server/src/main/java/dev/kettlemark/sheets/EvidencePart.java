@@ -41,8 +41,8 @@ final class EvidencePart implements SheetPart {
       return;
     }
     Trial last = trials.get(trials.size() - 1);
-    Phrase count = Phrase.value(SheetFigure.exact(
-        made.name() + ".trials", SheetUnit.NUMBER, trials.size(), 0));
+    Phrase count = Phrase.value(
+        SheetFigure.exact(made.name() + ".trials", SheetUnit.NUMBER, trials.size(), 0));
     Phrase day = last.day().<Phrase>map(Phrase.Day::new).orElse(Phrase.given("–"));
     lines.add(Phrase.sentence("evidence.made." + shown.reader().word(), name, count, day));
     if (shown.reader() == SheetReader.PRODUCTION) {
@@ -51,15 +51,16 @@ final class EvidencePart implements SheetPart {
           new Phrase.Listing(
               trials.stream().map(trial -> Phrase.given(trial.name().value())).toList())));
     }
-    Optional<FormulaVersion> version = FormulaVersion.of(made.formula().formula().facts());
+    Optional<FormulaVersion> version =
+        FormulaVersion.of(made.formula().formula().facts());
     long older = trials.stream()
         .filter(trial -> version.filter(v -> TrialComparison.isOlder(trial, v)).isPresent())
         .count();
     if (older > 0) {
       lines.add(Phrase.sentence(
           "evidence.older",
-          Phrase.value(SheetFigure.exact(
-              made.name() + ".trials.older", SheetUnit.NUMBER, older, 0))));
+          Phrase.value(
+              SheetFigure.exact(made.name() + ".trials.older", SheetUnit.NUMBER, older, 0))));
     }
     if (shown.reader() == SheetReader.CHEF) {
       last.facts()

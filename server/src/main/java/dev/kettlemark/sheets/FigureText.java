@@ -82,8 +82,8 @@ final class FigureText {
   }
 
   private String temperature(SheetFigure figure, Reach celsius) {
-    Reach fahrenheit =
-        new Reach(inFahrenheit(celsius.low()), inFahrenheit(celsius.best()), inFahrenheit(celsius.high()));
+    Reach fahrenheit = new Reach(
+        inFahrenheit(celsius.low()), inFahrenheit(celsius.best()), inFahrenheit(celsius.high()));
     String inCelsius = scale(figure, celsius, decimals(celsius, figure), 1) + THIN + "°C";
     String inFahrenheit = scale(figure, fahrenheit, 0, FAHRENHEIT_PER_CELSIUS) + THIN + "°F";
     boolean isFahrenheitFirst = isAmerican();
@@ -93,7 +93,9 @@ final class FigureText {
     if (!isSecondShown) {
       return inCelsius;
     }
-    return isFahrenheitFirst ? inFahrenheit + " (" + inCelsius + ")" : inCelsius + " (" + inFahrenheit + ")";
+    return isFahrenheitFirst
+        ? inFahrenheit + " (" + inCelsius + ")"
+        : inCelsius + " (" + inFahrenheit + ")";
   }
 
   private String scale(SheetFigure figure, Reach reach, int decimals, double degree) {
@@ -175,14 +177,15 @@ final class FigureText {
   }
 
   private String volume(SheetFigure figure, Reach reach) {
-    if (isAmerican() && reader == SheetReader.HOME && figure.spread() == Spread.NONE
+    if (isAmerican()
+        && reader == SheetReader.HOME
+        && figure.spread() == Spread.NONE
         && figure.basis() == SheetFigure.Basis.EXACT) {
       return CustomaryVolume.of(reach.best(), wording);
     }
     boolean isLarge = reach.best() >= 1000;
-    Reach shown = isLarge
-        ? new Reach(reach.low() / 1000, reach.best() / 1000, reach.high() / 1000)
-        : reach;
+    Reach shown =
+        isLarge ? new Reach(reach.low() / 1000, reach.best() / 1000, reach.high() / 1000) : reach;
     boolean isWhole = Math.abs(shown.best() - Math.rint(shown.best())) < 1e-9;
     int decimals = isWhole ? 0 : isLarge ? 1 : figure.decimals();
     return spread(figure, shown, decimals) + THIN + (isLarge ? "L" : "mL");
@@ -211,6 +214,8 @@ final class FigureText {
 
   /** Why a figure is unknown; empty for one that is known. */
   static Optional<String> because(SheetFigure figure) {
-    return figure.reach().fold(known -> Optional.empty(), unknown -> Optional.of(unknown.because()));
+    return figure
+        .reach()
+        .fold(known -> Optional.empty(), unknown -> Optional.of(unknown.because()));
   }
 }

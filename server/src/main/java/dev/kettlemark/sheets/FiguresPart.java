@@ -47,8 +47,9 @@ final class FiguresPart implements SheetPart {
       add(made, "water-activity", expected(figures, "water-activity", made), isWrittenOn, rows);
       add(made, "density", expected(figures, "density", made), isWrittenOn, rows);
       add(made, "overrun", expected(figures, "overrun", made), isWrittenOn, rows);
-      wanted(made, "acidity").ifPresent(wanted -> rows.add(
-          row("acidity", Phrase.value(wanted), Phrase.words("figures.not-modelled"), isWrittenOn)));
+      wanted(made, "acidity")
+          .ifPresent(wanted -> rows.add(row(
+              "acidity", Phrase.value(wanted), Phrase.words("figures.not-modelled"), isWrittenOn)));
       blocks.add(new Block.Grid(
           Phrase.words("figures.caption", Phrase.given(made.formula().formula().shownName())),
           columns,
@@ -87,8 +88,7 @@ final class FiguresPart implements SheetPart {
             SheetUnit.GRAM_PER_MILLILITRE,
             figures
                 .flatMap(MassFigures::density)
-                .map((Band<Density> band) ->
-                    SheetFigure.reach(band, Density::gramsPerMillilitre)),
+                .map((Band<Density> band) -> SheetFigure.reach(band, Density::gramsPerMillilitre)),
             2);
       default ->
         SheetFigure.model(
@@ -112,7 +112,8 @@ final class FiguresPart implements SheetPart {
         .formula()
         .facts()
         .all("expect")
-        .filter(line -> line.objectNames().stream().anyMatch(name -> name.value().equals(word)))
+        .filter(
+            line -> line.objectNames().stream().anyMatch(name -> name.value().equals(word)))
         .flatMap(FiguresPart::quantities)
         .flatMap(written -> figure(made.name() + ".expect." + word, written.quantity()).stream())
         .findFirst();

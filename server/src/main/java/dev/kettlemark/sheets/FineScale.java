@@ -19,9 +19,7 @@ final class FineScale {
 
   /** Most kitchen scales show whole grams; common practice, no source. */
   private static final House.Scale KITCHEN = new House.Scale(
-      new Located<>("kitchen-scale", new Span(0, 0)),
-      new BigFraction(1),
-      new BigFraction(5000));
+      new Located<>("kitchen-scale", new Span(0, 0)), new BigFraction(1), new BigFraction(5000));
 
   private static final double FINE = 0.01;
 
@@ -46,8 +44,9 @@ final class FineScale {
       if (isTooCoarse) {
         names.add(Names.material(line.ingredient(), made));
         String id = made.name() + "." + line.stage() + "." + line.ingredient();
-        line.premix().ifPresent(premix -> notes.add(FormulaPart.premix(
-            id, Names.material(line.ingredient(), made), premix, made)));
+        line.premix()
+            .ifPresent(premix -> notes.add(
+                FormulaPart.premix(id, Names.material(line.ingredient(), made), premix, made)));
       }
     }
     if (names.isEmpty()) {

@@ -56,8 +56,8 @@ final class FormulaPart implements SheetPart {
     for (int i = 0; i < stages.size(); i++) {
       List<Row> own = stage(shown, made, i, ids);
       if (!own.isEmpty()) {
-        rows.add(Row.group(
-            Phrase.words("formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i)))));
+        rows.add(Row.group(Phrase.words(
+            "formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i)))));
         rows.addAll(own);
       }
     }
@@ -132,10 +132,8 @@ final class FormulaPart implements SheetPart {
             ? homely(weight(id, weighed), made, weighed, ingredient)
             : weight(id, weighed)));
     if (shown.isFor(SheetReader.PRODUCTION, SheetReader.BENCH)) {
-      cells.add(weighed
-          .scale()
-          .map(scale -> Phrase.given(scale.name().value()))
-          .orElse(Phrase.NOTHING));
+      cells.add(
+          weighed.scale().map(scale -> Phrase.given(scale.name().value())).orElse(Phrase.NOTHING));
       if (shown.reader() == SheetReader.PRODUCTION) {
         cells.add(weighed
             .scale()
@@ -163,15 +161,12 @@ final class FormulaPart implements SheetPart {
   private static Phrase heat(String id, Temperature temperature) {
     return Phrase.words(
         "formula.at",
-        Phrase.value(
-            SheetFigure.written(id + ".at", SheetUnit.CELSIUS, temperature.celsius(), 1)));
+        Phrase.value(SheetFigure.written(id + ".at", SheetUnit.CELSIUS, temperature.celsius(), 1)));
   }
 
   /** What the scale shall show, in as many digits as it has. */
   private static SheetFigure weight(String id, WeighingLine line) {
-    int decimals = line.scale()
-        .map(scale -> decimals(scale.step()))
-        .orElse(2);
+    int decimals = line.scale().map(scale -> decimals(scale.step())).orElse(2);
     return SheetFigure.exact(
         id + ".weight", SheetUnit.GRAM, line.reading().doubleValue(), decimals);
   }
@@ -213,10 +208,9 @@ final class FormulaPart implements SheetPart {
     if (!isSpoonable || WeighingList.isCritical(one)) {
       return Phrase.words(WeighingList.isCritical(one) ? "volume.only-weigh" : "volume.weigh");
     }
-    double millilitres =
-        line.reading().doubleValue() / one.density().get().gramsPerMillilitre();
-    return Phrase.value(
-        SheetFigure.exact(id + ".volume", SheetUnit.MILLILITRE, millilitres, millilitres < 10 ? 1 : 0));
+    double millilitres = line.reading().doubleValue() / one.density().get().gramsPerMillilitre();
+    return Phrase.value(SheetFigure.exact(
+        id + ".volume", SheetUnit.MILLILITRE, millilitres, millilitres < 10 ? 1 : 0));
   }
 
   /** What a stage takes of earlier ones, as they then are. */
@@ -238,8 +232,7 @@ final class FormulaPart implements SheetPart {
         made.name() + ".take." + take.stage().value(),
         stage
             .map(s -> s.left().mass().map(m -> m.times(take.share().doubleValue())))
-            .orElseGet(() -> Outcome.unknown(
-                Reason.MISSING_FIGURE, "no stage has that name")),
+            .orElseGet(() -> Outcome.unknown(Reason.MISSING_FIGURE, "no stage has that name")),
         slack);
     List<Phrase> cells = new ArrayList<>();
     cells.add(part);
@@ -282,27 +275,28 @@ final class FormulaPart implements SheetPart {
         notes.add(Phrase.sentence(
             "formula.goes",
             name,
-            Phrase.value(
-                SheetFigure.exact(id + ".goes", SheetUnit.NUMBER, line.weighings(), 0))));
+            Phrase.value(SheetFigure.exact(id + ".goes", SheetUnit.NUMBER, line.weighings(), 0))));
       }
       line.premix().ifPresent(premix -> notes.add(premix(id, name, premix, made)));
     }
     if (shown.reader() == SheetReader.HOME) {
       FineScale.of(made).ifPresent(notes::addAll);
     }
-    made.scaling().splits().forEach(split -> notes.add(Phrase.sentence(
-        split.charges() > 1 ? "formula.split" : "formula.bowl",
-        Phrase.given(Names.spaced(split.stage())),
-        Phrase.value(SheetFigure.exact(
-            made.name() + "." + split.stage() + ".in-bowl",
-            SheetUnit.GRAM,
-            split.total().grams(),
-            0)),
-        Phrase.value(SheetFigure.exact(
-            made.name() + "." + split.stage() + ".charges",
-            SheetUnit.NUMBER,
-            split.charges(),
-            0)))));
+    made.scaling()
+        .splits()
+        .forEach(split -> notes.add(Phrase.sentence(
+            split.charges() > 1 ? "formula.split" : "formula.bowl",
+            Phrase.given(Names.spaced(split.stage())),
+            Phrase.value(SheetFigure.exact(
+                made.name() + "." + split.stage() + ".in-bowl",
+                SheetUnit.GRAM,
+                split.total().grams(),
+                0)),
+            Phrase.value(SheetFigure.exact(
+                made.name() + "." + split.stage() + ".charges",
+                SheetUnit.NUMBER,
+                split.charges(),
+                0)))));
     return notes;
   }
 
@@ -310,8 +304,7 @@ final class FormulaPart implements SheetPart {
     return Phrase.sentence(
         "formula.premix",
         name,
-        Phrase.value(
-            SheetFigure.exact(id + ".premix.parts", SheetUnit.NUMBER, premix.parts(), 0)),
+        Phrase.value(SheetFigure.exact(id + ".premix.parts", SheetUnit.NUMBER, premix.parts(), 0)),
         Names.material(premix.carrier(), made),
         Phrase.value(SheetFigure.exact(
             id + ".premix.weight", SheetUnit.GRAM, premix.grams().doubleValue(), 1)),

@@ -25,15 +25,15 @@ final class KeepingPart implements SheetPart {
       return List.of();
     }
     List<Phrase> lines = new ArrayList<>();
-    Optional<Statement> shelf = shown.allFacts()
-        .flatMap(facts -> facts.first("shelf").stream())
-        .findFirst();
-    lines.add(shelf
-        .map(KeepingPart::shelf)
-        .orElseGet(() -> Phrase.sentence("keeping.none")));
-    shown.allFacts()
+    Optional<Statement> shelf =
+        shown.allFacts().flatMap(facts -> facts.first("shelf").stream()).findFirst();
+    lines.add(shelf.map(KeepingPart::shelf).orElseGet(() -> Phrase.sentence("keeping.none")));
+    shown
+        .allFacts()
         .flatMap(facts -> facts.all("pack"))
-        .flatMap(line -> line.text().map(Located::value)
+        .flatMap(line -> line
+            .text()
+            .map(Located::value)
             .or(() -> line.objectNames().stream().findFirst().map(n -> Names.spaced(n.value())))
             .stream())
         .map(text -> Phrase.sentence("keeping.pack", Phrase.given(text)))

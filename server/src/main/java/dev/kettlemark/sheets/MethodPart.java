@@ -54,7 +54,8 @@ final class MethodPart implements SheetPart {
     if (steps.isEmpty()) {
       return;
     }
-    Phrase vessel = stage.vessel()
+    Phrase vessel = stage
+        .vessel()
         .map(v -> Phrase.words("method.in", Names.of(v.value(), made, shown.reader())))
         .orElse(Phrase.NOTHING);
     blocks.add(new Block.Heading(Phrase.words(
@@ -73,14 +74,16 @@ final class MethodPart implements SheetPart {
   private static Optional<Phrase> ready(Stage stage, Made made) {
     List<Phrase> warm = new ArrayList<>();
     for (AmountLine line : stage.amounts()) {
-      line.at().ifPresent(at -> warm.add(Phrase.words(
-          "method.at",
-          Names.material(line.ingredient().value(), made),
-          Phrase.value(SheetFigure.written(
-              made.name() + "." + stage.name().value() + "." + line.ingredient().value() + ".at",
-              SheetUnit.CELSIUS,
-              at.value().celsius(),
-              1)))));
+      line.at()
+          .ifPresent(at -> warm.add(Phrase.words(
+              "method.at",
+              Names.material(line.ingredient().value(), made),
+              Phrase.value(SheetFigure.written(
+                  made.name() + "." + stage.name().value() + "."
+                      + line.ingredient().value() + ".at",
+                  SheetUnit.CELSIUS,
+                  at.value().celsius(),
+                  1)))));
     }
     return warm.isEmpty()
         ? Optional.empty()
@@ -98,8 +101,7 @@ final class MethodPart implements SheetPart {
     result.merged().ifPresent(band -> {
       if (shown.reader() != SheetReader.BENCH) {
         remarks.add(Phrase.sentence(
-            "method.merged",
-            Phrase.value(SheetFigure.heat(id + ".merged", Outcome.known(band)))));
+            "method.merged", Phrase.value(SheetFigure.heat(id + ".merged", Outcome.known(band)))));
       }
     });
     if (shown.reader() == SheetReader.HOME && isCook(step)) {
@@ -121,9 +123,7 @@ final class MethodPart implements SheetPart {
         .flatMap(word -> State.of(word).stream())
         .distinct()
         .forEach(state -> remarks.add(Phrase.sentence(
-            "method.looks",
-            Names.state(state),
-            Phrase.words("look." + state.word()))));
+            "method.looks", Names.state(state), Phrase.words("look." + state.word()))));
   }
 
   static boolean isCook(Statement step) {
@@ -134,8 +134,7 @@ final class MethodPart implements SheetPart {
   /** How fast something is poured: its mass over the time that the step gives. */
   private static Optional<Phrase> rate(Made made, StepResult result, String id) {
     Statement step = result.step();
-    Optional<Double> seconds = step
-        .figure(Connective.OVER, Unit.Dimension.TIME)
+    Optional<Double> seconds = step.figure(Connective.OVER, Unit.Dimension.TIME)
         .map(time -> time.value().middleInBase().doubleValue())
         .filter(time -> time > 0);
     List<String> poured = step.objects().stream()
@@ -162,15 +161,22 @@ final class MethodPart implements SheetPart {
   /** What lies on and around the centre is put there at the end. */
   private static void finish(Shown shown, List<Block> blocks) {
     List<Block.Step> steps = new ArrayList<>();
-    shown.product().ifPresent(product -> product.product().parts().stream()
-        .filter(part -> !part.role().equals("centre"))
-        .forEach(part -> part.material().ifPresent(name -> steps.add(new Block.Step(
-            Phrase.sentence("finish." + part.role(), Names.named(shown.titleOf(name.value()))),
-            List.of())))));
+    shown
+        .product()
+        .ifPresent(product -> product.product().parts().stream()
+            .filter(part -> !part.role().equals("centre"))
+            .forEach(part -> part.material()
+                .ifPresent(name -> steps.add(new Block.Step(
+                    Phrase.sentence(
+                        "finish." + part.role(), Names.named(shown.titleOf(name.value()))),
+                    List.of())))));
     if (!steps.isEmpty()) {
-      int number = shown.made().stream().mapToInt(m -> m.process().stages().size()).max().orElse(0);
+      int number =
+          shown.made().stream().mapToInt(m -> m.process().stages().size()).max().orElse(0);
       blocks.add(new Block.Heading(Phrase.words(
-          "formula.stage", Phrase.given(Integer.toString(number + 1)), Phrase.words("method.finish"))));
+          "formula.stage",
+          Phrase.given(Integer.toString(number + 1)),
+          Phrase.words("method.finish"))));
       blocks.add(new Block.Steps(number + 1, steps));
     }
   }

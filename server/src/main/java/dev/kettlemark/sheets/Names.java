@@ -20,7 +20,8 @@ final class Names {
   static Phrase of(String word, Made made, SheetReader reader) {
     Optional<Stage> stage = made.formula().formula().stage(word);
     if (stage.isPresent()) {
-      return Phrase.words("name.stage", named(stage.get().title().orElseGet(() -> capital(spaced(word)))));
+      return Phrase.words(
+          "name.stage", named(stage.get().title().orElseGet(() -> capital(spaced(word)))));
     }
     Optional<Material> material = made.formula().material(word);
     if (material.isPresent()) {
@@ -57,8 +58,7 @@ final class Names {
 
   /** The whole display name of something that is weighed. */
   static String full(String word, Made made) {
-    return made
-        .formula()
+    return made.formula()
         .material(word)
         .flatMap(Material::ingredient)
         .map(Ingredient::shownName)
@@ -66,7 +66,8 @@ final class Names {
   }
 
   static Phrase stage(Stage stage) {
-    return Phrase.given(stage.title().orElseGet(() -> capital(spaced(stage.name().value()))));
+    return Phrase.given(
+        stage.title().orElseGet(() -> capital(spaced(stage.name().value()))));
   }
 
   static Phrase state(State state) {

@@ -57,10 +57,10 @@ final class RecipeData {
     return sheet.part(kind).map(part -> {
       StringBuilder text = new StringBuilder();
       part.blocks().stream()
-          .flatMap(block -> block instanceof Block.Lines lines
-              ? lines.lines().stream()
-              : Stream.empty())
-          .forEach(line -> text.append(text.isEmpty() ? "" : " ").append(sheet.speech().text(line)));
+          .flatMap(
+              block -> block instanceof Block.Lines lines ? lines.lines().stream() : Stream.empty())
+          .forEach(line ->
+              text.append(text.isEmpty() ? "" : " ").append(sheet.speech().text(line)));
       return text.toString();
     });
   }
@@ -68,9 +68,8 @@ final class RecipeData {
   private static Optional<String> amount(SheetContent sheet) {
     return sheet.part(Part.Kind.YIELD).stream()
         .flatMap(part -> part.blocks().stream())
-        .flatMap(block -> block instanceof Block.Terms terms
-            ? terms.terms().stream()
-            : Stream.empty())
+        .flatMap(
+            block -> block instanceof Block.Terms terms ? terms.terms().stream() : Stream.empty())
         .findFirst()
         .map(term -> sheet.speech().text(term.told()));
   }
@@ -80,9 +79,7 @@ final class RecipeData {
     JsonArray all = new JsonArray();
     sheet.part(Part.Kind.FORMULA).stream()
         .flatMap(part -> part.blocks().stream())
-        .flatMap(block -> block instanceof Block.Grid grid
-            ? grid.rows().stream()
-            : Stream.empty())
+        .flatMap(block -> block instanceof Block.Grid grid ? grid.rows().stream() : Stream.empty())
         .filter(row -> row.kind() == Block.Row.Kind.PLAIN)
         .forEach(row -> row.cells().stream()
             .flatMap(Phrase::figures)
@@ -97,9 +94,8 @@ final class RecipeData {
     JsonArray all = new JsonArray();
     sheet.part(kind).stream()
         .flatMap(part -> part.blocks().stream())
-        .flatMap(block -> block instanceof Block.Points points
-            ? points.points().stream()
-            : Stream.empty())
+        .flatMap(block ->
+            block instanceof Block.Points points ? points.points().stream() : Stream.empty())
         .forEach(point -> all.add(sheet.speech().text(point)));
     return all;
   }

@@ -37,9 +37,11 @@ public final class SheetCsv {
     return out.toString();
   }
 
-  private static String number(
-      SheetFigure figure, ToDoubleFunction<SheetFigure.Reach> end) {
-    return figure.reach().map(reach -> Double.toString(end.applyAsDouble(reach))).orElse("");
+  private static String number(SheetFigure figure, ToDoubleFunction<SheetFigure.Reach> end) {
+    return figure
+        .reach()
+        .map(reach -> Double.toString(end.applyAsDouble(reach)))
+        .orElse("");
   }
 
   private static String line(List<String> cells) {

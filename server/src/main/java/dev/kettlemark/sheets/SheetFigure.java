@@ -87,8 +87,7 @@ public record SheetFigure(
     return model(
         id,
         SheetUnit.GRAM,
-        mass.map(m -> new Reach(
-            m.minus(slack).grams(), m.grams(), m.plus(slack).grams())),
+        mass.map(m -> new Reach(m.minus(slack).grams(), m.grams(), m.plus(slack).grams())),
         mass.map(m -> m.grams() < 100 ? 1 : 0).orElse(0));
   }
 
@@ -117,8 +116,7 @@ public record SheetFigure(
       double low = quantity.lowInBase().doubleValue() * factor;
       double high = quantity.highInBase().doubleValue() * factor;
       double best = (low + high) / 2;
-      Optional<Double> tolerance =
-          quantity.toleranceInBase().map(t -> t.doubleValue() * factor);
+      Optional<Double> tolerance = quantity.toleranceInBase().map(t -> t.doubleValue() * factor);
       Reach reach = tolerance
           .map(off -> new Reach(best - off, best, best + off))
           .orElseGet(() -> new Reach(low, best, high));

@@ -44,9 +44,8 @@ public final class SheetHtml {
   private Element page() {
     Head head = sheet.head();
     String language = head.request().locale().toLanguageTag();
-    Element html = Element.of("html")
-        .with("xmlns", "http://www.w3.org/1999/xhtml")
-        .with("lang", language);
+    Element html =
+        Element.of("html").with("xmlns", "http://www.w3.org/1999/xhtml").with("lang", language);
     return html.add(
         Element.of("head")
             .add(
@@ -69,9 +68,10 @@ public final class SheetHtml {
     header.add(marks);
     header.add(Element.of("h1").text(sheet.head().title()));
     header.add(Element.of("p").with("class", "reader").addAll(runs(TitleBlock.reader(sheet))));
-    TitleBlock.stamp(sheet).forEach(stamp -> header.add(Element.of("p")
-        .with("class", sheet.head().isStale() ? "stamp stale" : "stamp")
-        .addAll(runs(stamp))));
+    TitleBlock.stamp(sheet)
+        .forEach(stamp -> header.add(Element.of("p")
+            .with("class", sheet.head().isStale() ? "stamp stale" : "stamp")
+            .addAll(runs(stamp))));
     return header;
   }
 
@@ -85,14 +85,16 @@ public final class SheetHtml {
 
   private Element foot() {
     Element footer = Element.of("footer");
-    sheet.part(Part.Kind.COMPLIANCE)
+    sheet
+        .part(Part.Kind.COMPLIANCE)
         .ifPresent(part -> part.blocks().forEach(block -> footer.add(block(block))));
     return footer;
   }
 
   private Element section(Part part) {
     String word = part.kind().word();
-    Element section = Element.of("section").with("id", word).with("aria-labelledby", word + "-title");
+    Element section =
+        Element.of("section").with("id", word).with("aria-labelledby", word + "-title");
     section.add(Element.of("h2")
         .with("id", word + "-title")
         .text(speech.text(Phrase.words("part." + word))));
@@ -129,17 +131,20 @@ public final class SheetHtml {
       Block.Step step = steps.steps().get(i);
       Element text = Element.of("div").add(Element.of("p").addAll(runs(step.text())));
       step.remarks()
-          .forEach(remark -> text.add(
-              Element.of("p").with("class", "remark").addAll(runs(remark))));
+          .forEach(
+              remark -> text.add(Element.of("p").with("class", "remark").addAll(runs(remark))));
       list.add(Element.of("li")
-          .add(Element.of("span").with("class", "number").text(steps.stage() + "." + (i + 1)), text));
+          .add(
+              Element.of("span").with("class", "number").text(steps.stage() + "." + (i + 1)),
+              text));
     }
     return list;
   }
 
   private Element terms(Block.Terms terms) {
     Element list = Element.of("dl");
-    terms.terms()
+    terms
+        .terms()
         .forEach(term -> list.add(Element.of("div")
             .add(
                 Element.of("dt").addAll(runs(term.word())),
@@ -149,10 +154,11 @@ public final class SheetHtml {
 
   private Element table(Block.Grid grid) {
     Element head = Element.of("tr");
-    grid.columns().forEach(column -> head.add(Element.of("th")
-        .with("scope", "col")
-        .with("class", kind(column))
-        .addAll(runs(column.heading()))));
+    grid.columns()
+        .forEach(column -> head.add(Element.of("th")
+            .with("scope", "col")
+            .with("class", kind(column))
+            .addAll(runs(column.heading()))));
     Element body = Element.of("tbody");
     grid.rows().forEach(row -> body.add(row(grid, row)));
     return Element.of("table")
@@ -176,7 +182,8 @@ public final class SheetHtml {
     }
     for (int i = 0; i < row.cells().size(); i++) {
       Element cell = i == 0 ? Element.of("th").with("scope", "row") : Element.of("td");
-      line.add(cell.with("class", kind(grid.columns().get(i))).addAll(runs(row.cells().get(i))));
+      line.add(cell.with("class", kind(grid.columns().get(i)))
+          .addAll(runs(row.cells().get(i))));
     }
     return line;
   }
@@ -199,13 +206,12 @@ public final class SheetHtml {
   private List<Element> runs(Phrase phrase) {
     List<Element> elements = new ArrayList<>();
     for (Run run : speech.runs(phrase)) {
-      Element element =
-          switch (run.kind()) {
-            case PLAIN -> Element.of("span");
-            case MARKED -> Element.of("em");
-            case FIGURE -> figure(run);
-            case ENGLISH -> Element.of("span").with("lang", "en");
-          };
+      Element element = switch (run.kind()) {
+        case PLAIN -> Element.of("span");
+        case MARKED -> Element.of("em");
+        case FIGURE -> figure(run);
+        case ENGLISH -> Element.of("span").with("lang", "en");
+      };
       elements.add(element.text(run.text()));
     }
     return elements;
@@ -214,12 +220,13 @@ public final class SheetHtml {
   /** A figure carries its id and its full value, for whoever reads the page by program. */
   private static Element figure(Run run) {
     Element data = Element.of("data");
-    run.figure().ifPresent(figure -> data.with("data-id", figure.id())
-        .with("data-unit", figure.unit().symbol())
-        .with("data-basis", figure.basis().name().toLowerCase(Locale.ROOT))
-        .with(
-            "value",
-            figure.reach().map(reach -> Double.toString(reach.best())).orElse("")));
+    run.figure()
+        .ifPresent(figure -> data.with("data-id", figure.id())
+            .with("data-unit", figure.unit().symbol())
+            .with("data-basis", figure.basis().name().toLowerCase(Locale.ROOT))
+            .with(
+                "value",
+                figure.reach().map(reach -> Double.toString(reach.best())).orElse("")));
     return data;
   }
 

@@ -12,8 +12,11 @@ import java.util.Optional;
 /** The figures of a sheet for other programs: in full, and as the sheet shows them. */
 public final class SheetJson {
 
-  private static final Gson GSON =
-      new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
+  private static final Gson GSON = new GsonBuilder()
+      .setPrettyPrinting()
+      .disableHtmlEscaping()
+      .serializeNulls()
+      .create();
 
   private SheetJson() {}
 

@@ -100,9 +100,8 @@ public final class SheetMarkdown {
 
   private String shown(Phrase phrase) {
     return sheet.speech().runs(phrase).stream()
-        .map(run -> run.kind() == Run.Kind.MARKED
-            ? "*" + plain(run.text()) + "*"
-            : plain(run.text()))
+        .map(run ->
+            run.kind() == Run.Kind.MARKED ? "*" + plain(run.text()) + "*" : plain(run.text()))
         .collect(Collectors.joining());
   }
 

@@ -72,19 +72,21 @@ public record SheetRequest(
   /** What a declaration asks for; empty where it names no subject or no reader that is known. */
   public static Optional<SheetRequest> of(Sheet sheet) {
     Optional<SheetReader> reader = sheet.reader().flatMap(r -> SheetReader.of(r.value()));
-    Locale locale = sheet.language().map(tag -> Locale.forLanguageTag(tag.value()))
-        .orElse(Locale.UK);
-    return sheet.subject().flatMap(subject -> reader.map(r -> new SheetRequest(
-        subject.value(),
-        r,
-        locale,
-        sheet.facts().wordsOf("show").stream().map(Located::value).collect(Collectors.toSet()),
-        sheet
-            .facts()
-            .first("makes")
-            .flatMap(makes -> makes.objectFigure(Unit.Dimension.COUNT))
-            .map(count -> new Size.Pieces(count.value().middleInBase())),
-        issue(sheet, locale))));
+    Locale locale =
+        sheet.language().map(tag -> Locale.forLanguageTag(tag.value())).orElse(Locale.UK);
+    return sheet
+        .subject()
+        .flatMap(subject -> reader.map(r -> new SheetRequest(
+            subject.value(),
+            r,
+            locale,
+            sheet.facts().wordsOf("show").stream().map(Located::value).collect(Collectors.toSet()),
+            sheet
+                .facts()
+                .first("makes")
+                .flatMap(makes -> makes.objectFigure(Unit.Dimension.COUNT))
+                .map(count -> new Size.Pieces(count.value().middleInBase())),
+            issue(sheet, locale))));
   }
 
   private static Issue issue(Sheet sheet, Locale locale) {
@@ -97,7 +99,11 @@ public record SheetRequest(
             .map(Located::value)
             .or(sheet::title),
         sheet.facts().first("version").flatMap(FormulaVersion::number),
-        sheet.facts().all("note").flatMap(fact -> fact.text().stream()).map(Located::value)
+        sheet
+            .facts()
+            .all("note")
+            .flatMap(fact -> fact.text().stream())
+            .map(Located::value)
             .toList(),
         Optional.of(locale));
   }

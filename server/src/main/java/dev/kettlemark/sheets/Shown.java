@@ -130,17 +130,15 @@ record Shown(
       SheetRequest request, ComputedFormula formula, Optional<PieceOrder> order) {
     SheetRequest.Size size = request
         .size()
-        .orElseGet(() -> new SheetRequest.Size.Charge(formula
-            .amounts()
-            .charge()
-            .orElse(new BigFraction((long) ComputedFormula.NOMINAL_CHARGE.grams()))));
+        .orElseGet(() ->
+            new SheetRequest.Size.Charge(formula.amounts().charge().orElse(new BigFraction((long)
+                ComputedFormula.NOMINAL_CHARGE.grams()))));
     if (size instanceof SheetRequest.Size.Charge charge) {
       return Outcome.known(new Target.Charge(charge.grams()));
     }
     BigFraction count = ((SheetRequest.Size.Pieces) size).count();
     return order
-        .map(o ->
-            Outcome.<Target>known(new Target.Pieces(count, o.gramsEach(), o.loss())))
+        .map(o -> Outcome.<Target>known(new Target.Pieces(count, o.gramsEach(), o.loss())))
         .orElseGet(() -> Outcome.unknown(
             Reason.MISSING_FIGURE,
             "`%s` does not say what a piece weighs; give it `makes 20 pieces of 12 g`, or ask for a batch",
@@ -149,9 +147,11 @@ record Shown(
 
   private static Pieces pieces(PieceOrder order, Scaling scaling, SheetRequest request) {
     BigFraction finished = new BigFraction(1).subtract(order.loss());
-    BigFraction count = request.size().isPresent() && request.size().get() instanceof SheetRequest.Size.Pieces wanted
+    BigFraction count = request.size().isPresent()
+            && request.size().get() instanceof SheetRequest.Size.Pieces wanted
         ? wanted.count()
-        : whole(scaling.cooked().mass().grams() * finished.doubleValue()
+        : whole(scaling.cooked().mass().grams()
+            * finished.doubleValue()
             / order.gramsEach().doubleValue());
     return new Pieces(
         count,
@@ -249,7 +249,10 @@ record Shown(
 
   /** The first word behind the first fact of that name, of the subject or of what it is made of. */
   Optional<String> factWord(String fact) {
-    return allFacts().flatMap(facts -> facts.wordOf(fact).stream()).map(Located::value).findFirst();
+    return allFacts()
+        .flatMap(facts -> facts.wordOf(fact).stream())
+        .map(Located::value)
+        .findFirst();
   }
 
   /** The display name of a material of the library. */

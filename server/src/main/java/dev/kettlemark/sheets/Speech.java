@@ -106,7 +106,9 @@ public final class Speech {
     if (figure.reach() instanceof Outcome.Unknown<SheetFigure.Reach> unknown) {
       runs.add(Run.plain(": "));
       if (!isEnglish()) {
-        runs.add(Run.plain(wording.text("reason." + unknown.reason().name().toLowerCase(Locale.ROOT).replace('_', '-')) + " "));
+        runs.add(Run.plain(wording.text(
+                "reason." + unknown.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            + " "));
       }
       speak(new Phrase.English(unknown.because().replace("`", "")), runs);
     }
@@ -151,7 +153,8 @@ public final class Speech {
     List<Run> tidied = new ArrayList<>();
     boolean isAfterSpace = true;
     for (Run run : runs) {
-      String text = run.kind() == Run.Kind.FIGURE ? run.text() : run.text().replaceAll(" {2,}", " ");
+      String text =
+          run.kind() == Run.Kind.FIGURE ? run.text() : run.text().replaceAll(" {2,}", " ");
       if (isAfterSpace && text.startsWith(" ")) {
         text = text.substring(1);
       }

@@ -31,8 +31,8 @@ final class StepSentence {
   private int figures;
 
   private StepSentence(Statement step, Made made, SheetReader reader, String id) {
-    this.isHeating = Verb.of(step.word().value()).map(Verb::effect).filter(HEATING::contains)
-        .isPresent();
+    this.isHeating =
+        Verb.of(step.word().value()).map(Verb::effect).filter(HEATING::contains).isPresent();
     this.made = made;
     this.reader = reader;
     this.id = id;
@@ -71,11 +71,7 @@ final class StepSentence {
     String word = step.word().value();
     String key = Verb.of(word).isPresent() ? "verb." + word : "verb.other";
     Phrase sentence = Phrase.words(
-        key,
-        objects,
-        new Phrase.Together(clauses),
-        new Phrase.Together(ends),
-        Phrase.given(word));
+        key, objects, new Phrase.Together(clauses), new Phrase.Together(ends), Phrase.given(word));
     return Phrase.sentence(sentence);
   }
 

@@ -51,9 +51,7 @@ final class SwapsPart implements SheetPart {
     return shown.snapshot().library().entries(Kind.MATERIAL).stream()
         .map(Entry::declaration)
         .flatMap(Optional::stream)
-        .flatMap(d -> d instanceof Variant variant
-            ? Stream.of(variant)
-            : Stream.empty())
+        .flatMap(d -> d instanceof Variant variant ? Stream.of(variant) : Stream.empty())
         .filter(variant ->
             variant.parent().filter(name -> name.value().equals(parent)).isPresent())
         .toList();

@@ -77,8 +77,7 @@ final class TimePart implements SheetPart {
   }
 
   private static Optional<Double> seconds(Statement step) {
-    return step
-        .figure(Connective.FOR, Unit.Dimension.TIME)
+    return step.figure(Connective.FOR, Unit.Dimension.TIME)
         .or(() -> step.figure(Connective.OVER, Unit.Dimension.TIME))
         .map(time -> time.value().middleInBase().doubleValue());
   }
@@ -104,7 +103,9 @@ final class TimePart implements SheetPart {
             Phrase.words(MethodPart.isCook(step) ? "time.unknown.heat" : "time.unknown.look"));
     return Optional.of(Row.of(
         Phrase.words(
-            "control.step", Phrase.given(number), Phrase.words("step." + step.word().value())),
+            "control.step",
+            Phrase.given(number),
+            Phrase.words("step." + step.word().value())),
         Phrase.words(isWait(step) ? "time.wait" : "time.work"),
         time));
   }

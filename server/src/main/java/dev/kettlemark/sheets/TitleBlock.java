@@ -18,8 +18,7 @@ final class TitleBlock {
     head.version()
         .ifPresent(version -> marks.add(Phrase.words("head.version", Phrase.given(version))));
     head.since().ifPresent(day -> marks.add(new Phrase.Day(day)));
-    head.status()
-        .ifPresent(status -> marks.add(new Phrase.Words("status." + status, List.of())));
+    head.status().ifPresent(status -> marks.add(new Phrase.Words("status." + status, List.of())));
     head.house().ifPresent(house -> marks.add(Phrase.given(house)));
     return marks;
   }

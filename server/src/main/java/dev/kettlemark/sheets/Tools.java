@@ -59,12 +59,11 @@ final class Tools {
     return Phrase.together(all.toArray(Phrase[]::new));
   }
 
-  private static void vessel(
-      String id, House.Vessel vessel, SheetReader reader, List<Phrase> all) {
+  private static void vessel(String id, House.Vessel vessel, SheetReader reader, List<Phrase> all) {
     vessel
         .holds()
-        .ifPresent(volume -> all.add(
-            Phrase.words("tool.holds", millilitres(id + ".holds", volume.millilitres()))));
+        .ifPresent(volume ->
+            all.add(Phrase.words("tool.holds", millilitres(id + ".holds", volume.millilitres()))));
     vessel
         .whips()
         .filter(band -> reader != SheetReader.CHEF)

@@ -68,8 +68,7 @@ final class TroublePart implements SheetPart {
       target.ifPresent(t -> {
         String id = made.name() + "." + stage.name() + ".trouble";
         Phrase name = Names.of(stage.name(), made, SheetReader.CHEF);
-        Phrase off = Phrase.value(
-            SheetFigure.exact(id + ".off", SheetUnit.NUMBER, DEGREES, 0));
+        Phrase off = Phrase.value(SheetFigure.exact(id + ".off", SheetUnit.NUMBER, DEGREES, 0));
         Outcome<Ratio> written = moisture(formula);
         row("soft", name, off, moisture(formula, place, t, -DEGREES), written, id)
             .ifPresent(rows::add);
@@ -81,15 +80,18 @@ final class TroublePart implements SheetPart {
 
   private static Optional<Row> row(
       String key, Phrase name, Phrase off, Outcome<Ratio> there, Outcome<Ratio> here, String id) {
-    return Outcome.both(there, here, (t, h) -> Row.of(
-            Phrase.sentence("trouble." + key),
-            Phrase.sentence(
-                "trouble." + key + ".cause",
-                name,
-                off,
-                Phrase.value(water(id + "." + key, t)),
-                Phrase.value(water(id + ".written", h))),
-            Phrase.sentence("trouble." + key + ".act", name)))
+    return Outcome.both(
+            there,
+            here,
+            (t, h) -> Row.of(
+                Phrase.sentence("trouble." + key),
+                Phrase.sentence(
+                    "trouble." + key + ".cause",
+                    name,
+                    off,
+                    Phrase.value(water(id + "." + key, t)),
+                    Phrase.value(water(id + ".written", h))),
+                Phrase.sentence("trouble." + key + ".act", name)))
         .toOptional();
   }
 
@@ -111,8 +113,9 @@ final class TroublePart implements SheetPart {
   }
 
   private static void grain(Made made, List<Row> rows) {
-    made.figures().ifKnown(figures -> Outcome.both(
-            figures.doctorShare(), figures.supersaturation(), (doctor, beyond) -> {
+    made.figures()
+        .ifKnown(figures ->
+            Outcome.both(figures.doctorShare(), figures.supersaturation(), (doctor, beyond) -> {
               if (beyond.high().fraction() > 1) {
                 boolean isLittle = doctor.fraction() < LITTLE_DOCTOR;
                 rows.add(Row.of(
@@ -141,14 +144,15 @@ final class TroublePart implements SheetPart {
 
   /** A mass that holds less free water than the air gives takes it up and turns sticky. */
   private static void damp(Shown shown, Made made, List<Row> rows) {
-    Optional<Double> humidity = shown.house()
+    Optional<Double> humidity = shown
+        .house()
         .map(House::facts)
         .flatMap(facts -> facts.first("room"))
         .flatMap(room -> room.figure(Unit.Dimension.HUMIDITY))
         .map(figure -> figure.value().highInBase().doubleValue());
     made.figures().flatMap(MassFigures::waterActivity).ifKnown(activity -> {
-      Phrase own = Phrase.value(SheetFigure.activity(
-          made.name() + ".water-activity", Outcome.known(activity)));
+      Phrase own = Phrase.value(
+          SheetFigure.activity(made.name() + ".water-activity", Outcome.known(activity)));
       double dry = activity.high().fraction();
       if (dry < 0.65) {
         rows.add(Row.of(
@@ -165,7 +169,8 @@ final class TroublePart implements SheetPart {
   }
 
   private static void foam(Made made, List<Row> rows) {
-    boolean isFoam = made.process().last().filter(last -> last.left().isAerated()).isPresent();
+    boolean isFoam =
+        made.process().last().filter(last -> last.left().isAerated()).isPresent();
     if (isFoam) {
       rows.add(Row.of(
           Phrase.sentence("trouble.heavy"),

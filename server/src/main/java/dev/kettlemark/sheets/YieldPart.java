@@ -29,8 +29,8 @@ final class YieldPart implements SheetPart {
   }
 
   private static void pieces(Shown.Pieces pieces, List<Block.Term> terms) {
-    Phrase count = Phrase.value(SheetFigure.exact(
-        "yield.pieces", SheetUnit.PIECE, pieces.count().doubleValue(), 0));
+    Phrase count = Phrase.value(
+        SheetFigure.exact("yield.pieces", SheetUnit.PIECE, pieces.count().doubleValue(), 0));
     Phrase each = Phrase.value(new SheetFigure(
         "yield.piece",
         SheetUnit.GRAM,
@@ -71,7 +71,9 @@ final class YieldPart implements SheetPart {
         terms.add(term(
             "yield.evaporated",
             Phrase.value(SheetFigure.estimate(
-                name + ".evaporated", Outcome.known(evaporated), scaling.cooked().slack())),
+                name + ".evaporated",
+                Outcome.known(evaporated),
+                scaling.cooked().slack())),
             of));
       }
     }
@@ -80,7 +82,10 @@ final class YieldPart implements SheetPart {
       terms.add(term(
           "yield.loss",
           Phrase.value(SheetFigure.written(
-              name + ".loss", SheetUnit.PERCENT, lost.dividedBy(scaling.cooked().mass()).percent(), 1)),
+              name + ".loss",
+              SheetUnit.PERCENT,
+              lost.dividedBy(scaling.cooked().mass()).percent(),
+              1)),
           of));
     }
     if (lost.grams() > 1e-9 || shown.reader() == SheetReader.HOME) {
@@ -109,9 +114,8 @@ final class YieldPart implements SheetPart {
   private static SheetFigure share(Made made) {
     Mass charge = made.process().charge().mass();
     Ratio off = made.scaling().cooked().slack().dividedBy(charge);
-    Outcome<Band<Ratio>> band = made.process()
-        .yieldShare()
-        .map(share -> new Band<>(share.minus(off), share.plus(off)));
+    Outcome<Band<Ratio>> band =
+        made.process().yieldShare().map(share -> new Band<>(share.minus(off), share.plus(off)));
     return SheetFigure.share(made.name() + ".yield", band, 1);
   }
 

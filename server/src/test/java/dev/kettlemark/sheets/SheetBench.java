@@ -65,9 +65,8 @@ final class SheetBench {
   }
 
   static SheetContent sheet(Snapshot snapshot, SheetRequest request) {
-    return SheetContent.of(snapshot, request)
-        .fold(known -> known, unknown -> {
-          throw new AssertionError(unknown.because());
-        });
+    return SheetContent.of(snapshot, request).fold(known -> known, unknown -> {
+      throw new AssertionError(unknown.because());
+    });
   }
 }

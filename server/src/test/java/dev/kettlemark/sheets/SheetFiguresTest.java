@@ -47,9 +47,8 @@ class SheetFiguresTest {
   }
 
   private static Map<String, Double> inJson(SheetContent sheet) {
-    JsonArray all = JsonParser.parseString(SheetJson.of(sheet))
-        .getAsJsonObject()
-        .getAsJsonArray("figures");
+    JsonArray all =
+        JsonParser.parseString(SheetJson.of(sheet)).getAsJsonObject().getAsJsonArray("figures");
     Map<String, Double> figures = new TreeMap<>();
     for (JsonElement one : all) {
       JsonObject figure = one.getAsJsonObject();
@@ -90,7 +89,8 @@ class SheetFiguresTest {
     Map<String, Double> chef = inJson(sheet(name, SheetReader.CHEF, "en-GB"));
     int shared = 0;
     for (SheetReader reader : SheetReader.values()) {
-      for (Map.Entry<String, Double> other : inJson(sheet(name, reader, "en-US")).entrySet()) {
+      for (Map.Entry<String, Double> other :
+          inJson(sheet(name, reader, "en-US")).entrySet()) {
         Double own = chef.get(other.getKey());
         if (own != null) {
           assertEquals(own, other.getValue(), 0, reader + " " + other.getKey());

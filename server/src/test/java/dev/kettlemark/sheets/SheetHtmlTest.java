@@ -2,7 +2,6 @@ package dev.kettlemark.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonObject;
@@ -34,8 +33,7 @@ class SheetHtmlTest {
     "heather-bench, fr-FR"
   })
   void pinsASheetOfTheSamples(String name, String tag) {
-    SheetRequest request =
-        SheetBench.declared(SAMPLES, name).in(Locale.forLanguageTag(tag));
+    SheetRequest request = SheetBench.declared(SAMPLES, name).in(Locale.forLanguageTag(tag));
     Pinned.resource("sheets/" + name + "." + tag + ".html")
         .check(SheetHtml.of(SheetBench.sheet(SAMPLES, request)), SheetHtmlTest.class);
   }
@@ -47,8 +45,19 @@ class SheetHtmlTest {
     JsonObject recipe =
         RecipeData.json(SheetBench.sheet(SAMPLES, SheetBench.declared(SAMPLES, name)));
     Set<String> known = Set.of(
-        "@context", "@type", "name", "inLanguage", "identifier", "version", "datePublished",
-        "author", "description", "recipeYield", "recipeCategory", "recipeIngredient", "tool",
+        "@context",
+        "@type",
+        "name",
+        "inLanguage",
+        "identifier",
+        "version",
+        "datePublished",
+        "author",
+        "description",
+        "recipeYield",
+        "recipeCategory",
+        "recipeIngredient",
+        "tool",
         "recipeInstructions");
     assertTrue(known.containsAll(recipe.keySet()), recipe.keySet().toString());
     assertEquals("Recipe", recipe.get("@type").getAsString());
@@ -63,8 +72,7 @@ class SheetHtmlTest {
   @ParameterizedTest
   @CsvSource({"heather-bench", "dome-home", "orchard-line"})
   void isWellFormedAndSafeToRead(String name) {
-    String page =
-        SheetHtml.of(SheetBench.sheet(SAMPLES, SheetBench.declared(SAMPLES, name)));
+    String page = SheetHtml.of(SheetBench.sheet(SAMPLES, SheetBench.declared(SAMPLES, name)));
     Document parsed = parse(page);
     NodeList scripts = parsed.getElementsByTagName("script");
     assertEquals(1, scripts.getLength());
