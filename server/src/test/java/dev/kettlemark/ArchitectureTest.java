@@ -59,6 +59,10 @@ class ArchitectureTest {
       "so are the usual thresholds",
       "dev.kettlemark.labelling.LawTable",
       "what the law says is a table with its source and date, so that it can be read and renewed as one",
+      "dev.kettlemark.sheets.Wording",
+      "what sheets say stands in one file for each language, so that it can be read and renewed as one",
+      "dev.kettlemark.sheets.SheetHtml",
+      "the look of a page is a style sheet, which is laid into each page",
       "dev.kettlemark.checks.RulePages",
       "the page of a rule is Markdown, so that the editor, the terminal and the web read one text");
 
@@ -101,6 +105,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".pictures..")
         .layer("answers")
         .definedBy(ROOT + ".answers..")
+        .layer("sheets")
+        .definedBy(ROOT + ".sheets..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -140,6 +146,17 @@ class ArchitectureTest {
             "scaling", "analysis", "library", "model", "science", "quantity", "text")
         .whereLayer("answers")
         .mayOnlyAccessLayers("analysis", "library", "model", "science", "quantity", "text")
+        .whereLayer("sheets")
+        .mayOnlyAccessLayers(
+            "answers",
+            "labelling",
+            "scaling",
+            "analysis",
+            "library",
+            "model",
+            "science",
+            "quantity",
+            "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
@@ -232,7 +249,8 @@ class ArchitectureTest {
     onlyIn("picocli..", "cli");
     onlyIn("org.eclipse.elk..", "pictures");
     onlyIn("org.eclipse.emf..", "pictures");
-    onlyIn("com.google.gson..", "cli", "protocol");
+    // A sheet is also published as JSON, and carries linked data.
+    onlyIn("com.google.gson..", "cli", "protocol", "sheets");
     onlyIn(
         "org.hipparchus..",
         "quantity",
@@ -248,6 +266,7 @@ class ArchitectureTest {
         "comparison",
         "features",
         "pictures",
+        "sheets",
         // Both turn what a user asks for into an exact figure of a scaling.
         "protocol",
         "cli");

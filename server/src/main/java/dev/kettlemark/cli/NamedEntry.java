@@ -58,6 +58,12 @@ record NamedEntry(LibraryFolder folder, Entry entry) {
         .isPresent();
   }
 
+  /** Whether the library has a formula, variant or product of that name. */
+  static boolean isFormulaOrProduct(LibraryFolder folder, String name) {
+    return knowsFormula(folder, name)
+        || declared(folder.snapshot().library(), Kind.PRODUCT, name).isPresent();
+  }
+
   /** Names of formulas and variants. */
   static List<String> formulaNames(LibraryFolder folder) {
     return names(folder.snapshot().library(), List.of(Kind.MATERIAL), NamedEntry::isFormula);

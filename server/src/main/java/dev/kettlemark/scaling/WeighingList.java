@@ -52,7 +52,12 @@ public record WeighingList(List<WeighingLine> lines) {
 
   /** The list for a formula and a batch in grams. */
   public static WeighingList of(ComputedFormula formula, BigFraction batch) {
-    List<House.Scale> scales = formula.kitchen().house().map(House::scales).orElse(List.of());
+    return of(formula, batch, formula.kitchen().house().map(House::scales).orElse(List.of()));
+  }
+
+  /** The list for a formula and a batch in grams, weighed on scales of another kitchen. */
+  public static WeighingList of(
+      ComputedFormula formula, BigFraction batch, List<House.Scale> scales) {
     List<Amounts.LineAmount> amounts = formula.amounts().lines();
     List<BigFraction> exact = amounts.stream()
         .map(line -> line.share().orElse(BigFraction.ZERO).multiply(batch))

@@ -1,0 +1,164 @@
+package dev.kettlemark.sheets;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What a part of a sheet is laid out of. */
+public sealed interface Block {
+
+  /** Every figure in it, in order of reading. */
+  Stream<SheetFigure> figures();
+
+  /** Sentences, each on a line of its own. */
+  record Lines(List<Phrase> lines) implements Block {
+
+    public Lines {
+      lines = List.copyOf(lines);
+    }
+
+    static Lines of(Phrase... lines) {
+      return new Lines(List.of(lines));
+    }
+
+    @Override
+    public Stream<SheetFigure> figures() {
+      return lines.stream().flatMap(Phrase::figures);
+    }
+  }
+
+  /** Points in no order. */
+  record Points(List<Phrase> points) implements Block {
+
+    public Points {
+      points = List.copyOf(points);
+    }
+
+    @Override
+    public Stream<SheetFigure> figures() {
+      return points.stream().flatMap(Phrase::figures);
+    }
+  }
+
+  /** A heading inside a part. */
+  record Heading(Phrase phrase) implements Block {
+    @Override
+    public Stream<SheetFigure> figures() {
+      return phrase.figures();
+    }
+  }
+
+  /**
+   * Steps in their order.
+   *
+   * @param stage the number of the stage, which all its steps carry in front of their own
+   */
+  record Steps(int stage, List<Step> steps) implements Block {
+
+    public Steps {
+      steps = List.copyOf(steps);
+    }
+
+    @Override
+    public Stream<SheetFigure> figures() {
+      return steps.stream()
+          .flatMap(step -> Stream.concat(
+              step.text().figures(), step.remarks().stream().flatMap(Phrase::figures)));
+    }
+  }
+
+  /** One step with what a reader should know of it. */
+  record Step(Phrase text, List<Phrase> remarks) {
+
+    public Step {
+      remarks = List.copyOf(remarks);
+    }
+  }
+
+  /** A word and what holds of it, for each line. */
+  record Terms(List<Term> terms) implements Block {
+
+    public Terms {
+      terms = List.copyOf(terms);
+    }
+
+    @Override
+    public Stream<SheetFigure> figures() {
+      return terms.stream().flatMap(term -> term.told().figures());
+    }
+  }
+
+  /** One line of {@link Terms}. */
+  record Term(Phrase word, Phrase told) {}
+
+  /** A table. */
+  record Grid(Phrase caption, List<Column> columns, List<Row> rows) implements Block {
+
+    public Grid {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public Stream<SheetFigure> figures() {
+      return rows.stream().flatMap(row -> row.cells().stream()).flatMap(Phrase::figures);
+    }
+  }
+
+  /** A column: figures stand to the right, and a blank is for the reader's pen. */
+  record Column(Phrase heading, Kind kind) {
+
+    /** What stands in a column. */
+    public enum Kind {
+      TEXT,
+      FIGURE,
+      BLANK
+    }
+
+    static Column text(String key) {
+      return new Column(Phrase.words(key), Kind.TEXT);
+    }
+
+    static Column figure(String key) {
+      return new Column(Phrase.words(key), Kind.FIGURE);
+    }
+
+    static Column blank(String key) {
+      return new Column(Phrase.words(key), Kind.BLANK);
+    }
+  }
+
+  /** A row: one phrase for each column; a group has one phrase for all. */
+  record Row(List<Phrase> cells, Kind kind) {
+
+    /** How a row stands among the others. */
+    public enum Kind {
+      PLAIN,
+      GROUP,
+      TOTAL
+    }
+
+    public Row {
+      cells = List.copyOf(cells);
+    }
+
+    static Row of(Phrase... cells) {
+      return new Row(List.of(cells), Kind.PLAIN);
+    }
+
+    static Row group(Phrase heading) {
+      return new Row(List.of(heading), Kind.GROUP);
+    }
+
+    static Row total(Phrase... cells) {
+      return new Row(List.of(cells), Kind.TOTAL);
+    }
+  }
+
+  /** The place of a picture that whoever publishes the sheet may fill, such as {@code flow}. */
+  record Picture(String name) implements Block {
+    @Override
+    public Stream<SheetFigure> figures() {
+      return Stream.empty();
+    }
+  }
+}

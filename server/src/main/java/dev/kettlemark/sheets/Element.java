@@ -1,0 +1,121 @@
+package dev.kettlemark.sheets;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * An element of a page that is HTML and well-formed XML at once.
+ *
+ * <p>Text and attributes only come in by methods that escape them, so that no text of a source can become
+ * markup.
+ */
+final class Element {
+
+  private static final Set<String> VOID = Set.of("meta", "br", "col", "hr", "img");
+
+  /** Elements that start a line of their own in the file. */
+  private static final Set<String> BLOCKS = Set.of(
+      "html", "head", "body", "meta", "title", "style", "script", "header", "main", "footer",
+      "section", "article", "h1", "h2", "h3", "p", "ul", "ol", "li", "dl", "div", "dt", "dd",
+      "table", "caption", "thead", "tbody", "tr", "th", "td", "figure");
+
+  private final String name;
+  private final Map<String, String> attributes = new LinkedHashMap<>();
+  private final List<Object> inside = new ArrayList<>();
+
+  private record Data(String text) {}
+
+  private Element(String name) {
+    this.name = name;
+  }
+
+  static Element of(String name) {
+    return new Element(name);
+  }
+
+  Element with(String attribute, String value) {
+    attributes.put(attribute, value);
+    return this;
+  }
+
+  Element text(String text) {
+    inside.add(text);
+    return this;
+  }
+
+  /** Data of a kind that has no markup in it; it must have escaped what would be some. */
+  Element data(String text) {
+    if (text.matches("(?s).*[<&].*")) {
+      throw new IllegalArgumentException("this would be read as markup");
+    }
+    inside.add(new Data(text));
+    return this;
+  }
+
+  Element add(Element... elements) {
+    inside.addAll(List.of(elements));
+    return this;
+  }
+
+  Element addAll(List<Element> elements) {
+    inside.addAll(elements);
+    return this;
+  }
+
+  boolean isEmpty() {
+    return inside.isEmpty();
+  }
+
+  /** The whole page. */
+  String page() {
+    StringBuilder out = new StringBuilder("<!DOCTYPE html>\n");
+    write(out);
+    return out.append('\n').toString();
+  }
+
+  private void write(StringBuilder out) {
+    if (BLOCKS.contains(name) && out.charAt(out.length() - 1) != '\n') {
+      out.append('\n');
+    }
+    out.append('<').append(name);
+    attributes.forEach((key, value) ->
+        out.append(' ').append(key).append("=\"").append(escaped(value)).append('"'));
+    if (VOID.contains(name)) {
+      out.append("/>");
+      return;
+    }
+    out.append('>');
+    for (Object one : inside) {
+      if (one instanceof Element element) {
+        element.write(out);
+      } else if (one instanceof Data data) {
+        out.append(data.text());
+      } else {
+        out.append(escaped(one.toString()));
+      }
+    }
+    out.append("</").append(name).append('>');
+  }
+
+  private static String escaped(String text) {
+    StringBuilder out = new StringBuilder();
+    text.codePoints().filter(Element::isXml).forEach(c -> {
+      switch (c) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '"' -> out.append("&quot;");
+        default -> out.appendCodePoint(c);
+      }
+    });
+    return out.toString();
+  }
+
+  /** XML 1.0, section 2.2, allows no other control characters. */
+  private static boolean isXml(int c) {
+    return c >= 0x20 || c == '\n' || c == '\t';
+  }
+}
