@@ -1,6 +1,5 @@
 package dev.kettlemark.features;
 
-import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.StageResult;

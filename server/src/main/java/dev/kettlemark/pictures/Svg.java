@@ -138,9 +138,9 @@ final class Svg {
     StringBuilder safe = new StringBuilder();
     name.codePoints().forEach(one -> {
       boolean plain = one == '-'
-          || one >= '0' && one <= '9'
-          || one >= 'a' && one <= 'z'
-          || one >= 'A' && one <= 'Z';
+          || (one >= '0' && one <= '9')
+          || (one >= 'a' && one <= 'z')
+          || (one >= 'A' && one <= 'Z');
       safe.append(plain ? Character.toString(one) : "_" + one);
     });
     return safe.toString();
@@ -163,8 +163,8 @@ final class Svg {
   private static boolean allowed(int one) {
     return one == '\t'
         || one == '\n'
-        || one >= 0x20 && one <= 0xD7FF
-        || one >= 0xE000 && one <= 0xFFFD
+        || (one >= 0x20 && one <= 0xD7FF)
+        || (one >= 0xE000 && one <= 0xFFFD)
         || one >= 0x10000;
   }
 }

@@ -82,7 +82,7 @@ final class TextWidth {
     if (index >= 0 && index < WIDTHS.length) {
       return WIDTHS[index];
     }
-    boolean latin = one <= LAST_LATIN || one >= DASHES && one < DASHES_END;
+    boolean latin = one <= LAST_LATIN || (one >= DASHES && one < DASHES_END);
     return latin ? OTHER : SQUARE;
   }
 }

@@ -120,7 +120,7 @@ final class AllergensPart implements SheetPart {
         .flatMap(one -> one.sources().stream())
         .map(AllergensPart::title)
         .toList();
-    return names.isEmpty() ? Phrase.NOTHING : new Phrase.Listing(names);
+    return names.isEmpty() ? Phrase.nothing() : new Phrase.Listing(names);
   }
 
   private static Phrase title(IngredientUse use) {

@@ -48,7 +48,7 @@ final class AltitudePart implements SheetPart {
     columns.add(Column.text("column.altitude"));
     cooks.forEach(cook -> columns.add(new Column(
         Names.stage(cook.made().formula().formula().stage(cook.stage()).orElseThrow()),
-        Column.Kind.FIGURE)));
+        Column.Holds.FIGURE)));
     List<Row> rows = new ArrayList<>();
     for (int metres : METRES) {
       List<Phrase> cells = new ArrayList<>();

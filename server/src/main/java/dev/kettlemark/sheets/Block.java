@@ -105,33 +105,33 @@ public sealed interface Block {
   }
 
   /** A column: figures stand to the right, and a blank is for the reader's pen. */
-  record Column(Phrase heading, Kind kind) {
+  record Column(Phrase heading, Holds holds) {
 
     /** What stands in a column. */
-    public enum Kind {
+    public enum Holds {
       TEXT,
       FIGURE,
       BLANK
     }
 
     static Column text(String key) {
-      return new Column(Phrase.words(key), Kind.TEXT);
+      return new Column(Phrase.words(key), Holds.TEXT);
     }
 
     static Column figure(String key) {
-      return new Column(Phrase.words(key), Kind.FIGURE);
+      return new Column(Phrase.words(key), Holds.FIGURE);
     }
 
     static Column blank(String key) {
-      return new Column(Phrase.words(key), Kind.BLANK);
+      return new Column(Phrase.words(key), Holds.BLANK);
     }
   }
 
   /** A row: one phrase for each column; a group has one phrase for all. */
-  record Row(List<Phrase> cells, Kind kind) {
+  record Row(List<Phrase> cells, Rank rank) {
 
     /** How a row stands among the others. */
-    public enum Kind {
+    public enum Rank {
       PLAIN,
       GROUP,
       TOTAL
@@ -142,15 +142,15 @@ public sealed interface Block {
     }
 
     static Row of(Phrase... cells) {
-      return new Row(List.of(cells), Kind.PLAIN);
+      return new Row(List.of(cells), Rank.PLAIN);
     }
 
     static Row group(Phrase heading) {
-      return new Row(List.of(heading), Kind.GROUP);
+      return new Row(List.of(heading), Rank.GROUP);
     }
 
     static Row total(Phrase... cells) {
-      return new Row(List.of(cells), Kind.TOTAL);
+      return new Row(List.of(cells), Rank.TOTAL);
     }
   }
 

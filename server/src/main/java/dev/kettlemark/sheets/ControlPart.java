@@ -61,7 +61,7 @@ final class ControlPart implements SheetPart {
             "control.step",
             Phrase.given((index + 1) + "." + (i + 1 + ready)),
             Phrase.words("step." + step.step().word().value()));
-        rows.add(Row.of(name, limit, expected, Phrase.NOTHING));
+        rows.add(Row.of(name, limit, expected, Phrase.nothing()));
       }
     }
   }
@@ -84,7 +84,7 @@ final class ControlPart implements SheetPart {
       expected.add(Phrase.words(
           "control.left", Phrase.value(SheetFigure.estimate(id + ".left", mass, slack))));
     }
-    return expected.isEmpty() ? Phrase.NOTHING : new Phrase.Listing(expected);
+    return expected.isEmpty() ? Phrase.nothing() : new Phrase.Listing(expected);
   }
 
   private static Band<Ratio> solids(Composition made, Mass left, Mass slack) {

@@ -59,8 +59,8 @@ final class EvidencePart implements SheetPart {
     if (older > 0) {
       lines.add(Phrase.sentence(
           "evidence.older",
-          Phrase.value(
-              SheetFigure.exact(made.name() + ".trials.older", SheetUnit.NUMBER, older, 0))));
+          Phrase.value(SheetFigure.exact(
+              made.name() + ".trials.older", SheetUnit.NUMBER, (double) older, 0))));
     }
     if (shown.reader() == SheetReader.CHEF) {
       last.facts()

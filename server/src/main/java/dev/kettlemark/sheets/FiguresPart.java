@@ -64,7 +64,7 @@ final class FiguresPart implements SheetPart {
     if (wanted.isPresent() || expected.reach().isKnown() || !word.equals("overrun")) {
       rows.add(row(
           word,
-          wanted.map(Phrase::value).orElse(Phrase.NOTHING),
+          wanted.map(Phrase::value).orElse(Phrase.nothing()),
           Phrase.value(expected),
           isWrittenOn));
     }
@@ -73,7 +73,7 @@ final class FiguresPart implements SheetPart {
   private static Row row(String word, Phrase wanted, Phrase expected, boolean isWrittenOn) {
     Phrase name = Phrase.words("figure." + word);
     return isWrittenOn
-        ? Row.of(name, wanted, expected, Phrase.NOTHING)
+        ? Row.of(name, wanted, expected, Phrase.nothing())
         : Row.of(name, wanted, expected);
   }
 

@@ -122,7 +122,7 @@ final class FormulaPart implements SheetPart {
     List<Phrase> cells = new ArrayList<>();
     cells.add(Phrase.together(
         Phrase.given(Names.full(weighed.ingredient(), made)),
-        amount.line().at().map(at -> heat(id, at.value())).orElse(Phrase.NOTHING)));
+        amount.line().at().map(at -> heat(id, at.value())).orElse(Phrase.nothing())));
     if (shown.isFor(SheetReader.CHEF, SheetReader.PRODUCTION)) {
       cells.add(Phrase.value(
           SheetFigure.percent(id + ".percent", amount.share().map(BigFraction::doubleValue))));
@@ -132,20 +132,22 @@ final class FormulaPart implements SheetPart {
             ? homely(weight(id, weighed), made, weighed, ingredient)
             : weight(id, weighed)));
     if (shown.isFor(SheetReader.PRODUCTION, SheetReader.BENCH)) {
-      cells.add(
-          weighed.scale().map(scale -> Phrase.given(scale.name().value())).orElse(Phrase.NOTHING));
+      cells.add(weighed
+          .scale()
+          .map(scale -> Phrase.given(scale.name().value()))
+          .orElse(Phrase.nothing()));
       if (shown.reader() == SheetReader.PRODUCTION) {
         cells.add(weighed
             .scale()
             .map(scale -> Phrase.value(tolerance(id, scale)))
-            .orElse(Phrase.NOTHING));
+            .orElse(Phrase.nothing()));
       }
-      cells.add(Phrase.NOTHING);
-      cells.add(Phrase.NOTHING);
+      cells.add(Phrase.nothing());
+      cells.add(Phrase.nothing());
     } else if (shown.request().showsVolumes()) {
       cells.add(volume(id, weighed, ingredient));
     }
-    return new Row(cells, Row.Kind.PLAIN);
+    return new Row(cells, Row.Rank.PLAIN);
   }
 
   /** An ingredient that stands twice in a stage is told apart by a number. */
@@ -237,13 +239,13 @@ final class FormulaPart implements SheetPart {
     List<Phrase> cells = new ArrayList<>();
     cells.add(part);
     if (shown.isFor(SheetReader.CHEF, SheetReader.PRODUCTION)) {
-      cells.add(Phrase.NOTHING);
+      cells.add(Phrase.nothing());
     }
     cells.add(Phrase.value(mass));
     while (cells.size() < columns(shown).size()) {
-      cells.add(Phrase.NOTHING);
+      cells.add(Phrase.nothing());
     }
-    return new Row(cells, Row.Kind.PLAIN);
+    return new Row(cells, Row.Rank.PLAIN);
   }
 
   private static Phrase taken(Made made, TakeLine take) {
@@ -260,7 +262,7 @@ final class FormulaPart implements SheetPart {
     }
     cells.add(Phrase.value(YieldPart.charge(made)));
     while (cells.size() < columns) {
-      cells.add(Phrase.NOTHING);
+      cells.add(Phrase.nothing());
     }
     return Row.total(cells.toArray(Phrase[]::new));
   }

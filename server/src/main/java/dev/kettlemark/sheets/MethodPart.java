@@ -57,7 +57,7 @@ final class MethodPart implements SheetPart {
     Phrase vessel = stage
         .vessel()
         .map(v -> Phrase.words("method.in", Names.of(v.value(), made, shown.reader())))
-        .orElse(Phrase.NOTHING);
+        .orElse(Phrase.nothing());
     blocks.add(new Block.Heading(Phrase.words(
         "formula.stage",
         Phrase.given(Integer.toString(index + 1)),

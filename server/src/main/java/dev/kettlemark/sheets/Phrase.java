@@ -53,7 +53,9 @@ public sealed interface Phrase {
   record Sentence(Phrase phrase) implements Phrase {}
 
   /** Nothing to say. */
-  Phrase NOTHING = new Together(List.of());
+  static Phrase nothing() {
+    return new Together(List.of());
+  }
 
   static Phrase words(String key, Phrase... with) {
     return new Words(key, List.of(with));

@@ -80,7 +80,7 @@ final class RecipeData {
     sheet.part(Part.Kind.FORMULA).stream()
         .flatMap(part -> part.blocks().stream())
         .flatMap(block -> block instanceof Block.Grid grid ? grid.rows().stream() : Stream.empty())
-        .filter(row -> row.kind() == Block.Row.Kind.PLAIN)
+        .filter(row -> row.rank() == Block.Row.Rank.PLAIN)
         .forEach(row -> row.cells().stream()
             .flatMap(Phrase::figures)
             .filter(figure -> figure.id().endsWith(".weight"))

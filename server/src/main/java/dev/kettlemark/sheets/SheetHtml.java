@@ -170,14 +170,14 @@ public final class SheetHtml {
 
   private Element row(Block.Grid grid, Row row) {
     Element line = Element.of("tr");
-    if (row.kind() == Row.Kind.GROUP) {
+    if (row.rank() == Row.Rank.GROUP) {
       return line.with("class", "group")
           .add(Element.of("th")
               .with("scope", "colgroup")
               .with("colspan", Integer.toString(grid.columns().size()))
               .addAll(runs(row.cells().get(0))));
     }
-    if (row.kind() == Row.Kind.TOTAL) {
+    if (row.rank() == Row.Rank.TOTAL) {
       line.with("class", "total");
     }
     for (int i = 0; i < row.cells().size(); i++) {
@@ -189,7 +189,7 @@ public final class SheetHtml {
   }
 
   private static String kind(Column column) {
-    return column.kind().name().toLowerCase(Locale.ROOT);
+    return column.holds().name().toLowerCase(Locale.ROOT);
   }
 
   private Element picture(Block.Picture picture) {

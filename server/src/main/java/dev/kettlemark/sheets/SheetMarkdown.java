@@ -79,13 +79,13 @@ public final class SheetMarkdown {
     out.append(shown(grid.caption())).append("\n\n");
     out.append(line(grid.columns().stream().map(c -> shown(c.heading())).toList()));
     out.append(line(grid.columns().stream()
-        .map(column -> column.kind() == Column.Kind.FIGURE ? "---:" : "---")
+        .map(column -> column.holds() == Column.Holds.FIGURE ? "---:" : "---")
         .toList()));
     for (Row row : grid.rows()) {
       List<String> cells = new ArrayList<>();
       row.cells().forEach(cell -> {
         String text = shown(cell);
-        cells.add(row.kind() == Row.Kind.PLAIN || text.isEmpty() ? text : "**" + text + "**");
+        cells.add(row.rank() == Row.Rank.PLAIN || text.isEmpty() ? text : "**" + text + "**");
       });
       while (cells.size() < grid.columns().size()) {
         cells.add("");

@@ -58,7 +58,7 @@ final class StepSentence {
         limits.add(told);
       }
     }
-    return limits.isEmpty() ? Phrase.NOTHING : new Phrase.Together(limits);
+    return limits.isEmpty() ? Phrase.nothing() : new Phrase.Together(limits);
   }
 
   private Phrase sentence(Statement step) {
@@ -80,7 +80,7 @@ final class StepSentence {
     List<Phrase> figuresFirst = new ArrayList<>();
     for (Located<Operand> object : step.objects()) {
       Operand operand = object.value();
-      if (operand instanceof Operand.Text text) {
+      if (operand instanceof Operand.Text) {
         // Why something must not be done is told behind the step.
         continue;
       }
@@ -92,7 +92,7 @@ final class StepSentence {
         figuresFirst.add(operand(operand));
       }
     }
-    Phrase listed = names.isEmpty() ? Phrase.NOTHING : new Phrase.Listing(names);
+    Phrase listed = names.isEmpty() ? Phrase.nothing() : new Phrase.Listing(names);
     return Phrase.together(listed, new Phrase.Together(figuresFirst));
   }
 
@@ -121,7 +121,7 @@ final class StepSentence {
       }
     }
     return told.isEmpty()
-        ? Phrase.NOTHING
+        ? Phrase.nothing()
         : Phrase.words("clause." + word + "." + kind, new Phrase.Listing(told));
   }
 
@@ -170,6 +170,6 @@ final class StepSentence {
           .orElseGet(() -> SheetFigure.written(
               own, SheetUnit.NUMBER, quantity.middle().doubleValue(), quantity.decimals())));
     }
-    return operand instanceof Operand.Day day ? new Phrase.Day(day.date()) : Phrase.NOTHING;
+    return operand instanceof Operand.Day day ? new Phrase.Day(day.date()) : Phrase.nothing();
   }
 }

@@ -61,7 +61,7 @@ final class YieldPart implements SheetPart {
     String name = made.name();
     Phrase of = shown.made().size() > 1
         ? Names.named(made.formula().formula().shownName())
-        : Phrase.NOTHING;
+        : Phrase.nothing();
     terms.add(term("yield.charge", Phrase.value(charge(made)), of));
     if (shown.reader() != SheetReader.HOME) {
       terms.add(term("yield.cooked", Phrase.value(cooked(made)), of));
@@ -128,7 +128,7 @@ final class YieldPart implements SheetPart {
         Phrase all = Phrase.value(weight("need." + need.material(), need.withLoss()));
         Phrase spare = need.withLoss().grams() > need.onPieces().grams() + 1e-9
             ? Phrase.words("yield.spare", on)
-            : Phrase.NOTHING;
+            : Phrase.nothing();
         terms.add(new Block.Term(
             Phrase.given(shown.titleOf(need.material())), Phrase.together(all, spare)));
       }

@@ -117,7 +117,7 @@ record TriedFix(
       } else if (touched.start() < span.start()) {
         start -= span.start() - touched.start();
       }
-      if (touched.start() < span.end() || touched.isEmpty() && touched.end() == span.end()) {
+      if (touched.start() < span.end() || (touched.isEmpty() && touched.end() == span.end())) {
         end += edit.growth();
       }
     }

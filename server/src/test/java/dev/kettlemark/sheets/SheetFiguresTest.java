@@ -124,9 +124,9 @@ class SheetFiguresTest {
     SheetRequest twelve = SheetBench.declared(SAMPLES, "dome-home").making(SheetBench.pieces(12));
     SheetContent sheet = SheetBench.sheet(SAMPLES, twelve);
     Map<String, Double> figures = inJson(sheet);
-    assertEquals(12, figures.get("yield.pieces"));
-    assertEquals(12 / 0.7, figures.get("yield.piece"), 1e-9);
-    double cooked = figures.get("chewy-caramel.finished") / 0.97;
+    assertEquals(12, figures.getOrDefault("yield.pieces", Double.NaN));
+    assertEquals(12 / 0.7, figures.getOrDefault("yield.piece", Double.NaN), 1e-9);
+    double cooked = figures.getOrDefault("chewy-caramel.finished", Double.NaN) / 0.97;
     assertEquals(144 / 0.97, cooked, 0.1);
     String page = SheetHtml.of(sheet);
     assertTrue(page.contains("246 ± 1.8\u202f°F (119 ± 1\u202f°C)"), "°F first");
@@ -143,9 +143,10 @@ class SheetFiguresTest {
         SheetBench.request("heather-nougat", SheetReader.PRODUCTION, "en-GB")
             .making(SheetBench.kilograms(50)));
     Map<String, Double> figures = inJson(sheet);
-    assertEquals(525, figures.get("heather-nougat.foam.egg-white-powder.weight"), 0.5);
-    assertEquals(50_000, figures.get("heather-nougat.charge"), 0.5);
-    assertTrue(figures.get("heather-nougat.body.charges") > 1);
+    assertEquals(
+        525, figures.getOrDefault("heather-nougat.foam.egg-white-powder.weight", Double.NaN), 0.5);
+    assertEquals(50_000, figures.getOrDefault("heather-nougat.charge", Double.NaN), 0.5);
+    assertTrue(figures.getOrDefault("heather-nougat.body.charges", Double.NaN) > 1);
     assertTrue(SheetMarkdown.of(sheet).contains("14.500\u202fkg"), "29 % of 50 kg");
   }
 
