@@ -72,6 +72,9 @@ final class ProductComputation {
       return Outcome.unknown(
           Reason.CONTRADICTION, "the coats alone make up the whole piece or more");
     }
+    if (inside.signum() <= 0) {
+      return Outcome.unknown(Reason.CONTRADICTION, "the piece weighs nothing");
+    }
     return Outcome.known(inside.divide(BigFraction.ONE.subtract(ofFinished)));
   }
 

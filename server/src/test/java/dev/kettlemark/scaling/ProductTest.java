@@ -66,4 +66,13 @@ class ProductTest {
             + "  make 20 pieces\n  spare 60 % couverture-dark-62\n");
     assertEquals(522.667, grams(product.needs().get(1).withLoss()), 0.001);
   }
+
+  @Test
+  void aPieceOfNothingIsUnknown() {
+    ComputedProduct product =
+        product("  centre 0 g cold-bar\n  coat 28 % of finished couverture-dark-62\n");
+    assertEquals(
+        "the piece weighs nothing",
+        product.pieceGrams().fold(known -> "known", unknown -> unknown.because()));
+  }
 }
