@@ -204,6 +204,19 @@ record RefactoringSite(
     });
   }
 
+  /** Whether the shares of every variant of the formula still add up to what they did. */
+  boolean keepsTotalsOfVariants(Rewriting rewriting) {
+    List<String> variants = variants();
+    Snapshot next = variants.isEmpty() ? snapshot : next(rewriting);
+    return variants.stream().allMatch(variant -> {
+      Optional<ComputedFormula> old = Formulas.computed(variant).ask(snapshot);
+      Optional<ComputedFormula> now = Formulas.computed(variant).ask(next);
+      return old.flatMap(one -> now.filter(
+              other -> other.amounts().total().equals(one.amounts().total())))
+          .isPresent();
+    });
+  }
+
   /** A refactoring of the section, if what it makes of the formula is as promised. */
   Optional<Refactoring> refactoring(
       String title,

@@ -113,6 +113,7 @@ final class SugarRefactoring {
         .filter(edits -> answer.changes().stream().noneMatch(Change.Add.class::isInstance))
         .filter(edits -> !edits.isEmpty())
         .map(edits -> Rewriting.of(site.document(), edits))
+        .filter(site::keepsTotalsOfVariants)
         .map(rewriting -> Refactoring.of(
             ActionTitle.of(answer.instruction()),
             Refactoring.Kind.REWRITE,
