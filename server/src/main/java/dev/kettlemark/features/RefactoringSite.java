@@ -211,8 +211,8 @@ record RefactoringSite(
     return variants.stream().allMatch(variant -> {
       Optional<ComputedFormula> old = Formulas.computed(variant).ask(snapshot);
       Optional<ComputedFormula> now = Formulas.computed(variant).ask(next);
-      return old.flatMap(one -> now.filter(
-              other -> other.amounts().total().equals(one.amounts().total())))
+      return old.flatMap(one ->
+              now.filter(other -> other.amounts().total().equals(one.amounts().total())))
           .isPresent();
     });
   }
