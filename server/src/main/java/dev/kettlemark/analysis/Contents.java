@@ -302,8 +302,7 @@ final class Contents {
 
   private static Optional<Vessel> bowl(Kitchen kitchen, String name) {
     return kitchen
-        .house()
-        .flatMap(house -> house.vessel(name))
+        .vessel(name)
         .flatMap(House.Vessel::weighs)
         .map(mass -> Vessel.ofSteel(mass, kitchen.temperatureOf(name)));
   }

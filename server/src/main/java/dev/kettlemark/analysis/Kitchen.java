@@ -2,6 +2,8 @@ package dev.kettlemark.analysis;
 
 import dev.kettlemark.library.Thresholds;
 import dev.kettlemark.model.House;
+import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Length;
 import dev.kettlemark.quantity.Pressure;
@@ -40,6 +42,16 @@ public record Kitchen(
   /** What holds here of a threshold. */
   public <T> T threshold(Threshold<T> threshold) {
     return Thresholds.of(house, threshold);
+  }
+
+  /** A bowl or pan of the house, if it lists one of that name. */
+  public Optional<House.Vessel> vessel(String name) {
+    return house.flatMap(known -> known.vessel(name));
+  }
+
+  /** The bowl or pan that a stage names, if the house lists it. */
+  public Optional<House.Vessel> vesselOf(Stage stage) {
+    return stage.vessel().map(Located::value).flatMap(this::vessel);
   }
 
   /** The altitude in metres, 0 without a house. */

@@ -115,10 +115,8 @@ final class ReachSearch {
   Outcome<Answer> warmerBowl() {
     Stage stage = formula.formula().stages().get(meeting.stage());
     Optional<String> vessel = stage.vessel().map(name -> name.value());
-    boolean isKnown = vessel
-        .flatMap(name -> formula.kitchen().house().flatMap(house -> house.vessel(name)))
-        .flatMap(House.Vessel::weighs)
-        .isPresent();
+    boolean isKnown =
+        vessel.flatMap(formula.kitchen()::vessel).flatMap(House.Vessel::weighs).isPresent();
     if (!isKnown) {
       return Outcome.unknown(
           Reason.MISSING_FIGURE,

@@ -5,7 +5,6 @@ import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
 import dev.kettlemark.model.House;
-import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;
@@ -44,11 +43,7 @@ public final class BowlOverflow implements Rule {
 
   private static Optional<Finding> check(
       Subject subject, ComputedFormula formula, StageResult stage) {
-    Optional<House.Vessel> bowl = stage
-        .stage()
-        .vessel()
-        .map(Located::value)
-        .flatMap(name -> formula.kitchen().house().flatMap(house -> house.vessel(name)));
+    Optional<House.Vessel> bowl = formula.kitchen().vesselOf(stage.stage());
     return bowl.flatMap(found -> found
         .holds()
         .flatMap(holds -> stage.steps().stream()

@@ -252,9 +252,12 @@ final class Precedence {
 
   /** The findings of a section that are told, in the order given. */
   static List<Finding> settled(Subject subject, List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return findings;
+    }
     List<Finding> left = new ArrayList<>(findings);
     Places places = new Places(subject);
-    Set<String> origin = findings.isEmpty() ? Set.of() : graveAtOrigin(subject);
+    Set<String> origin = graveAtOrigin(subject);
     for (Order order : ORDERS) {
       if (order.reach() == Reach.ORIGIN) {
         left.removeIf(finding ->

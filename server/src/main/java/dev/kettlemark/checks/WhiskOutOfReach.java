@@ -5,7 +5,6 @@ import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
 import dev.kettlemark.model.House;
-import dev.kettlemark.model.Located;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
@@ -36,11 +35,7 @@ public final class WhiskOutOfReach implements Rule {
 
   private static Optional<Finding> check(
       Subject subject, ComputedFormula formula, StageResult stage) {
-    Optional<House.Vessel> bowl = stage
-        .stage()
-        .vessel()
-        .map(Located::value)
-        .flatMap(name -> formula.kitchen().house().flatMap(house -> house.vessel(name)));
+    Optional<House.Vessel> bowl = formula.kitchen().vesselOf(stage.stage());
     return bowl.flatMap(found -> found
         .whips()
         .flatMap(whips -> stage.steps().stream()

@@ -6,11 +6,10 @@ import dev.kettlemark.answers.Shelf;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.reading.Suggestions;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What all questions of {@code kettlemark answer} share. */
@@ -25,11 +24,8 @@ abstract class AnswerVerb implements Callable<Integer> {
   private final Terminal terminal;
   private final Supplier<Paint> paint;
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @Option(
       names = {"-f", "--format"},
@@ -59,7 +55,7 @@ abstract class AnswerVerb implements Callable<Integer> {
   }
 
   LibraryFolder folder() {
-    return NamedEntry.library(library, terminal);
+    return library.read(terminal);
   }
 
   static ComputedFormula formula(LibraryFolder folder, String name) {

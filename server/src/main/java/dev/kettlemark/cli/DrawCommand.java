@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -41,11 +42,8 @@ final class DrawCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FORMULA", description = "The name of a formula or variant.")
   private String formula = "";
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @Option(
       names = {"-s", "--show"},
@@ -67,7 +65,7 @@ final class DrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    NamedEntry named = NamedEntry.formula(NamedEntry.library(library, terminal), formula);
+    NamedEntry named = NamedEntry.formula(library.read(terminal), formula);
     Picture picture = Pictures.of(named.folder().snapshot(), named.entry(), kind)
         .orElseThrow(() -> new UsageMistake(
             "`" + Visible.of(formula) + "` cannot be worked out; run check to see why"));

@@ -7,11 +7,11 @@ import dev.kettlemark.labelling.Label;
 import dev.kettlemark.labelling.Labels;
 import dev.kettlemark.labelling.Market;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -50,11 +50,8 @@ final class LabelCommand implements Callable<Integer> {
   @Parameters(paramLabel = "NAME", description = "The name of a formula, variant or product.")
   private String name = "";
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @Option(
       names = "--market",
@@ -74,7 +71,7 @@ final class LabelCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    NamedEntry entry = NamedEntry.formulaOrProduct(NamedEntry.library(library, terminal), name);
+    NamedEntry entry = NamedEntry.formulaOrProduct(library.read(terminal), name);
     Label label = Labels.label(entry.folder().snapshot(), entry.entry())
         .orElseThrow(() -> new UsageMistake(
             "`" + Visible.of(name) + "` cannot be worked out; run check to see why"));

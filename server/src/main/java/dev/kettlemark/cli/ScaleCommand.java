@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 import org.hipparchus.fraction.BigFraction;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -55,11 +56,8 @@ final class ScaleCommand implements Callable<Integer> {
       description = "The name of a formula, a variant or a product.")
   private String name = "";
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @ArgGroup(exclusive = false, heading = "%nWhat is wanted, one of:%n")
   private WantedOptions wanted = new WantedOptions();
@@ -77,7 +75,7 @@ final class ScaleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LibraryFolder folder = NamedEntry.library(library, terminal);
+    LibraryFolder folder = library.read(terminal);
     NamedEntry entry = NamedEntry.formulaOrProduct(folder, name);
     TextEdit edit =
         entry.declaration() instanceof Product product ? scale(entry, product) : scale(entry);

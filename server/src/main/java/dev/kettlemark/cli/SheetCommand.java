@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hipparchus.fraction.BigFraction;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -64,11 +65,8 @@ final class SheetCommand implements Callable<Integer> {
   @Parameters(paramLabel = "NAME", description = "The name of a sheet, a formula or a product.")
   private String name = "";
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @Option(
       names = "--for",
@@ -111,7 +109,7 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LibraryFolder folder = NamedEntry.library(library, terminal);
+    LibraryFolder folder = library.read(terminal);
     SheetContent sheet = SheetContent.of(folder.snapshot(), request(folder))
         .fold(known -> known, unknown -> {
           throw new UsageMistake(

@@ -3,11 +3,10 @@ package dev.kettlemark.cli;
 import dev.kettlemark.features.FormulaTable;
 import dev.kettlemark.features.FormulaTableText;
 import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -51,11 +50,8 @@ final class ShowCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FORMULA", description = "The name of a formula or variant.")
   private String formula = "";
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @Option(
       names = {"-f", "--format"},
@@ -73,7 +69,7 @@ final class ShowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    NamedEntry entry = NamedEntry.formula(NamedEntry.library(library, terminal), formula);
+    NamedEntry entry = NamedEntry.formula(library.read(terminal), formula);
     FormulaTable table = FormulaTable.of(entry.computed());
     PrintWriter out = terminal.out();
     switch (format) {

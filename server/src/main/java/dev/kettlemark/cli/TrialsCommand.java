@@ -3,10 +3,10 @@ package dev.kettlemark.cli;
 import dev.kettlemark.features.NextTrial;
 import dev.kettlemark.features.TrialReport;
 import dev.kettlemark.features.TrialReportText;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -49,11 +49,8 @@ final class TrialsCommand implements Callable<Integer> {
       description = "Only the trials of this formula or variant; all if not given.")
   private Optional<String> formula = Optional.empty();
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @Option(
       names = {"-f", "--format"},
@@ -73,7 +70,7 @@ final class TrialsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LibraryFolder folder = NamedEntry.library(library, terminal);
+    LibraryFolder folder = library.read(terminal);
     formula.ifPresent(name -> NamedEntry.formula(folder, name));
     if (next) {
       return next(folder);

@@ -13,7 +13,6 @@ import dev.kettlemark.library.Origin;
 import dev.kettlemark.library.Place;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.reading.Suggestions;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,6 +20,7 @@ import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -57,11 +57,8 @@ final class UsedCommand implements Callable<Integer> {
   @Parameters(paramLabel = "NAME", description = "An ingredient, formula, variant or stage.")
   private String name = "";
 
-  @Option(
-      names = "--in",
-      paramLabel = "FOLDER",
-      description = "The library; the current folder if not given.")
-  private Optional<Path> library = Optional.empty();
+  @Mixin
+  private LibraryOption library = new LibraryOption();
 
   @Option(
       names = {"-f", "--format"},
@@ -75,7 +72,7 @@ final class UsedCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LibraryFolder folder = NamedEntry.library(library, terminal);
+    LibraryFolder folder = library.read(terminal);
     WhereUsed used = WhereUsed.of(folder.snapshot(), name);
     if (used.uses().isEmpty() && used.taken().isEmpty()) {
       refuseUnknown(folder.snapshot().library());

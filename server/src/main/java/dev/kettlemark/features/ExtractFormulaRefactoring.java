@@ -134,13 +134,7 @@ final class ExtractFormulaRefactoring {
 
   /** A yield counts what boils away, and that would be counted elsewhere. */
   private Optional<String> expected() {
-    boolean isYield = formula
-        .facts()
-        .all("expect")
-        .flatMap(fact -> fact.objectNames().stream())
-        .map(Located::value)
-        .anyMatch("yield"::equals);
-    return isYield && result().evaporated().grams() > 0
+    return site.expectsYield() && result().evaporated().grams() > 0
         ? Optional.of("what boils away in it belongs to the yield that the formula expects")
         : Optional.empty();
   }

@@ -134,13 +134,7 @@ final class InlineFormulaRefactoring {
   }
 
   private Optional<String> expected() {
-    boolean isYield = formula
-        .facts()
-        .all("expect")
-        .flatMap(fact -> fact.objectNames().stream())
-        .map(Located::value)
-        .anyMatch("yield"::equals);
-    return isYield && made.process().evaporated().grams() > 0
+    return site.expectsYield() && made.process().evaporated().grams() > 0
         ? Optional.of("what boils away in it would count for the yield that is expected")
         : Optional.empty();
   }

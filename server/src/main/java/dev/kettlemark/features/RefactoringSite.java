@@ -2,6 +2,7 @@ package dev.kettlemark.features;
 
 import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Expectation;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
@@ -9,6 +10,7 @@ import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Formula;
+import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.text.LineEnds;
 import dev.kettlemark.text.Source;
@@ -136,6 +138,17 @@ record RefactoringSite(
   int nextLine(int offset) {
     int next = LineEnds.next(text(), offset);
     return next < 0 ? text().length() : next;
+  }
+
+  /** Whether the formula says what yield is expected of it. */
+  boolean expectsYield() {
+    return computed
+        .formula()
+        .facts()
+        .all("expect")
+        .flatMap(fact -> fact.objectNames().stream())
+        .map(Located::value)
+        .anyMatch(Expectation.YIELD::equals);
   }
 
   /** A line that is put below another. */

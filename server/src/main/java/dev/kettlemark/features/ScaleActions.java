@@ -5,9 +5,6 @@ import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Snapshot;
-import dev.kettlemark.model.House;
-import dev.kettlemark.model.Located;
-import dev.kettlemark.model.Stage;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.scaling.ComputedProduct;
 import dev.kettlemark.scaling.Products;
@@ -79,7 +76,7 @@ public final class ScaleActions {
   private static List<Proposal> forBowls(Entry entry, ComputedFormula formula) {
     List<Proposal> proposals = new ArrayList<>();
     formula.formula().stages().stream()
-        .flatMap(stage -> vessel(stage, formula).stream())
+        .flatMap(stage -> formula.kitchen().vesselOf(stage).stream())
         .filter(vessel -> vessel.whips().isPresent())
         .map(vessel -> vessel.name().value())
         .distinct()
@@ -87,13 +84,6 @@ public final class ScaleActions {
             .ifKnown(scaling ->
                 proposals.add(proposal(entry, "Scale to what bowl " + bowl + " holds", scaling))));
     return proposals;
-  }
-
-  private static Optional<House.Vessel> vessel(Stage stage, ComputedFormula formula) {
-    return stage
-        .vessel()
-        .map(Located::value)
-        .flatMap(name -> formula.kitchen().house().flatMap(house -> house.vessel(name)));
   }
 
   private static List<Proposal> byFactor(Entry entry, ComputedFormula formula) {

@@ -172,7 +172,7 @@ public record Scaling(
 
   /** The charge at which the fullest stage in a bowl is as much as its whisk can take. */
   private static Outcome<BigFraction> bowlLimit(ComputedFormula formula, String name) {
-    Optional<House.Vessel> bowl = formula.kitchen().house().flatMap(house -> house.vessel(name));
+    Optional<House.Vessel> bowl = formula.kitchen().vessel(name);
     if (bowl.isEmpty()) {
       return unknownTool("bowl", name);
     }

@@ -29,11 +29,7 @@ public record VesselSplit(String stage, String vessel, Mass total, Band<Mass> wh
 
   /** What one stage asks of its bowl that the bowl cannot do; empty where it can. */
   public static Optional<VesselSplit> of(ComputedFormula formula, StageResult stage) {
-    return stage
-        .stage()
-        .vessel()
-        .flatMap(name -> formula.kitchen().house().flatMap(house -> house.vessel(name.value())))
-        .flatMap(vessel -> split(stage, vessel));
+    return formula.kitchen().vesselOf(stage.stage()).flatMap(vessel -> split(stage, vessel));
   }
 
   private static Optional<VesselSplit> split(StageResult stage, House.Vessel vessel) {
