@@ -13,10 +13,14 @@ import dev.kettlemark.model.Variant;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.text.Source;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -259,12 +263,15 @@ final class Precedence {
     Places places = new Places(subject);
     Set<String> origin = graveAtOrigin(subject);
     for (Order order : ORDERS) {
+      if (left.stream().noneMatch(finding -> isSilent(order, finding))) {
+        continue;
+      }
       if (order.reach() == Reach.ORIGIN) {
         left.removeIf(finding ->
             isSilent(order, finding) && order.told().stream().anyMatch(origin::contains));
       } else {
-        left.removeIf(finding -> isSilent(order, finding)
-            && left.stream().anyMatch(other -> tells(order, other, finding, places)));
+        Map<Long, Severity> told = told(order, left, places);
+        left.removeIf(finding -> isSilent(order, finding) && isTold(order, finding, told, places));
       }
     }
     return List.copyOf(left);
@@ -274,11 +281,24 @@ final class Precedence {
     return !finding.isAccepted() && order.silent().contains(finding.rule().id());
   }
 
-  private static boolean tells(Order order, Finding other, Finding finding, Places places) {
-    return !other.isAccepted()
-        && order.told().contains(other.rule().id())
-        && other.severity().compareTo(finding.severity()) <= 0
-        && places.areTogether(order.reach(), other, finding);
+  /** How grave the gravest is that an order tells, by place. */
+  private static Map<Long, Severity> told(Order order, List<Finding> findings, Places places) {
+    Map<Long, Severity> gravest = new HashMap<>();
+    for (Finding finding : findings) {
+      if (!finding.isAccepted() && order.told().contains(finding.rule().id())) {
+        places
+            .whereItTells(order.reach(), finding)
+            .ifPresent(place -> gravest.merge(
+                place, finding.severity(), BinaryOperator.minBy(Comparator.naturalOrder())));
+      }
+    }
+    return gravest;
+  }
+
+  private static boolean isTold(
+      Order order, Finding finding, Map<Long, Severity> told, Places places) {
+    Severity gravest = told.get(places.of(order.reach(), finding));
+    return gravest != null && gravest.compareTo(finding.severity()) <= 0;
   }
 
   /** The rules that tell an error or a warning of what a section goes back to. */
@@ -328,16 +348,30 @@ final class Precedence {
           .toList();
     }
 
-    /** What a variant takes over stands in its heading, wherever it comes from. */
-    boolean areTogether(Reach reach, Finding one, Finding other) {
-      int line = source.lineAt(one.span().start());
+    /** The line or the stage of a finding by its number, or the section. */
+    long of(Reach reach, Finding finding) {
       return switch (reach) {
-        case LINE ->
-          (line > 0 || !isVariant) && line == source.lineAt(other.span().start());
-        case STAGE -> stage(one) > 1 && stage(one) == stage(other);
-        case SECTION -> !one.rule().id().equals(UNREADABLE) || stage(one) > 1;
+        case LINE -> source.lineAt(finding.span().start());
+        case STAGE -> stage(finding);
+        case SECTION, ORIGIN -> 0;
+      };
+    }
+
+    /**
+     * Where a finding silences others, if it does.
+     *
+     * <p>What a variant takes over stands in its heading, wherever it comes from: it is not together with
+     * anything there.
+     */
+    Optional<Long> whereItTells(Reach reach, Finding finding) {
+      long place = of(reach, finding);
+      boolean tells = switch (reach) {
+        case LINE -> place > 0 || !isVariant;
+        case STAGE -> place > 1;
+        case SECTION -> !finding.rule().id().equals(UNREADABLE) || stage(finding) > 1;
         case ORIGIN -> false;
       };
+      return tells ? Optional.of(place) : Optional.empty();
     }
 
     private long stage(Finding finding) {
