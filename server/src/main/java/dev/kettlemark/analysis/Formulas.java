@@ -2,7 +2,6 @@ package dev.kettlemark.analysis;
 
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
-import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Question;
 import dev.kettlemark.library.Scope;
@@ -52,20 +51,14 @@ public enum Formulas {
   private record Resolved(String name) implements Question<Optional<ResolvedFormula>> {
     @Override
     public Optional<ResolvedFormula> ask(Snapshot snapshot) {
-      return snapshot
-          .library()
-          .find(Kind.MATERIAL, name)
-          .flatMap(entry -> snapshot.result(RESOLVED, entry));
+      return snapshot.find(Kind.MATERIAL, name).flatMap(entry -> snapshot.result(RESOLVED, entry));
     }
   }
 
   private record Computed(String name) implements Question<Optional<ComputedFormula>> {
     @Override
     public Optional<ComputedFormula> ask(Snapshot snapshot) {
-      return snapshot
-          .library()
-          .find(Kind.MATERIAL, name)
-          .flatMap(entry -> snapshot.result(COMPUTED, entry));
+      return snapshot.find(Kind.MATERIAL, name).flatMap(entry -> snapshot.result(COMPUTED, entry));
     }
   }
 
@@ -73,12 +66,11 @@ public enum Formulas {
       implements Question<Optional<ComputedFormula>> {
     @Override
     public Optional<ComputedFormula> ask(Snapshot snapshot) {
-      Library library = snapshot.library();
-      Optional<Entry> entry = library.find(Kind.MATERIAL, name);
-      Optional<Entry> elsewhere = library
+      Optional<Entry> entry = snapshot.find(Kind.MATERIAL, name);
+      Optional<Entry> elsewhere = snapshot
           .find(Kind.HOUSE, house)
           .filter(found -> entry
-              .flatMap(e -> library.houseFor(e.uri()))
+              .flatMap(e -> snapshot.houseFor(e.uri()))
               .filter(found::equals)
               .isEmpty());
       Task<Optional<ComputedFormula>> task =

@@ -4,12 +4,9 @@ import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Scope;
-import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Declaration;
-import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Located;
-import dev.kettlemark.model.Variant;
-import dev.kettlemark.model.VariantChange;
+import dev.kettlemark.model.Mentions;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -20,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Which formulas a formula is made of, seen from the declarations alone. */
 public final class Uses {
@@ -29,30 +25,6 @@ public final class Uses {
   public static final int MOST_LEVELS = 24;
 
   private Uses() {}
-
-  /** The names a declaration uses as materials or as its parent, as written. */
-  public static List<Located<String>> of(Declaration declaration) {
-    if (declaration instanceof Formula formula) {
-      return formula.amounts().stream().map(AmountLine::ingredient).toList();
-    }
-    if (declaration instanceof Variant variant) {
-      Stream<Located<String>> changed = variant.changes().stream().flatMap(change -> {
-        if (change instanceof VariantChange.Replace replace) {
-          return Stream.of(replace.replacement().ingredient());
-        }
-        return change instanceof VariantChange.Add add
-            ? Stream.of(add.line().ingredient())
-            : Stream.empty();
-      });
-      Stream<Located<String>> weighed = variant.stages().stream()
-          .flatMap(stage -> stage.amounts().stream())
-          .map(AmountLine::ingredient);
-      return Stream.of(variant.parent().stream(), changed, weighed)
-          .flatMap(s -> s)
-          .toList();
-    }
-    return List.of();
-  }
 
   /**
    * The shortest way by which a declaration comes to use itself.
@@ -67,7 +39,7 @@ public final class Uses {
     for (int depth = 0; depth < MOST_LEVELS && !level.isEmpty(); depth++) {
       List<Declaration> next = new ArrayList<>();
       for (Declaration from : level) {
-        for (Located<String> used : of(from)) {
+        for (Located<String> used : Mentions.used(from)) {
           String name = used.value();
           if (usedBy.putIfAbsent(name, from.name().value()) == null) {
             if (name.equals(start)) {
@@ -99,7 +71,9 @@ public final class Uses {
   }
 
   private static Set<String> names(Declaration declaration) {
-    return of(declaration).stream().map(Located::value).collect(Collectors.toUnmodifiableSet());
+    return Mentions.used(declaration).stream()
+        .map(Located::value)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static List<String> wayBack(String start, Map<String, String> usedBy) {

@@ -6,6 +6,7 @@ import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +58,7 @@ public final class CircularFormula implements Rule {
 
   /** Where a section names what it uses. */
   private static Span place(Declaration declaration, String used) {
-    return Uses.of(declaration).stream()
+    return Mentions.used(declaration).stream()
         .filter(name -> name.value().equals(used))
         .map(Located::span)
         .findFirst()

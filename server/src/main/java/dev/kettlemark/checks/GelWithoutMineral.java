@@ -7,6 +7,7 @@ import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Measure;
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
@@ -77,7 +78,7 @@ public final class GelWithoutMineral implements Rule {
       } else if (levels > 0
           && brings(
               subject,
-              Uses.of(material.get()).stream()
+              Mentions.used(material.get()).stream()
                   .map(used -> used.value())
                   .distinct()
                   .toList(),

@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.Uses;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Product;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.reading.Suggestions;
@@ -45,7 +45,7 @@ public final class UnknownIngredient implements Rule {
     if (declaration instanceof Product product) {
       return product.parts().stream().flatMap(part -> part.material().stream());
     }
-    Stream<Located<String>> used = Uses.of(declaration).stream();
+    Stream<Located<String>> used = Mentions.used(declaration).stream();
     return declaration instanceof Variant variant
         ? used.filter(name -> variant.parent().filter(name::equals).isEmpty())
         : used;

@@ -1,6 +1,6 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.Mentions;
+import dev.kettlemark.library.Lookup;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.text.Span;
@@ -25,8 +25,8 @@ public final class UnusedIngredient implements Rule {
   public List<Finding> check(Subject subject) {
     return OwnIngredient.of(subject)
         // A folder that holds a pantry only describes it for others.
-        .filter(own -> subject.ask(Mentions.anyFormula()))
-        .filter(own -> !subject.ask(Mentions.of(own.name().value())))
+        .filter(own -> subject.ask(Lookup.anyFormula()))
+        .filter(own -> !subject.ask(Lookup.mentioned(own.name().value())))
         .map(own -> finding(subject, own))
         .stream()
         .toList();

@@ -1,6 +1,5 @@
 package dev.kettlemark.comparison;
 
-import dev.kettlemark.analysis.Uses;
 import dev.kettlemark.labelling.IngredientUse;
 import dev.kettlemark.labelling.Labels;
 import dev.kettlemark.library.Entry;
@@ -8,6 +7,7 @@ import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Product;
 import dev.kettlemark.model.Trial;
 import java.util.ArrayDeque;
@@ -59,6 +59,6 @@ final class Dependence {
     }
     return declaration instanceof Trial trial
         ? trial.formula().stream()
-        : Uses.of(declaration).stream();
+        : Mentions.used(declaration).stream();
   }
 }

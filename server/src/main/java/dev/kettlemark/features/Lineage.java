@@ -1,6 +1,5 @@
 package dev.kettlemark.features;
 
-import dev.kettlemark.analysis.Uses;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
@@ -9,6 +8,7 @@ import dev.kettlemark.model.BasisDefinition;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Variant;
 import java.util.ArrayList;
@@ -66,7 +66,7 @@ record Lineage(List<Declaration> members) {
   /** Whether some member weighs in a material of that name. */
   boolean weighs(String name) {
     return members.stream()
-        .anyMatch(member -> Uses.of(member).stream().anyMatch(used -> isNamed(used, name)));
+        .anyMatch(member -> Mentions.used(member).stream().anyMatch(used -> isNamed(used, name)));
   }
 
   private Optional<String> eldest(Predicate<Declaration> has) {

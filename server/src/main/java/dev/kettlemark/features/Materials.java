@@ -1,12 +1,12 @@
 package dev.kettlemark.features;
 
-import dev.kettlemark.analysis.Uses;
 import dev.kettlemark.features.Proposal.Kind;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.UseRange;
 import dev.kettlemark.quantity.Display;
 import java.util.ArrayList;
@@ -82,7 +82,7 @@ final class Materials {
     snapshot.library().ownDocuments().stream()
         .flatMap(document -> document.entries().stream())
         .map(Entry::declaration)
-        .flatMap(declaration -> declaration.map(Uses::of).stream())
+        .flatMap(declaration -> declaration.map(Mentions::used).stream())
         .flatMap(List::stream)
         .map(Located::value)
         .forEach(name -> uses.merge(name, 1, Integer::sum));

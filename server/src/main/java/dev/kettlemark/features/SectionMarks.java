@@ -136,7 +136,6 @@ final class SectionMarks {
     @Override
     public Optional<Meaning> ask(Snapshot snapshot) {
       return snapshot
-          .library()
           .find(kind, name)
           .flatMap(entry -> entry.declaration().map(known -> Meaning.of(entry, known)));
     }

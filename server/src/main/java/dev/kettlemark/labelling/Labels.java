@@ -55,10 +55,7 @@ public enum Labels {
   private record Named(String name) implements Question<Optional<Makeup>> {
     @Override
     public Optional<Makeup> ask(Snapshot snapshot) {
-      return snapshot
-          .library()
-          .find(Kind.MATERIAL, name)
-          .flatMap(entry -> snapshot.result(MAKEUP, entry));
+      return snapshot.find(Kind.MATERIAL, name).flatMap(entry -> snapshot.result(MAKEUP, entry));
     }
   }
 

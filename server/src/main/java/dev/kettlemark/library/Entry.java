@@ -1,6 +1,7 @@
 package dev.kettlemark.library;
 
 import dev.kettlemark.model.Declaration;
+import dev.kettlemark.model.Formula;
 import dev.kettlemark.reading.Reading;
 import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.syntax.Section;
@@ -26,6 +27,11 @@ public record Entry(String uri, PlacedSection placed, Reading reading) {
 
   public Optional<Declaration> declaration() {
     return reading.declaration();
+  }
+
+  /** Whether it declares a formula, by itself and not as a variant. */
+  boolean isFormula() {
+    return declaration().filter(Formula.class::isInstance).isPresent();
   }
 
   /** A stretch of the section that stays right when the section moves. */

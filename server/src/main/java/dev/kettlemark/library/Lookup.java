@@ -1,5 +1,6 @@
 package dev.kettlemark.library;
 
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.syntax.Section;
 import java.time.LocalDate;
 import java.util.List;
@@ -9,6 +10,9 @@ import java.util.Set;
 
 /** The questions about names, houses and the day. */
 public final class Lookup {
+
+  private static final Task<Set<String>> MENTIONED =
+      (entry, scope) -> entry.declaration().map(Mentions::of).orElse(Set.of());
 
   private Lookup() {}
 
@@ -52,6 +56,16 @@ public final class Lookup {
     return new ExcessOf(uri);
   }
 
+  /** Whether any section of the user's speaks of a material, its own section apart. */
+  public static Question<Boolean> mentioned(String material) {
+    return new Mentioned(material);
+  }
+
+  /** Whether the user's texts hold a formula. */
+  public static Question<Boolean> anyFormula() {
+    return new AnyFormula();
+  }
+
   /** Whether a section is the first of its document. */
   public static Question<Boolean> opens(Entry entry) {
     return new Opens(entry.uri(), entry.section());
@@ -65,7 +79,7 @@ public final class Lookup {
   private record ExcessOf(String uri) implements Question<OptionalInt> {
     @Override
     public OptionalInt ask(Snapshot snapshot) {
-      return snapshot.library().document(uri).filter(Document::isTooLong).stream()
+      return snapshot.reading(Part.length(uri)).document(uri).filter(Document::isTooLong).stream()
           .mapToInt(document -> document.text().source().text().length())
           .findFirst();
     }
@@ -76,10 +90,28 @@ public final class Lookup {
     @SuppressWarnings("ReferenceEquality") // Two sections of one text may say the same.
     public Boolean ask(Snapshot snapshot) {
       return snapshot
-          .library()
+          .reading(Part.opening(uri))
           .document(uri)
           .filter(document -> document.entries().get(0).section().equals(section))
           .isPresent();
+    }
+  }
+
+  private record Mentioned(String material) implements Question<Boolean> {
+    @Override
+    public Boolean ask(Snapshot snapshot) {
+      return snapshot.reading(Part.mention(material)).ownDocuments().stream()
+          .flatMap(document -> document.entries().stream())
+          .anyMatch(entry -> snapshot.result(MENTIONED, entry).contains(material));
+    }
+  }
+
+  private record AnyFormula() implements Question<Boolean> {
+    @Override
+    public Boolean ask(Snapshot snapshot) {
+      return snapshot.reading(Part.formulas()).ownDocuments().stream()
+          .flatMap(document -> document.entries().stream())
+          .anyMatch(Entry::isFormula);
     }
   }
 
@@ -93,49 +125,49 @@ public final class Lookup {
   private record Named(Kind kind, String name) implements Question<Optional<Entry>> {
     @Override
     public Optional<Entry> ask(Snapshot snapshot) {
-      return snapshot.library().find(kind, name);
+      return snapshot.find(kind, name);
     }
   }
 
   private record AllNamed(Kind kind, String name) implements Question<List<Entry>> {
     @Override
     public List<Entry> ask(Snapshot snapshot) {
-      return snapshot.library().all(kind, name);
+      return snapshot.reading(Part.named(kind, name)).all(kind, name);
     }
   }
 
   private record Names(Kind kind) implements Question<Set<String>> {
     @Override
     public Set<String> ask(Snapshot snapshot) {
-      return snapshot.library().names(kind);
+      return snapshot.reading(Part.names(kind)).names(kind);
     }
   }
 
   private record WithCode(String code) implements Question<List<Entry>> {
     @Override
     public List<Entry> ask(Snapshot snapshot) {
-      return snapshot.library().withCode(code);
+      return snapshot.reading(Part.code(code)).withCode(code);
     }
   }
 
   private record TrialsOf(String formula) implements Question<List<Entry>> {
     @Override
     public List<Entry> ask(Snapshot snapshot) {
-      return snapshot.library().trialsOf(formula);
+      return snapshot.reading(Part.trials(formula)).trialsOf(formula);
     }
   }
 
   private record SheetsOf(String shown) implements Question<List<Entry>> {
     @Override
     public List<Entry> ask(Snapshot snapshot) {
-      return snapshot.library().sheetsOf(shown);
+      return snapshot.reading(Part.sheets(shown)).sheetsOf(shown);
     }
   }
 
   private record HouseOf(String uri) implements Question<Optional<Entry>> {
     @Override
     public Optional<Entry> ask(Snapshot snapshot) {
-      return snapshot.library().houseFor(uri);
+      return snapshot.houseFor(uri);
     }
   }
 }

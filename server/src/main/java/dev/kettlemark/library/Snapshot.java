@@ -2,18 +2,25 @@ package dev.kettlemark.library;
 
 import dev.kettlemark.syntax.Section;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A library at one moment, with every result computed so far.
  *
- * <p>Results are kept with the questions they asked and the answers they got. In a later snapshot a
- * result is used again if its section is the same object and every question still has the same
- * answer; otherwise it is computed again. So the cost of an edit is the cost of what it changes.
+ * <p>Results are kept with the questions they asked and the answers they got, and with the parts of the
+ * library that those went back to. In a later snapshot a result is used again if its section is the same
+ * object and none of these parts has changed, or if every question still has the same answer after all;
+ * otherwise it is computed again. So the cost of an edit is the cost of what it changes.
  *
  * <p>The day is part of the moment: what depends on it asks {@link Lookup#today()}, and is computed again
  * when another day begins.
@@ -25,24 +32,41 @@ public final class Snapshot {
   /** Results of sections long gone are dropped once they outnumber the living by far. */
   private static final int MOST_RESULTS_PER_SECTION = 16;
 
+  /** A result that was not asked for during so many changes is held against its answers again. */
+  private static final int MOST_STEPS = 64;
+
+  private static final AtomicLong COUNT = new AtomicLong();
+
+  /** What the computation that runs on a thread has gone back to so far. */
+  private static final ThreadLocal<@Nullable Footprint> READ = new ThreadLocal<>();
+
+  private final long number = COUNT.incrementAndGet();
   private final Library library;
   private final LocalDate today;
   private final Map<Key, Result> kept;
-  private final Map<Key, Object> current = new ConcurrentHashMap<>();
+  private final List<Step> past;
+  private final Map<Key, Result> current = new ConcurrentHashMap<>();
 
   /** What was computed and from which section. */
   private record Key(Task<?> task, Section section) {}
 
+  /** What changed from an earlier snapshot to the next. */
+  private record Step(long from, Changes changes) {}
+
   /**
    * A result with its questions and their answers, in the order asked: an early answer may decide
    * whether a later question makes sense at all.
+   *
+   * @param snapshot the snapshot in which it was last known to be right
    */
-  private record Result(Object value, Map<Question<?>, Object> answers) {}
+  private record Result(
+      Object value, Map<Question<?>, Object> answers, Footprint footprint, long snapshot) {}
 
-  private Snapshot(Library library, LocalDate today, Map<Key, Result> kept) {
+  private Snapshot(Library library, LocalDate today, Map<Key, Result> kept, List<Step> past) {
     this.library = library;
     this.today = today;
     this.kept = kept;
+    this.past = past;
   }
 
   /** A library on a day before all others, so that nothing in it has run out. */
@@ -51,15 +75,46 @@ public final class Snapshot {
   }
 
   public static Snapshot of(Library library, LocalDate today) {
-    return new Snapshot(library, today, new ConcurrentHashMap<>());
+    return new Snapshot(library, today, new ConcurrentHashMap<>(), List.of());
   }
 
   LocalDate today() {
+    touch(Part.day());
     return today;
   }
 
+  /**
+   * The whole library.
+   *
+   * <p>A result that is computed from it is held against its answers again after every change; what is
+   * asked often goes by {@link #find} or {@link Lookup}.
+   */
   public Library library() {
+    touch(Part.all());
     return library;
+  }
+
+  /** The entry that a name means. */
+  public Optional<Entry> find(Kind kind, String name) {
+    return reading(Part.named(kind, name)).find(kind, name);
+  }
+
+  /** The house that holds for a document. */
+  public Optional<Entry> houseFor(String uri) {
+    return reading(Part.houses()).houseFor(uri);
+  }
+
+  /** The library, of which only one part is looked at. */
+  Library reading(Part part) {
+    touch(part);
+    return library;
+  }
+
+  private static void touch(Part part) {
+    Footprint read = READ.get();
+    if (read != null) {
+      read.add(part);
+    }
   }
 
   /** The next moment of the same day; what did not change is not computed again. */
@@ -73,7 +128,10 @@ public final class Snapshot {
     if (carried.size() > MOST_RESULTS_PER_SECTION * sectionCount(next) + 1000) {
       carried = new ConcurrentHashMap<>();
     }
-    return new Snapshot(next, day, carried);
+    List<Step> steps = new ArrayList<>(MOST_STEPS);
+    steps.add(new Step(number, Changes.between(library, next, day.equals(today))));
+    steps.addAll(past.subList(0, Math.min(past.size(), MOST_STEPS - 1)));
+    return new Snapshot(next, day, carried, List.copyOf(steps));
   }
 
   private static int sectionCount(Library library) {
@@ -86,20 +144,54 @@ public final class Snapshot {
   @SuppressWarnings("unchecked") // A key's task has the result's type.
   public <T> T result(Task<T> task, Entry entry) {
     Key key = new Key(task, entry.section());
-    Object known = current.get(key);
-    if (known != null) {
-      return (T) known;
+    Result result = current.get(key);
+    if (result == null) {
+      result = right(kept.get(key)).orElseGet(() -> computed(task, entry));
+      kept.put(key, result);
+      current.put(key, result);
     }
-    Result old = kept.get(key);
-    if (old != null && stillHolds(old)) {
-      current.put(key, old.value());
-      return (T) old.value();
+    Footprint read = READ.get();
+    if (read != null) {
+      read.addAll(result.footprint());
     }
+    return (T) result.value();
+  }
+
+  private Result computed(Task<?> task, Entry entry) {
     Recorder recorder = new Recorder();
-    T value = task.compute(entry, recorder);
-    kept.put(key, new Result(value, Collections.unmodifiableMap(recorder.answers)));
-    current.put(key, value);
-    return value;
+    Footprint footprint = new Footprint();
+    Object value = reading(footprint, () -> task.compute(entry, recorder));
+    return new Result(value, Collections.unmodifiableMap(recorder.answers), footprint, number);
+  }
+
+  /** An earlier result as it holds here; empty where it does not. */
+  private Optional<Result> right(@Nullable Result old) {
+    if (old == null) {
+      return Optional.empty();
+    }
+    if (isUntouched(old)) {
+      return Optional.of(new Result(old.value(), old.answers(), old.footprint(), number));
+    }
+    Footprint footprint = new Footprint();
+    return reading(footprint, () -> stillHolds(old))
+        ? Optional.of(new Result(old.value(), old.answers(), footprint, number))
+        : Optional.empty();
+  }
+
+  /** Whether nothing that a result goes back to has changed since it was known to be right. */
+  private boolean isUntouched(Result result) {
+    if (result.snapshot() == number) {
+      return true;
+    }
+    for (Step step : past) {
+      if (step.changes().touch(result.footprint())) {
+        return false;
+      }
+      if (step.from() == result.snapshot()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean stillHolds(Result result) {
@@ -109,6 +201,17 @@ public final class Snapshot {
       }
     }
     return true;
+  }
+
+  /** Does something and notes what it goes back to. */
+  private static <T> T reading(Footprint footprint, Supplier<T> work) {
+    Footprint outer = READ.get();
+    READ.set(footprint);
+    try {
+      return work.get();
+    } finally {
+      READ.set(outer);
+    }
   }
 
   private final class Recorder implements Scope {

@@ -54,7 +54,7 @@ public final class Thresholds {
     @Override
     public T ask(Snapshot snapshot) {
       Optional<House> house =
-          snapshot.library().houseFor(uri).flatMap(Entry::declaration).flatMap(Thresholds::house);
+          snapshot.houseFor(uri).flatMap(Entry::declaration).flatMap(Thresholds::house);
       return of(house, threshold);
     }
   }

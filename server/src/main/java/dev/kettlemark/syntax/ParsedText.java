@@ -86,7 +86,7 @@ public final class ParsedText {
         break;
       }
       int end = sectionEnd(text, start);
-      result.add(readOrReuse(text, start, end, first));
+      result.add(readOrReuse(text, start, end, sections.get(first), edit));
       start = end;
     }
     return new ParsedText(Source.of(text), result);
@@ -98,11 +98,17 @@ public final class ParsedText {
     }
   }
 
-  /** The section before the edit is looked at again but mostly turns out unchanged. */
-  private PlacedSection readOrReuse(String text, int start, int end, int first) {
-    PlacedSection old = sections.get(first);
-    if (old.offset() == start
-        && old.section().text().length() == end - start
+  /**
+   * The section before the edit is looked at again but mostly turns out unchanged.
+   *
+   * <p>One that the edit reaches is read anew even where it reads the same: behind a copy of itself it
+   * is kept as well, and no section stands twice in a text.
+   */
+  private static PlacedSection readOrReuse(
+      String text, int start, int end, PlacedSection old, TextEdit edit) {
+    if (old.end() <= edit.span().start()
+        && old.offset() == start
+        && old.end() == end
         && text.startsWith(old.section().text(), start)) {
       return old;
     }

@@ -1,6 +1,7 @@
 package dev.kettlemark.syntax;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -91,6 +92,16 @@ class IncrementalReadingTest {
     ParsedText after = before.with(TextEdit.insert(place, "x"));
     assertEquals(before.sections().size() - 1, after.sections().size());
     assertSame(before.sections().get(0).section(), after.sections().get(0).section());
+  }
+
+  /** A section pasted above itself is another one, though both say the same. */
+  @Test
+  void holdsNoSectionTwice() {
+    ParsedText before = ParsedText.of("formula a\n  batch 1 kg\nformula b\n");
+    ParsedText after = before.with(TextEdit.insert(0, "formula a\n  batch 1 kg\n"));
+    assertEquals(3, after.sections().size());
+    assertNotSame(after.sections().get(0).section(), after.sections().get(1).section());
+    assertSame(before.sections().get(1).section(), after.sections().get(2).section());
   }
 
   private static TextEdit randomEdit(Random random, int length) {

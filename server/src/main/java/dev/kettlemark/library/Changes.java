@@ -1,0 +1,153 @@
+package dev.kettlemark.library;
+
+import dev.kettlemark.model.Declaration;
+import dev.kettlemark.model.Facts;
+import dev.kettlemark.model.House;
+import dev.kettlemark.model.Mentions;
+import dev.kettlemark.model.Sheet;
+import dev.kettlemark.model.Trial;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is no longer the same from one library to the next.
+ *
+ * <p>It may name a part that is the same after all, and never leaves one out.
+ *
+ * @param parts the parts that changed
+ * @param isWhole whether so much changed that it is not told apart
+ */
+record Changes(Set<Part> parts, boolean isWhole) {
+
+  /** Beyond this it costs more to ask for each part than to look at each result anew. */
+  private static final int MOST = 400;
+
+  private static final Changes WHOLE = new Changes(Set.of(), true);
+
+  /** The changes from one library to another, and from one day to another. */
+  static Changes between(Library before, Library after, boolean isSameDay) {
+    Comparison comparison = new Comparison();
+    if (before != after) {
+      Set<String> uris = new TreeSet<>();
+      before.documents().forEach(document -> uris.add(document.uri()));
+      after.documents().forEach(document -> uris.add(document.uri()));
+      for (String uri : uris) {
+        comparison.compare(
+            uri, before.document(uri).orElse(null), after.document(uri).orElse(null));
+        if (comparison.parts.size() > MOST) {
+          return WHOLE;
+        }
+      }
+    }
+    Set<Part> parts = comparison.all();
+    if (!isSameDay) {
+      parts.add(Part.day());
+    }
+    if (!parts.isEmpty()) {
+      parts.add(Part.all());
+    }
+    return parts.size() > MOST ? WHOLE : new Changes(Set.copyOf(parts), false);
+  }
+
+  boolean touch(Footprint footprint) {
+    return isWhole || parts.stream().anyMatch(footprint::mayHold);
+  }
+
+  /** Gathers the parts that differ, document by document. */
+  private static final class Comparison {
+
+    private final Set<Part> parts = new HashSet<>();
+
+    /** How many more there are afterwards than before; a part differs where that is not none. */
+    private final Map<Part, Integer> more = new HashMap<>();
+
+    /** The same of the names of each kind, which differ together. */
+    private final Map<Kind, Map<String, Integer>> names = new EnumMap<>(Kind.class);
+
+    void compare(String uri, @Nullable Document before, @Nullable Document after) {
+      if (before == after) {
+        return;
+      }
+      List<Entry> old = before == null ? List.of() : before.entries();
+      List<Entry> fresh = after == null ? List.of() : after.entries();
+      if ((before != null && before.isTooLong()) || (after != null && after.isTooLong())) {
+        parts.add(Part.length(uri));
+      }
+      if (old.isEmpty() || fresh.isEmpty() || !old.get(0).equals(fresh.get(0))) {
+        parts.add(Part.opening(uri));
+      }
+      boolean isAlike = before == null || after == null || before.builtIn() == after.builtIn();
+      int head = isAlike ? alike(old, fresh, false, 0) : 0;
+      int tail = isAlike ? alike(old, fresh, true, head) : 0;
+      old.subList(head, old.size() - tail).forEach(entry -> count(entry, -1));
+      fresh.subList(head, fresh.size() - tail).forEach(entry -> count(entry, 1));
+    }
+
+    /** How many sections are the same from the start, or from the end and not among those. */
+    private static int alike(List<Entry> old, List<Entry> fresh, boolean isFromEnd, int taken) {
+      int most = Math.min(old.size(), fresh.size()) - taken;
+      int same = 0;
+      while (same < most) {
+        Entry one = old.get(isFromEnd ? old.size() - 1 - same : same);
+        Entry other = fresh.get(isFromEnd ? fresh.size() - 1 - same : same);
+        if (!one.equals(other)) {
+          return same;
+        }
+        same++;
+      }
+      return same;
+    }
+
+    private void count(Entry entry, int by) {
+      if (entry.declaration().isEmpty()) {
+        return;
+      }
+      Declaration declaration = entry.declaration().get();
+      String name = declaration.name().value();
+      entry.section().keyword().map(Kind::of).ifPresent(kind -> {
+        parts.add(Part.named(kind, name));
+        names.computeIfAbsent(kind, key -> new HashMap<>()).merge(name, by, Integer::sum);
+      });
+      Facts.of(declaration)
+          .flatMap(facts -> facts.wordOf("code"))
+          .ifPresent(code -> parts.add(Part.code(code.value())));
+      if (declaration instanceof Trial trial) {
+        trial.formula().ifPresent(formula -> parts.add(Part.trials(formula.value())));
+      }
+      if (declaration instanceof Sheet sheet) {
+        sheet.subject().ifPresent(subject -> parts.add(Part.sheets(subject.value())));
+      }
+      if (declaration instanceof House) {
+        parts.add(Part.houses());
+      }
+      if (entry.isFormula()) {
+        count(Part.formulas(), by);
+      }
+      Mentions.of(declaration).forEach(word -> count(Part.mention(word), by));
+    }
+
+    private void count(Part part, int by) {
+      more.merge(part, by, Integer::sum);
+    }
+
+    Set<Part> all() {
+      more.forEach((part, count) -> {
+        if (count != 0) {
+          parts.add(part);
+        }
+      });
+      names.forEach((kind, counts) -> {
+        if (counts.values().stream().anyMatch(count -> count != 0)) {
+          parts.add(Part.names(kind));
+        }
+      });
+      return parts;
+    }
+  }
+}
