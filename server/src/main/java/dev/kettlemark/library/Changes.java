@@ -71,7 +71,8 @@ record Changes(Set<Part> parts, boolean isWhole) {
     private final Map<Kind, Map<String, Integer>> names = new EnumMap<>(Kind.class);
 
     void compare(String uri, @Nullable Document before, @Nullable Document after) {
-      if (before == after) {
+      boolean isAlike = before == null || after == null || before.builtIn() == after.builtIn();
+      if (before != null && after != null && isAlike && before.text().equals(after.text())) {
         return;
       }
       List<Entry> old = before == null ? List.of() : before.entries();
@@ -82,7 +83,6 @@ record Changes(Set<Part> parts, boolean isWhole) {
       if (old.isEmpty() || fresh.isEmpty() || !old.get(0).equals(fresh.get(0))) {
         parts.add(Part.opening(uri));
       }
-      boolean isAlike = before == null || after == null || before.builtIn() == after.builtIn();
       int head = isAlike ? alike(old, fresh, false, 0) : 0;
       int tail = isAlike ? alike(old, fresh, true, head) : 0;
       old.subList(head, old.size() - tail).forEach(entry -> count(entry, -1));

@@ -4,6 +4,7 @@ import dev.kettlemark.reading.Reading;
 import dev.kettlemark.syntax.ParsedText;
 import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.Lazy;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -46,8 +47,8 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
 
   /** The document with another text; sections that both share are not read again. */
   public Document with(ParsedText other) {
-    Map<Section, Reading> known = new HashMap<>();
-    entries.forEach(entry -> known.put(entry.section(), entry.reading()));
+    Map<Section, Lazy<Reading>> known = new HashMap<>();
+    entries.forEach(entry -> known.put(entry.section(), entry.whatItSays()));
     return read(uri, builtIn, other, known);
   }
 
@@ -63,11 +64,13 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
   }
 
   private static Document read(
-      String uri, boolean builtIn, ParsedText text, Map<Section, Reading> known) {
+      String uri, boolean builtIn, ParsedText text, Map<Section, Lazy<Reading>> known) {
     List<Entry> entries = new ArrayList<>(text.sections().size());
     for (PlacedSection placed : text.sections()) {
-      Reading reading = known.get(placed.section());
-      entries.add(new Entry(uri, placed, reading == null ? Reading.of(placed.section()) : reading));
+      Section section = placed.section();
+      Lazy<Reading> reading = known.get(section);
+      entries.add(
+          new Entry(uri, placed, reading == null ? Lazy.of(() -> Reading.of(section)) : reading));
     }
     return new Document(uri, builtIn, text, entries);
   }

@@ -5,6 +5,7 @@ import dev.kettlemark.model.Formula;
 import dev.kettlemark.reading.Reading;
 import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.Lazy;
 import dev.kettlemark.text.Span;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -17,16 +18,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param uri the document
  * @param placed the section and where it starts
- * @param reading what it says
+ * @param whatItSays read when it is first asked for
  */
-public record Entry(String uri, PlacedSection placed, Reading reading) {
+public record Entry(String uri, PlacedSection placed, Lazy<Reading> whatItSays) {
 
   public Section section() {
     return placed.section();
   }
 
+  public Reading reading() {
+    return whatItSays.get();
+  }
+
   public Optional<Declaration> declaration() {
-    return reading.declaration();
+    return reading().declaration();
   }
 
   /** Whether it declares a formula, by itself and not as a variant. */

@@ -36,15 +36,16 @@ public final class Library {
   private Library(NavigableMap<String, Document> documents) {
     this.documents = documents;
     this.names = index(documents.values());
-    this.codes = codes(documents.values());
+    List<Document> own = ownDocuments();
+    this.codes = codes(own);
     this.trials = referring(
-        documents.values(),
+        own,
         declaration -> declaration instanceof Trial trial ? trial.formula() : Optional.empty());
     this.sheets = referring(
-        documents.values(),
+        own,
         declaration -> declaration instanceof Sheet sheet ? sheet.subject() : Optional.empty());
     this.houses = new TreeMap<>();
-    for (Document document : documents.values()) {
+    for (Document document : own) {
       document.entries().stream()
           .filter(entry -> entry.declaration().filter(House.class::isInstance).isPresent())
           .findFirst()
@@ -143,12 +144,15 @@ public final class Library {
         .map(entry -> entry.place(origin.span()));
   }
 
+  /** The pantry is indexed by its headings alone, which hold nothing but ingredients. */
   private static Map<Kind, Map<String, List<Entry>>> index(Collection<Document> documents) {
     Map<Kind, Map<String, List<Entry>>> index = new EnumMap<>(Kind.class);
     for (boolean builtIn : new boolean[] {false, true}) {
       for (Document document : documents) {
         if (document.builtIn() == builtIn) {
-          document.entries().forEach(entry -> add(index, entry));
+          for (Entry entry : document.entries()) {
+            Name.of(document, entry).ifPresent(name -> add(index, entry, name));
+          }
         }
       }
     }
@@ -187,14 +191,23 @@ public final class Library {
     return referring;
   }
 
-  private static void add(Map<Kind, Map<String, List<Entry>>> index, Entry entry) {
-    Optional<Declaration> declaration = entry.declaration();
-    if (declaration.isPresent()) {
-      Kind kind = Kind.of(entry.section().keyword().orElseThrow());
-      index
-          .computeIfAbsent(kind, key -> new HashMap<>())
-          .computeIfAbsent(declaration.get().name().value(), key -> new ArrayList<>(1))
-          .add(entry);
+  private static void add(Map<Kind, Map<String, List<Entry>>> index, Entry entry, Name name) {
+    index
+        .computeIfAbsent(name.kind, key -> new HashMap<>())
+        .computeIfAbsent(name.name, key -> new ArrayList<>(1))
+        .add(entry);
+  }
+
+  private record Name(Kind kind, String name) {
+
+    static Optional<Name> of(Document document, Entry entry) {
+      return document.builtIn()
+          ? Pantry.ingredient(entry.section().text()).map(name -> new Name(Kind.MATERIAL, name))
+          : entry
+              .declaration()
+              .map(declaration -> new Name(
+                  Kind.of(entry.section().keyword().orElseThrow()),
+                  declaration.name().value()));
     }
   }
 }

@@ -5,6 +5,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The built-in pantry, written in the language itself and shipped with the program. */
 public final class Pantry {
@@ -13,6 +16,8 @@ public final class Pantry {
   public static final String SCHEME = "kettlemark-pantry:";
 
   private static final String FOLDER = "/dev/kettlemark/pantry/";
+
+  private static final Pattern HEADING = Pattern.compile("ingredient ([a-z0-9-]+) ");
 
   private Pantry() {}
 
@@ -23,6 +28,13 @@ public final class Pantry {
         .filter(line -> !line.isBlank())
         .map(name -> Document.builtIn(SCHEME + "/" + name, resource(name)))
         .toList();
+  }
+
+  /** The name of the ingredient that a section of the pantry declares, by its heading alone. */
+  static Optional<String> ingredient(String section) {
+    return Optional.of(HEADING.matcher(section))
+        .filter(Matcher::lookingAt)
+        .map(heading -> heading.group(1));
   }
 
   private static String resource(String name) {

@@ -136,6 +136,6 @@ public final class ParsedText {
   }
 
   private static PlacedSection read(String text, int start, int end) {
-    return new PlacedSection(start, SectionReader.read(text.substring(start, end)));
+    return new PlacedSection(start, Section.of(text.substring(start, end)));
   }
 }

@@ -1,41 +1,75 @@
 package dev.kettlemark.syntax;
 
+import dev.kettlemark.text.Lazy;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The tree of one section, with offsets counted from the section's own start.
+ * The text of one section, and its tree, with offsets counted from the section's own start.
  *
  * <p>A section is the unit of lexing, parsing and of every later result. It does not know where in a
- * file it stands, so an edit above it leaves it, and all that was computed from it, as it is.
+ * file it stands, so an edit above it leaves it, and all that was computed from it, as it is. Two
+ * sections are the same only if they are one object: results hang on it.
  *
- * @param text the section's own text, up to the start of the next section
- * @param keyword the word it opens with; empty for text before the first section
- * @param lines one for each line of the text
- * @param lexemes tokens in order
- * @param problems what could not be read
+ * <p>The tree is read when it is first asked for. Most of the pantry never is.
  */
-public record Section(
-    String text,
-    Optional<SectionWord> keyword,
-    List<Line> lines,
-    List<Lexeme> lexemes,
-    List<SyntaxProblem> problems) {
+public final class Section {
 
-  public Section {
-    lines = List.copyOf(lines);
-    lexemes = List.copyOf(lexemes);
-    problems = List.copyOf(problems);
+  private final String text;
+  private final Lazy<Tree> tree;
+
+  private Section(String text) {
+    this.text = text;
+    this.tree = Lazy.of(() -> SectionReader.read(text));
   }
 
-  /** Two sections are the same only if they are one object: results hang on it. */
-  @Override
-  public boolean equals(Object other) {
-    return this == other;
+  /**
+   * What a text is read as.
+   *
+   * @param keyword the word it opens with; empty for text before the first section
+   * @param lines one for each line of the text
+   * @param lexemes tokens in order
+   * @param problems what could not be read
+   */
+  record Tree(
+      Optional<SectionWord> keyword,
+      List<Line> lines,
+      List<Lexeme> lexemes,
+      List<SyntaxProblem> problems) {
+
+    Tree {
+      lines = List.copyOf(lines);
+      lexemes = List.copyOf(lexemes);
+      problems = List.copyOf(problems);
+    }
   }
 
-  @Override
-  public int hashCode() {
-    return System.identityHashCode(this);
+  /** A section by its text, which ends where the next one starts. */
+  static Section of(String text) {
+    return new Section(text);
+  }
+
+  public String text() {
+    return text;
+  }
+
+  /** The word that it opens with; empty for text before the first section. */
+  public Optional<SectionWord> keyword() {
+    return tree.get().keyword();
+  }
+
+  /** One for each line of the text. */
+  public List<Line> lines() {
+    return tree.get().lines();
+  }
+
+  /** Tokens in order, comments included. */
+  public List<Lexeme> lexemes() {
+    return tree.get().lexemes();
+  }
+
+  /** What could not be read. */
+  public List<SyntaxProblem> problems() {
+    return tree.get().problems();
   }
 }

@@ -16,7 +16,7 @@ final class SectionReader {
 
   private SectionReader() {}
 
-  static Section read(String text) {
+  static Section.Tree read(String text) {
     Offsets offsets = Offsets.of(text);
     List<SyntaxProblem> problems = new ArrayList<>();
     KettleLexer lexer = new KettleLexer(CharStreams.fromString(text));
@@ -32,7 +32,7 @@ final class SectionReader {
     for (KettleParser.LineContext line : parser.standaloneText().lines) {
       lines.add(builder.line(line));
     }
-    return new Section(text, keyword(lines), lines, lexemes(tokens, offsets), problems);
+    return new Section.Tree(keyword(lines), lines, lexemes(tokens, offsets), problems);
   }
 
   private static Optional<SectionWord> keyword(List<Line> lines) {

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.FactWord;
+import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Operand;
@@ -96,6 +97,21 @@ class PantryTest {
     assertTrue(ingredients().size() >= 70, "only " + ingredients().size());
     for (Entry entry : PantryShelf.entries()) {
       assertEquals(Optional.of(SectionWord.INGREDIENT), entry.section().keyword());
+    }
+  }
+
+  /** The library is told the names by the headings alone, long before it reads what stands below. */
+  @Test
+  void isKnownByItsHeadings() {
+    for (Document document : Pantry.documents()) {
+      for (Entry entry : document.entries()) {
+        assertEquals(
+            entry.declaration().map(declared -> declared.name().value()),
+            Pantry.ingredient(entry.section().text()));
+        assertEquals(
+            Optional.empty(),
+            entry.declaration().flatMap(Facts::of).flatMap(facts -> facts.wordOf("code")));
+      }
     }
   }
 

@@ -1,0 +1,224 @@
+package dev.kettlemark.bench.stdio;
+
+import dev.kettlemark.bench.BenchTexts;
+import dev.kettlemark.library.Document;
+import dev.kettlemark.text.Position;
+import dev.kettlemark.text.PositionEncoding;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * What a writer waits for, measured through the pipes of the packaged server and held against floors in the
+ * same run.
+ *
+ * <p>Arguments: the packaged jar. The floors are {@link EchoServer} without and with reading the text, from the
+ * same jar, so that they load the protocol's library under the same conditions.
+ */
+public final class StdioBenchmark {
+
+  private static final int ROUNDS = 9;
+  private static final int WARM = 400;
+  private static final int KEYS = 200;
+  private static final List<String> JVM = List.of("-XX:+UseSerialGC", "-Xmx256m");
+
+  private final String java =
+      Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  private final Path jar;
+  private final Path floors;
+  private final Path folder;
+
+  private StdioBenchmark(Path jar) throws IOException {
+    this.jar = jar.toAbsolutePath();
+    this.folder = Files.createTempDirectory("kettlemark-bench");
+    this.floors = folder.resolve("floors.jar");
+    packFloors();
+  }
+
+  public static void main(String[] arguments) throws IOException {
+    StdioBenchmark benchmark = new StdioBenchmark(Path.of(arguments[0]));
+    System.out.println(
+        "OpenJDK " + Runtime.version() + ", " + Runtime.getRuntime().availableProcessors()
+            + " cores; milliseconds, median / 95th of 100\n");
+    benchmark.starts();
+    benchmark.keys();
+    benchmark.requests();
+  }
+
+  /** From the start of the process to what is found in a text of forty lines. */
+  private void starts() throws IOException {
+    String text = text(BenchTexts.formula());
+    Map<String, List<String>> commands = new LinkedHashMap<>();
+    commands.put("echo, archive", archived("echo", floor("echo")));
+    commands.put("kettlemark, archive", archived("server", server()));
+    commands.put("kettlemark", server());
+    Map<String, List<Double>> taken = new LinkedHashMap<>();
+    Map<String, Long> memory = new LinkedHashMap<>();
+    for (int round = 0; round < ROUNDS; round++) {
+      for (Map.Entry<String, List<String>> command : commands.entrySet()) {
+        try (Peer peer = Peer.start(command.getValue())) {
+          taken.computeIfAbsent(command.getKey(), key -> new ArrayList<>()).add(peer.open(text));
+          memory.put(command.getKey(), peer.megabytes(false));
+        }
+      }
+    }
+    System.out.println("| Start to first findings | | of the floor | MB |\n|---|--:|--:|--:|");
+    double floor = median(taken.get("echo, archive"));
+    taken.forEach((name, times) -> System.out.printf(
+        Locale.ROOT,
+        "| %s | %s | %.2f | %d |%n",
+        name,
+        shown(times),
+        median(times) / floor,
+        memory.get(name)));
+  }
+
+  /** From a key to what is found then, and from forty-one keys at once. */
+  private void keys() throws IOException {
+    System.out.println(
+        "\n| Key to findings | Lines | One key | Of the floor | 41 keys at once | Most MB |\n"
+            + "|---|--:|--:|--:|--:|--:|");
+    for (int lines : new int[] {100, 1_000, 10_000}) {
+      Document document = BenchTexts.formulas(lines / 40 + 1);
+      double floor = keys("echo", floor("echo"), lines, document, Double.NaN);
+      keys("reads the text", floor("parse"), lines, document, floor);
+      keys("kettlemark", server(), lines, document, floor);
+    }
+  }
+
+  private double keys(String name, List<String> command, int lines, Document document, double floor)
+      throws IOException {
+    Position place =
+        document.text().source().position(BenchTexts.cursor(document), PositionEncoding.UTF16);
+    try (Peer peer = Peer.start(command)) {
+      peer.open(text(document));
+      List<Double> times = new ArrayList<>();
+      for (int key = 0; key < WARM + KEYS; key++) {
+        double taken = peer.key(place.line(), place.column(), Integer.toString(key % 10));
+        if (key >= WARM) {
+          times.add(taken);
+        }
+      }
+      List<Double> bursts = new ArrayList<>();
+      for (int burst = 0; burst < 10; burst++) {
+        int first = burst;
+        bursts.add(peer.burst(
+            place.line(),
+            place.column(),
+            IntStream.range(0, 41)
+                .mapToObj(key -> Integer.toString((key + first) % 10))
+                .toList()));
+      }
+      System.out.printf(
+          Locale.ROOT,
+          "| %s | %d | %s | %s | %s | %d |%n",
+          name,
+          lines,
+          shown(times),
+          Double.isNaN(floor) ? "" : "%.1f".formatted(median(times) / floor),
+          shown(bursts),
+          peer.megabytes(true));
+      return median(times);
+    }
+  }
+
+  /** What an editor asks for in a text of ten thousand lines. */
+  private void requests() throws IOException {
+    Document document = BenchTexts.formulas(250);
+    Position place =
+        document.text().source().position(BenchTexts.cursor(document), PositionEncoding.UTF16);
+    String at = ", \"position\": {\"line\": %d, \"character\": %d}"
+        .formatted(place.line(), place.column() + 24);
+    Map<String, String> asked = new LinkedHashMap<>();
+    asked.put("completion", at);
+    asked.put("hover", at);
+    asked.put("definition", at);
+    asked.put("references", at + ", \"context\": {\"includeDeclaration\": true}");
+    asked.put("documentSymbol", "");
+    asked.put("semanticTokens/full", "");
+    asked.put("formatting", ", \"options\": {\"tabSize\": 2, \"insertSpaces\": true}");
+    System.out.println("\n| Asked in 10000 lines | |\n|---|--:|");
+    try (Peer peer = Peer.start(server())) {
+      peer.open(text(document));
+      for (Map.Entry<String, String> request : asked.entrySet()) {
+        List<Double> times = new ArrayList<>();
+        for (int i = 0; i < 80; i++) {
+          double taken = peer.request("textDocument/" + request.getKey(), request.getValue());
+          if (i >= 40) {
+            times.add(taken);
+          }
+        }
+        System.out.printf("| %s | %s |%n", request.getKey(), shown(times));
+      }
+    }
+  }
+
+  private List<String> server() {
+    return command(List.of("-jar", jar.toString(), "serve"));
+  }
+
+  private List<String> floor(String argument) {
+    return command(List.of("-cp", jar + ":" + floors, EchoServer.class.getName(), argument));
+  }
+
+  private List<String> command(List<String> program) {
+    return Stream.of(List.of(java), JVM, program).flatMap(List::stream).toList();
+  }
+
+  /** The same command with an archive of its classes, made in one session. */
+  private List<String> archived(String name, List<String> command) throws IOException {
+    Path archive = folder.resolve(name + ".jsa");
+    List<String> training = new ArrayList<>(command);
+    training.add(1, "-XX:ArchiveClassesAtExit=" + archive);
+    try (Peer peer = Peer.start(training)) {
+      peer.open(text(BenchTexts.formula()));
+    }
+    List<String> trained = new ArrayList<>(command);
+    trained.add(1, "-XX:SharedArchiveFile=" + archive);
+    return trained;
+  }
+
+  private void packFloors() throws IOException {
+    String folderName = EchoServer.class.getPackageName().replace('.', '/') + "/";
+    Path classes = Path.of(
+        EchoServer.class.getProtectionDomain().getCodeSource().getLocation().getPath());
+    try (OutputStream file = Files.newOutputStream(floors);
+        JarOutputStream packed = new JarOutputStream(file);
+        Stream<Path> found = Files.list(classes.resolve(folderName))) {
+      for (Path one : found.sorted().toList()) {
+        packed.putNextEntry(new JarEntry(folderName + one.getFileName()));
+        Files.copy(one, packed);
+        packed.closeEntry();
+      }
+    }
+  }
+
+  private static String text(Document document) {
+    return document.text().source().text();
+  }
+
+  private static double median(List<Double> times) {
+    return percentile(times, 0.5);
+  }
+
+  private static String shown(List<Double> times) {
+    return "%.1f / %.1f".formatted(median(times), percentile(times, 0.95));
+  }
+
+  private static double percentile(List<Double> times, double share) {
+    double[] sorted = times.stream().mapToDouble(Double::doubleValue).toArray();
+    Arrays.sort(sorted);
+    return sorted[(int) Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
+  }
+}

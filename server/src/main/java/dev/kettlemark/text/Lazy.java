@@ -1,0 +1,39 @@
+package dev.kettlemark.text;
+
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A value that is made when it is first asked for, and once.
+ *
+ * <p>Safe for use by several threads; all but the first wait for it.
+ *
+ * @param <T> the value
+ */
+public final class Lazy<T> {
+
+  private final Supplier<T> maker;
+  private volatile @Nullable T value;
+
+  private Lazy(Supplier<T> maker) {
+    this.maker = maker;
+  }
+
+  public static <T> Lazy<T> of(Supplier<T> maker) {
+    return new Lazy<>(maker);
+  }
+
+  public T get() {
+    T made = value;
+    if (made == null) {
+      synchronized (this) {
+        made = value;
+        if (made == null) {
+          made = maker.get();
+          value = made;
+        }
+      }
+    }
+    return made;
+  }
+}
