@@ -81,6 +81,7 @@ final class KettlemarkCommand {
     line.addSubcommand(new FormatCommand(terminal, root::paint));
     line.addSubcommand(new ExplainCommand(terminal, root::paint));
     line.addSubcommand(new ServeCommand(terminal));
+    line.addSubcommand(new PrepareCommand(terminal));
     line.addSubcommand(new VerifyModelsCommand(terminal, root::paint));
     line.addSubcommand(new CompletionCommand(terminal, line));
     line.getCommandSpec().addOption(versionOption());
