@@ -10,6 +10,7 @@ import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.sheets.SheetReader;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,7 +81,7 @@ class PreviewTest {
       String line = Previewed.line(SAMPLES, anchor);
       String told = Previewed.element(root, anchor.id()).getTextContent();
       if (line.endsWith("cream-of-tartar") && anchor.id().contains("amount")) {
-        assertTrue(told.toLowerCase().contains("cream of tartar"), told);
+        assertTrue(told.toLowerCase(Locale.ROOT).contains("cream of tartar"), told);
       }
       if (line.startsWith("cook")) {
         assertTrue(told.contains("119"), told);
