@@ -258,7 +258,10 @@ class Preview implements vscode.Disposable {
       answer,
       choice,
       cursor: this.lineOf(subject),
-      status: t('{0}: {1}, as the text stands', viewTitle(answer.view), this.panel.title),
+      status:
+        answer.name === ''
+          ? ''
+          : t('{0}: {1}, as the text stands', viewTitle(answer.view), this.panel.title),
     });
   }
 

@@ -1,5 +1,6 @@
 package dev.kettlemark.preview;
 
+import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Sheet;
@@ -36,6 +37,11 @@ public record Preview(
         .map(entry -> of(snapshot, entry, request))
         .orElseGet(() -> sentence(
             request, Phrase.words("preview.not-known", Phrase.given(name)), Optional.empty()));
+  }
+
+  /** The section that a place in a text speaks of; at the head of a text, its first one. */
+  public static Entry sectionAt(Document document, int offset) {
+    return Shown.at(document, offset);
   }
 
   /** What a section declares, or what it speaks of. */

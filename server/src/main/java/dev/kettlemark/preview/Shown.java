@@ -1,6 +1,7 @@
 package dev.kettlemark.preview;
 
 import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Library;
@@ -57,6 +58,19 @@ record Shown(Entry entry, String subject, SheetRequest request) {
     return Stream.of(Kind.SHEET, Kind.MATERIAL, Kind.PRODUCT)
         .flatMap(kind -> library.find(kind, name).stream())
         .findFirst();
+  }
+
+  /**
+   * The section that a place in a text speaks of: what stands between sections, such as the comment at the
+   * head of a text, speaks of the next one.
+   */
+  static Entry at(Document document, int offset) {
+    List<Entry> entries = document.entries();
+    Entry here = document.entryAt(offset);
+    return entries.subList(entries.indexOf(here), entries.size()).stream()
+        .filter(entry -> entry.declaration().isPresent())
+        .findFirst()
+        .orElse(here);
   }
 
   String name() {

@@ -33,7 +33,7 @@ final class PreviewCommand {
    * The answer.
    *
    * @param version of the text that was looked at; absent where no editor holds it
-   * @param first the first line of the section that is shown, where it stands in the text that was asked about
+   * @param first the first line of the section that a position speaks of
    * @param last its last line
    */
   record Answer(
@@ -61,14 +61,13 @@ final class PreviewCommand {
       return answer(Preview.ofNothing(request), Optional.empty(), Optional.empty());
     }
     Scene at = scene.get();
-    Optional<Entry> entry = position(argument).map(at::offset).map(at.document()::entryAt);
+    Entry entry = Preview.sectionAt(at.document(), position(argument).map(at::offset).orElse(0));
     work.check();
     Preview preview = Commands.optionalText(argument, "name")
         .map(name -> Preview.named(at.snapshot(), name, request))
-        .or(() -> entry.map(one -> Preview.of(at.snapshot(), one, request)))
-        .orElseGet(() -> Preview.of(at.snapshot(), at.document().entries().get(0), request));
+        .orElseGet(() -> Preview.of(at.snapshot(), entry, request));
     work.check();
-    return answer(preview, scene, entry);
+    return answer(preview, scene, position(argument).map(position -> entry));
   }
 
   private static Optional<Position> position(JsonObject argument) {

@@ -153,8 +153,26 @@ class PreviewCommandTest {
     assertEquals("", unknown.get("name").getAsString());
     JsonObject nowhere = preview("{'uri':'untitled:none','view':'sheet'}");
     assertTrue(nowhere.get("html").getAsString().contains("No library holds this text"));
-    JsonObject empty = preview(at(new Position(0, 0)));
-    assertTrue(empty.get("html").getAsString().contains("Here stands no formula"));
+    String pantry = folder.resolve("pantry.kettle").toUri().toString();
+    JsonObject honey = preview("{'uri':'" + pantry + "','view':'sheet'}");
+    assertTrue(honey.get("html").getAsString().contains("Here stands no formula"));
+  }
+
+  @Test
+  void theHeadOfATextSpeaksOfItsFirstFormula() throws Exception {
+    assertEquals("plain", preview(at(new Position(0, 0))).get("name").getAsString());
+    JsonObject first = preview("{'uri':'" + syrup + "','view':'flow'}");
+    assertEquals("plain", first.get("name").getAsString());
+    assertFalse(first.has("first"));
+  }
+
+  @Test
+  void aTextThatWasNeverSavedIsShown() throws Exception {
+    editor.open("untitled:new", SYRUP);
+    JsonObject shown =
+        preview("{'uri':'untitled:new','view':'sheet','position':{'line':16,'character':0}}");
+    assertEquals("thick", shown.get("name").getAsString());
+    assertTrue(lines(shown).contains(15));
   }
 
   @Test
