@@ -81,6 +81,16 @@ const PICTURES = {
     await command(page, 'Kettlemark: Show Formula as Table');
     await preview(page, 'white-sugar');
   },
+
+  async preview(page) {
+    await open(page, 'heather-nougat.kettle');
+    await command(page, 'Kettlemark: Show the Sheet Beside the Text');
+    const frame = page.frameLocator('iframe.webview').frameLocator('iframe#active-frame');
+    await frame.locator('#shown h1').waitFor();
+    await word(page, 'glucose-syrup-42').click();
+    await frame.locator('.here').first().waitFor();
+    await page.mouse.move(400, 600);
+  },
 };
 
 const wanted = process.argv.slice(2);

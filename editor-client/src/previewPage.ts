@@ -112,10 +112,12 @@ const STYLE = `
   --kettlemark-here: var(--vscode-editor-background);
 }
 html { scroll-padding-top: 4rem; }
+[hidden] { display: none !important; }
+#shown [tabindex] { scroll-margin: 5rem 0; }
 body { margin: 0; padding: 0 1rem 2rem; background: var(--vscode-editor-background); color: var(--vscode-editor-foreground);
   font: var(--vscode-font-size, 13px) var(--vscode-font-family, sans-serif); }
 #choice { position: sticky; top: 0; z-index: 1; display: flex; flex-wrap: wrap; gap: .3rem 1rem; align-items: center;
-  padding: .5rem 0; background: var(--vscode-editor-background); border-bottom: 1px solid var(--vscode-widget-border, currentColor); }
+  padding: .5rem 0; background: var(--vscode-editor-background, Canvas); border-bottom: 1px solid var(--vscode-widget-border, currentColor); }
 fieldset { display: flex; gap: .15rem; margin: 0; padding: 0; border: 0; }
 legend { float: left; padding: .15rem .4rem .15rem 0; color: var(--vscode-descriptionForeground); }
 fieldset label { position: relative; }

@@ -2,8 +2,9 @@
 import { appendFileSync, existsSync, readFileSync, rmSync } from 'node:fs';
 import { pack, startHost, until } from './host.mjs';
 
-const { CODE_SERVER, WORK, LIBRARY, RESULTS, CLIENT } = process.env;
-const STORY_MS = 100_000;
+const { CODE_SERVER, WORK, LIBRARY, RESULTS, CLIENT, PATIENCE } = process.env;
+const STORY_MS = 100_000 * Number(PATIENCE);
+const SEEN_MS = 20_000 * Number(PATIENCE);
 const VSIX = `${CLIENT}/target/kettlemark.vsix`;
 const probe = await pack(`${CLIENT}/test/vscode/probe`, `${WORK}/probe.vsix`);
 
@@ -15,6 +16,7 @@ const host = await startHost({
 });
 try {
   const page = await host.open(LIBRARY);
+  page.setDefaultTimeout(SEEN_MS);
   await colours(page);
   await preview(page);
   await told('whole', page);
@@ -142,7 +144,7 @@ async function step(name, story, page, look) {
 function message(name, feature, page, pattern) {
   return step(name, 'java', page, async () => {
     const toast = page.locator('.notifications-toasts', { hasText: pattern });
-    await toast.waitFor({ timeout: 20_000 });
+    await toast.waitFor({ timeout: SEEN_MS });
     verified(feature);
   });
 }

@@ -4,9 +4,9 @@ const assert = require('node:assert/strict');
 const fs = require('node:fs');
 const path = require('node:path');
 
-const PATIENCE_MS = 20_000;
-const STORY_MS = 100_000;
-const { LIBRARY, WORK, RESULTS, STORY } = process.env;
+const { LIBRARY, WORK, RESULTS, STORY, PATIENCE } = process.env;
+const PATIENCE_MS = 20_000 * Number(PATIENCE);
+const STORY_MS = 100_000 * Number(PATIENCE);
 const SECTION = 'kettlemark';
 
 exports.activate = () => {
