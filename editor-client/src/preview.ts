@@ -258,10 +258,7 @@ class Preview implements vscode.Disposable {
       answer,
       choice,
       cursor: this.lineOf(subject),
-      status:
-        answer.name === ''
-          ? ''
-          : t('{0}: {1}, as the text stands', viewTitle(answer.view), this.panel.title),
+      status: statusOf(answer),
     });
   }
 
@@ -316,6 +313,16 @@ async function ask(
     token,
   );
   return isPreviewAnswer(answer) ? { uri, answer } : undefined;
+}
+
+/** The title of a picture says what kind of picture it is. */
+function statusOf({ name, title, view }: PreviewAnswer): string {
+  if (name === '') {
+    return '';
+  }
+  return view === 'sheet'
+    ? t('Sheet: {0}, as the text stands', title)
+    : t('{0}, as the text stands', title);
 }
 
 /** Whether the text has changed since the server looked at it. */
