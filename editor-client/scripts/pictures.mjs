@@ -1,6 +1,6 @@
 // Takes the pictures of README and walkthrough of the real thing: VS Code with the packed extension.
 //
-//   CODE_SERVER=folder node scripts/pictures.mjs [NAME...]
+//   CODE_SERVER=folder [PATIENCE=factor] node scripts/pictures.mjs [NAME...]
 //
 // Needs chromium, the fonts of fonts-dejavu-core, and pngquant.
 import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
@@ -115,13 +115,16 @@ async function take(name, show) {
   const path = `pictures/${name}.png`;
   try {
     const page = await host.open(library);
-    page.setDefaultTimeout(30_000);
+    page.setDefaultTimeout(30_000 * Number(process.env.PATIENCE ?? 1));
     try {
       await show(page);
       await settled(page, 1500);
-    } finally {
-      await page.screenshot({ path });
+    } catch (error) {
+      // What went wrong is looked at, and does not take the place of a picture.
+      await page.screenshot({ path: 'target/picture-failed.png' });
+      throw error;
     }
+    await page.screenshot({ path });
   } finally {
     await host.close();
     rmSync(work, { recursive: true, force: true });

@@ -61,7 +61,8 @@ final class PreviewCommand {
       return answer(Preview.ofNothing(request), Optional.empty(), Optional.empty());
     }
     Scene at = scene.get();
-    Entry entry = Preview.sectionAt(at.document(), position(argument).map(at::offset).orElse(0));
+    Entry entry =
+        Preview.sectionAt(at.document(), position(argument).map(at::offset).orElse(0));
     work.check();
     Preview preview = Commands.optionalText(argument, "name")
         .map(name -> Preview.named(at.snapshot(), name, request))
