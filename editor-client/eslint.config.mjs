@@ -3,7 +3,7 @@ import tseslint from 'typescript-eslint';
 export default tseslint.config(
   { ignores: ['dist/', 'out/', 'target/', 'node_modules/'] },
   {
-    files: ['src/**/*.ts', 'test/unit/**/*.ts'],
+    files: ['src/**/*.ts', 'webview/**/*.ts', 'test/unit/**/*.ts'],
     extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
     languageOptions: { parserOptions: { projectService: true } },
     rules: {

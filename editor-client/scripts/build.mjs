@@ -26,6 +26,17 @@ if (process.argv.includes('--tests')) {
     minify: true,
     metafile: true,
   });
+  // The page of the preview takes its program from this file into itself.
+  await build({
+    bundle: true,
+    platform: 'browser',
+    target: 'chrome120',
+    logLevel: 'warning',
+    entryPoints: ['webview/preview.ts'],
+    outfile: 'dist/preview.js',
+    format: 'iife',
+    minify: true,
+  });
   writeFileSync('dist/NOTICES.txt', notices(Object.keys(metafile.inputs)));
 }
 

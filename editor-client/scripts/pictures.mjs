@@ -1,6 +1,6 @@
 // Takes the pictures of README and walkthrough of the real thing: VS Code with the packed extension.
 //
-//   CODE_SERVER=folder node scripts/pictures.mjs [NAME...]
+//   CODE_SERVER=folder [PATIENCE=factor] node scripts/pictures.mjs [NAME...]
 //
 // Needs chromium, the fonts of fonts-dejavu-core, and pngquant.
 import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
@@ -81,6 +81,16 @@ const PICTURES = {
     await command(page, 'Kettlemark: Show Formula as Table');
     await preview(page, 'white-sugar');
   },
+
+  async preview(page) {
+    await open(page, 'heather-nougat.kettle');
+    await command(page, 'Kettlemark: Show the Sheet Beside the Text');
+    const frame = page.frameLocator('iframe.webview').frameLocator('iframe#active-frame');
+    await frame.locator('#shown h1').waitFor();
+    await word(page, 'glucose-syrup-42').click();
+    await frame.locator('.here').first().waitFor();
+    await page.mouse.move(400, 600);
+  },
 };
 
 const wanted = process.argv.slice(2);
@@ -105,13 +115,16 @@ async function take(name, show) {
   const path = `pictures/${name}.png`;
   try {
     const page = await host.open(library);
-    page.setDefaultTimeout(30_000);
+    page.setDefaultTimeout(30_000 * Number(process.env.PATIENCE ?? 1));
     try {
       await show(page);
       await settled(page, 1500);
-    } finally {
-      await page.screenshot({ path });
+    } catch (error) {
+      // What went wrong is looked at, and does not take the place of a picture.
+      await page.screenshot({ path: 'target/picture-failed.png' });
+      throw error;
     }
+    await page.screenshot({ path });
   } finally {
     await host.close();
     rmSync(work, { recursive: true, force: true });

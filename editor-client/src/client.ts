@@ -29,7 +29,13 @@ export class Connection implements vscode.Disposable {
   private readonly watcher = vscode.workspace.createFileSystemWatcher('**/*.kettle');
   private readonly status = new Status(this.watcher);
   private readonly crashes = new Crashes();
+  private readonly changed = new vscode.EventEmitter<void>();
+
+  /** The server has come or gone. */
+  readonly onDidChange = this.changed.event;
+
   private readonly owned = [
+    this.changed,
     this.output,
     this.trace,
     this.status,
@@ -62,13 +68,18 @@ export class Connection implements vscode.Disposable {
     return this.inOrder(() => this.close());
   }
 
+  /** The running client; undefined when there is none. */
+  present(): LanguageClient | undefined {
+    return this.client?.isRunning() === true ? this.client : undefined;
+  }
+
   /** The running client; undefined, said to the writer, when there is none. */
   running(): LanguageClient | undefined {
-    if (this.client?.isRunning() !== true) {
+    const client = this.present();
+    if (client === undefined) {
       void vscode.window.showWarningMessage(t('The Kettlemark server is not running.'));
-      return undefined;
     }
-    return this.client;
+    return client;
   }
 
   showOutput(): void {
@@ -155,6 +166,7 @@ export class Connection implements vscode.Disposable {
   }
 
   private tellState(state: State, java: string): void {
+    this.changed.fire();
     if (state === State.Running) {
       this.status.tell({ kind: 'running', java });
     } else if (state === State.Starting) {

@@ -7,6 +7,7 @@ import { SECTION } from './config';
 import { t, useTranslator } from './l10n';
 import { Pages } from './pages';
 import { CLIENT_COMMANDS, SERVER_COMMANDS } from './protocol';
+import { PREVIEW_COMMANDS, Previews } from './preview';
 import { openSamples } from './samples';
 import type { Java } from './server';
 import { MENU_COMMAND } from './status';
@@ -49,6 +50,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     pages,
     opened,
     vscode.tasks.registerTaskProvider(SECTION, new CheckTasks(jar, usableJava)),
+    ...previews(context, opened),
     vscode.commands.registerCommand('kettlemark.openSamples', () =>
       openSamples(context.extensionUri),
     ),
@@ -59,6 +61,14 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     );
   }
   await opened.restart();
+}
+
+function previews(context: vscode.ExtensionContext, opened: Connection): { dispose(): unknown }[] {
+  const shown = new Previews(opened, context.asAbsolutePath('dist/preview.js'));
+  const commands = Object.entries(PREVIEW_COMMANDS).map(([name, view]) =>
+    vscode.commands.registerCommand(name, () => shown.open(view)),
+  );
+  return [shown, ...commands];
 }
 
 async function usableJava(): Promise<Java | undefined> {

@@ -2,7 +2,8 @@
 
 import * as vscode from 'vscode';
 
-const SCHEME = 'kettlemark-page';
+/** Not the scheme of the server's own pages: the editor would ask the server for ours. */
+const SCHEME = 'kettlemark-report';
 
 export class Pages implements vscode.TextDocumentContentProvider, vscode.Disposable {
   private readonly texts = new Map<string, string>();

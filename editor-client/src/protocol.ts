@@ -5,7 +5,8 @@
  * come from another process, so each is checked before it is used.
  */
 
-import type { WorkspaceEdit } from 'vscode-languageclient';
+import type { Position, WorkspaceEdit } from 'vscode-languageclient';
+import type { Anchor } from './follow';
 
 export const SERVER_COMMANDS = {
   scale: 'kettlemark.scale',
@@ -17,6 +18,7 @@ export const SERVER_COMMANDS = {
   label: 'kettlemark.label',
   trials: 'kettlemark.trials',
   used: 'kettlemark.used',
+  preview: 'kettlemark.preview',
 } as const;
 
 /** Commands of this client that the server's code actions and code lenses refer to. */
@@ -71,16 +73,65 @@ export interface ChangesArgument {
   readonly uri: string;
 }
 
-/** A material of a formula and what may stand in its place; nothing is edited. */
 /** A document of the library, and the name that is looked for. */
 export interface UsedArgument {
   readonly uri: string;
   readonly name: string;
 }
 
+/** A material of a formula and what may stand in its place; nothing is edited. */
 export interface WhatIfArgument extends FormulaPlace {
   readonly replace: string;
   readonly by: string;
+}
+
+export type PreviewView = 'sheet' | 'flow' | 'time' | 'shares';
+
+export type PreviewReader = 'chef' | 'home' | 'production' | 'bench';
+
+/** What is to be shown of a text: what has a name, or else what stands at a position. */
+export interface PreviewArgument {
+  readonly uri: string;
+  readonly position?: Position;
+  readonly name?: string;
+  readonly view: PreviewView;
+  readonly reader?: PreviewReader;
+  readonly locale?: string;
+}
+
+export interface PreviewAnswer {
+  /** Empty where there is nothing to show. */
+  readonly name: string;
+  readonly title: string;
+  readonly view: PreviewView;
+  readonly reader?: PreviewReader;
+  /** Of the text that the server looked at; absent where no editor holds it. */
+  readonly version?: number;
+  /** First and last line of the section at the position. */
+  readonly first?: number;
+  readonly last?: number;
+  /** Part of a page, without script and style. */
+  readonly html: string;
+  readonly style: string;
+  readonly anchors: readonly Anchor[];
+}
+
+export function isPreviewAnswer(value: unknown): value is PreviewAnswer {
+  return (
+    isObject(value) &&
+    ['name', 'title', 'view', 'html', 'style'].every((key) => typeof value[key] === 'string') &&
+    Array.isArray(value['anchors']) &&
+    value['anchors'].every(isAnchor)
+  );
+}
+
+function isAnchor(value: unknown): value is Anchor {
+  return (
+    isObject(value) &&
+    typeof value['line'] === 'number' &&
+    typeof value['id'] === 'string' &&
+    (value['uri'] === undefined || typeof value['uri'] === 'string')
+  );
 }
 
 export function isWhatIf(value: unknown): value is WhatIfArgument {

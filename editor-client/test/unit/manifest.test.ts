@@ -7,11 +7,18 @@ interface Step {
   readonly completionEvents: readonly string[];
 }
 
+interface Entry {
+  readonly command: string;
+  readonly alt?: string;
+  readonly when: string;
+}
+
 const MANIFEST = JSON.parse(readFileSync('package.json', 'utf8')) as {
   readonly icon: string;
   readonly activationEvents: readonly string[];
   readonly contributes: {
     readonly commands: readonly { readonly command: string }[];
+    readonly menus: Readonly<Record<string, readonly Entry[]>>;
     readonly walkthroughs: readonly { readonly steps: readonly Step[] }[];
     readonly languages: readonly { readonly icon: Readonly<Record<string, string>> }[];
   };
@@ -43,6 +50,17 @@ test('the walkthrough and the extension code know the same commands', () => {
   }
 });
 
-test('nothing is started before a text of the language or a command asks for it', () => {
-  assert.deepEqual(MANIFEST.activationEvents, []);
+test('nothing is started before a text of the language, a command or a kept preview asks for it', () => {
+  assert.deepEqual(MANIFEST.activationEvents, ['onWebviewPanel:kettlemark.preview']);
+});
+
+test('every entry of a menu is a command that is declared, and is shown for the language only', () => {
+  const declared = contributes.commands.map(({ command }) => command);
+  const entries = Object.values(contributes.menus).flat();
+  assert.ok(entries.length >= 10);
+  for (const { command, alt, when } of entries) {
+    assert.ok(declared.includes(command), command);
+    assert.ok(alt === undefined || declared.includes(alt), alt);
+    assert.equal(when, 'editorLangId == kettlemark', command);
+  }
 });

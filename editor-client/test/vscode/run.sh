@@ -1,9 +1,10 @@
 #!/bin/sh
 # Drives a real VS Code (code-server in headless Chromium) through the story that every editor is told.
 #
-#   CODE_SERVER=folder test/vscode/run.sh
+#   CODE_SERVER=folder [PATIENCE=factor] test/vscode/run.sh
 #
 # CODE_SERVER is where test/vscode/install.sh has put it. The extension is the packed one.
+# A machine that has much else to do needs more PATIENCE.
 set -- vscode
 . "$(dirname "$0")/../editors/story.sh"
 require chromium
@@ -20,6 +21,7 @@ fake_java "$WORK/old/bin/java" 11.0.22
 # A broken Java is not to take the real one's place, and the tester's own files are left alone.
 cd "$client"
 export HOME="$WORK"
-timeout 200 node test/vscode/run.mjs >> "$LOG" 2>&1
+export PATIENCE="${PATIENCE:-1}"
+timeout $((240 * PATIENCE)) node test/vscode/run.mjs >> "$LOG" 2>&1
 same_answers
 told

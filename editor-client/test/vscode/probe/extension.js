@@ -4,13 +4,17 @@ const assert = require('node:assert/strict');
 const fs = require('node:fs');
 const path = require('node:path');
 
-const PATIENCE_MS = 20_000;
-const STORY_MS = 100_000;
-const { LIBRARY, WORK, RESULTS, STORY } = process.env;
+const { LIBRARY, WORK, RESULTS, STORY, PATIENCE } = process.env;
+const PATIENCE_MS = 20_000 * Number(PATIENCE);
+const STORY_MS = 100_000 * Number(PATIENCE);
 const SECTION = 'kettlemark';
 
 exports.activate = () => {
   if (STORY === undefined) {
+    return;
+  }
+  if (fs.existsSync(done('java'))) {
+    // The window was loaded anew, to see what outlives it.
     return;
   }
   // A second window on the same folder has a host of its own, which is told from the first by this.
@@ -149,6 +153,39 @@ async function answers(document) {
   }
 }
 
+/** The test outside looks at what is shown, and takes each step by a file. */
+async function preview(document) {
+  await ask('kettlemark.preview.open');
+  await step('shown');
+  const typed = await replaced(document, '60.00 %', '61.00 %');
+  await step('typed');
+  await typed.back();
+  const editor = vscode.window.visibleTextEditors.find((one) => one.document === document);
+  const cook = place(document, /^ {2}cook/, '248');
+  editor.selection = new vscode.Selection(cook, cook);
+  await step('followed');
+  const glucose = place(document, /glucose-syrup-42$/, 'glucose');
+  await until('the line of the click', () => {
+    const { activeTextEditor: active } = vscode.window;
+    return active?.document === document && active.selection.active.line === glucose.line;
+  });
+  verified('preview leads to the line');
+  await step('drawn');
+  // What was last clicked is the page; the story goes on in the text.
+  await vscode.window.showTextDocument(document, vscode.ViewColumn.One);
+}
+
+async function replaced(document, old, fresh) {
+  const change = async (from, to) => {
+    const start = document.positionAt(document.getText().indexOf(from));
+    const edit = new vscode.WorkspaceEdit();
+    edit.replace(document.uri, new vscode.Range(start, start.translate(0, from.length)), to);
+    assert.ok(await vscode.workspace.applyEdit(edit));
+  };
+  await change(old, fresh);
+  return { back: () => change(fresh, old) };
+}
+
 async function check() {
   const [task] = await vscode.tasks.fetchTasks({ type: SECTION });
   assert.equal(task.name, 'check library');
@@ -170,6 +207,7 @@ async function whole() {
   await finding(document);
   verified('findings');
   await answers(document);
+  await preview(document);
   await check();
   const cook = place(document, /^ {2}cook/, '248');
   const fix = await action(document, cook, 'Write 120 °C');

@@ -63,6 +63,8 @@ class ArchitectureTest {
       "what sheets say stands in one file for each language, so that it can be read and renewed as one",
       "dev.kettlemark.sheets.SheetHtml",
       "the look of a page is a style sheet, which is laid into each page",
+      "dev.kettlemark.preview.PreviewStyle",
+      "so is the look of what is shown beside a text",
       "dev.kettlemark.checks.RulePages",
       "the page of a rule is Markdown, so that the editor, the terminal and the web read one text");
 
@@ -115,6 +117,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".comparison..")
         .layer("features")
         .definedBy(ROOT + ".features..")
+        .layer("preview")
+        .definedBy(ROOT + ".preview..")
         .layer("protocol")
         .definedBy(ROOT + ".protocol..")
         .layer("cli")
@@ -201,8 +205,12 @@ class ArchitectureTest {
             "science",
             "quantity",
             "text")
+        .whereLayer("preview")
+        .mayOnlyAccessLayers(
+            "sheets", "pictures", "checks", "analysis", "library", "model", "quantity", "text")
         .whereLayer("protocol")
         .mayOnlyAccessLayers(
+            "preview",
             "features",
             "pictures",
             "comparison",

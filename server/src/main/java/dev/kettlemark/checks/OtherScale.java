@@ -8,6 +8,7 @@ import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hipparchus.fraction.BigFraction;
 
 /**
@@ -40,7 +41,7 @@ record OtherScale(Located<Quantity> written, Quantity reading) {
   List<Fix> fixes(String text) {
     Span span = written.span();
     String swapped = swapped(span.of(text));
-    String converted = converted();
+    String converted = converted(span.of(text));
     List<Fix> fixes = List.of(fix(swapped), fix(converted));
     return isCelsius(written.value()) ? List.of(fixes.get(1), fixes.get(0)) : fixes;
   }
@@ -55,16 +56,20 @@ record OtherScale(Located<Quantity> written, Quantity reading) {
         : figure.replace("°F", "°C").replace("degF", "degC");
   }
 
-  /** The meant temperature in the scale that was written. */
-  private String converted() {
+  /** The meant temperature in the scale that was written, with the sign of a tolerance that was written. */
+  private String converted(String figure) {
     String low = inWrittenScale(reading.lowInBase());
-    String figure = reading.isRange() ? low + "–" + inWrittenScale(reading.highInBase()) : low;
+    String middle = reading.isRange() ? low + "–" + inWrittenScale(reading.highInBase()) : low;
     String tolerance = reading
         .toleranceInBase()
         .map(t -> t.divide(unit().factor()))
-        .map(t -> " +- " + Display.trimmed(t.doubleValue(), 1))
+        .map(t -> " " + sign(figure) + " " + Display.trimmed(t.doubleValue(), 1))
         .orElse("");
-    return figure + " " + unit().symbol() + tolerance;
+    return middle + " " + unit().symbol() + tolerance;
+  }
+
+  private static String sign(String figure) {
+    return Stream.of("+-", "+/-").filter(figure::contains).findFirst().orElse("±");
   }
 
   private String inWrittenScale(BigFraction celsius) {

@@ -23,6 +23,7 @@ final class Svg {
       #ID .small{font-size:11px}
       #ID .box{fill:var(--kettlemark-paper,none);stroke:currentColor;stroke-width:1.2}
       #ID .line{fill:none;stroke:currentColor;stroke-width:1.2}
+      #ID .tile{stroke:currentColor;stroke-width:1.2}
       #ID .fine{fill:none;stroke:currentColor;stroke-width:.6;stroke-opacity:.6}
       #ID .dashed{stroke-dasharray:5 3}
       #ID .dotted{stroke-dasharray:1.5 3}
@@ -66,7 +67,7 @@ final class Svg {
 
   /** A rectangle filled with a pattern of this picture. */
   void filled(String pattern, double x, double y, double width, double height) {
-    body.append("<rect class=\"line\" style=\"fill:url(#%s)\"".formatted(id(pattern)));
+    body.append("<rect class=\"tile\" fill=\"url(#%s)\"".formatted(id(pattern)));
     attribute("x", x);
     attribute("y", y);
     attribute("width", width);
@@ -108,14 +109,11 @@ final class Svg {
   Picture picture(String title, String words, double width, double height) {
     String size = " viewBox=\"0 0 %s %s\" width=\"%s\" height=\"%s\""
         .formatted(number(width), number(height), number(width), number(height));
-    String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" id=\"" + id + "\"" + size
+    String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" id=\"" + id + "\"" + size
         + " role=\"img\" aria-labelledby=\"" + id("title") + " " + id("desc") + "\">\n"
         + "<title id=\"" + id("title") + "\">" + escaped(title) + "</title>\n"
-        + "<desc id=\"" + id("desc") + "\">" + escaped(words) + "</desc>\n"
-        + "<style>\n" + STYLE.replace("ID", id) + "</style>\n"
-        + body
-        + "</svg>\n";
-    return new Picture(title, words, svg);
+        + "<desc id=\"" + id("desc") + "\">" + escaped(words) + "</desc>\n";
+    return new Picture(title, words, id, head, STYLE.replace("ID", id), body + "</svg>\n");
   }
 
   private void attribute(String name, double value) {

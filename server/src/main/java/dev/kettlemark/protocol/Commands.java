@@ -44,8 +44,13 @@ final class Commands {
 
   /** The commands that a client may send; those that nothing leads to are left out. */
   static List<String> names(ClientTraits client) {
-    List<String> names = new ArrayList<>(
-        List.of(ScaleCommand.NAME, EXPLAIN_RULE, CHANGES, TrialCommand.NAME, PictureCommand.NAME));
+    List<String> names = new ArrayList<>(List.of(
+        ScaleCommand.NAME,
+        EXPLAIN_RULE,
+        CHANGES,
+        TrialCommand.NAME,
+        PictureCommand.NAME,
+        PreviewCommand.NAME));
     names.addAll(ReportCommands.names());
     if (!client.readsActions() && client.plumbing().actions().applies()) {
       names.add(ActionForms.APPLY);
@@ -107,6 +112,10 @@ final class Commands {
       case PictureCommand.NAME -> {
         Scene scene = scene(state, argument);
         yield work(state, params, work -> PictureCommand.run(scene, argument));
+      }
+      case PreviewCommand.NAME -> {
+        Optional<Scene> scene = state.scene(text(argument, "uri"));
+        yield work(state, params, work -> PreviewCommand.run(scene, argument, work));
       }
       default -> throw ScaleCommand.refused("there is no command `" + params.getCommand() + "`");
     };

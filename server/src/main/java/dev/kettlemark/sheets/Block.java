@@ -1,6 +1,7 @@
 package dev.kettlemark.sheets;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What a part of a sheet is laid out of. */
@@ -39,8 +40,17 @@ public sealed interface Block {
     }
   }
 
-  /** A heading inside a part. */
-  record Heading(Phrase phrase) implements Block {
+  /**
+   * A heading inside a part.
+   *
+   * @param mark the stage that it opens, where it does
+   */
+  record Heading(Phrase phrase, Optional<Mark> mark) implements Block {
+
+    Heading(Phrase phrase) {
+      this(phrase, Optional.empty());
+    }
+
     @Override
     public Stream<SheetFigure> figures() {
       return phrase.figures();
@@ -66,11 +76,19 @@ public sealed interface Block {
     }
   }
 
-  /** One step with what a reader should know of it. */
-  record Step(Phrase text, List<Phrase> remarks) {
+  /**
+   * One step with what a reader should know of it.
+   *
+   * @param mark the step of the text that it tells, where it tells one
+   */
+  record Step(Phrase text, List<Phrase> remarks, Optional<Mark> mark) {
 
     public Step {
       remarks = List.copyOf(remarks);
+    }
+
+    Step(Phrase text, List<Phrase> remarks) {
+      this(text, remarks, Optional.empty());
     }
   }
 
@@ -127,8 +145,12 @@ public sealed interface Block {
     }
   }
 
-  /** A row: one phrase for each column; a group has one phrase for all. */
-  record Row(List<Phrase> cells, Rank rank) {
+  /**
+   * A row: one phrase for each column; a group has one phrase for all.
+   *
+   * @param mark the line or stage of the text that it tells, where it tells one
+   */
+  record Row(List<Phrase> cells, Rank rank, Optional<Mark> mark) {
 
     /** How a row stands among the others. */
     public enum Rank {
@@ -142,15 +164,19 @@ public sealed interface Block {
     }
 
     static Row of(Phrase... cells) {
-      return new Row(List.of(cells), Rank.PLAIN);
+      return new Row(List.of(cells), Rank.PLAIN, Optional.empty());
     }
 
-    static Row group(Phrase heading) {
-      return new Row(List.of(heading), Rank.GROUP);
+    static Row line(List<Phrase> cells, Mark mark) {
+      return new Row(cells, Rank.PLAIN, Optional.of(mark));
+    }
+
+    static Row group(Phrase heading, Mark mark) {
+      return new Row(List.of(heading), Rank.GROUP, Optional.of(mark));
     }
 
     static Row total(Phrase... cells) {
-      return new Row(List.of(cells), Rank.TOTAL);
+      return new Row(List.of(cells), Rank.TOTAL, Optional.empty());
     }
   }
 

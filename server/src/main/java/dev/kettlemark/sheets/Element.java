@@ -76,8 +76,15 @@ final class Element {
     return out.append('\n').toString();
   }
 
+  /** The element alone. */
+  String markup() {
+    StringBuilder out = new StringBuilder();
+    write(out);
+    return out.append('\n').toString();
+  }
+
   private void write(StringBuilder out) {
-    if (BLOCKS.contains(name) && out.charAt(out.length() - 1) != '\n') {
+    if (BLOCKS.contains(name) && !out.isEmpty() && out.charAt(out.length() - 1) != '\n') {
       out.append('\n');
     }
     out.append('<').append(name);

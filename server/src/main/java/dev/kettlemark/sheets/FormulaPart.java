@@ -56,8 +56,10 @@ final class FormulaPart implements SheetPart {
     for (int i = 0; i < stages.size(); i++) {
       List<Row> own = stage(shown, made, i, ids);
       if (!own.isEmpty()) {
-        rows.add(Row.group(Phrase.words(
-            "formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i)))));
+        rows.add(Row.group(
+            Phrase.words(
+                "formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i))),
+            new Mark(made.name(), Mark.Kind.WEIGHED, i, 0)));
         rows.addAll(own);
       }
     }
@@ -103,18 +105,21 @@ final class FormulaPart implements SheetPart {
     List<WeighingLine> weighing = made.scaling().weighing().lines();
     for (int i = 0; i < amounts.size(); i++) {
       if (amounts.get(i).stage() == index) {
-        rows.add(line(shown, made, amounts.get(i), weighing.get(i), ids));
+        Mark mark = new Mark(made.name(), Mark.Kind.AMOUNT, index, rows.size());
+        rows.add(Row.line(line(shown, made, amounts.get(i), weighing.get(i), ids), mark));
       }
     }
+    List<TakeLine> takes = made.formula().formula().stages().get(index).takes();
     if (!rows.isEmpty() || shown.reader() != SheetReader.HOME) {
-      for (TakeLine take : made.formula().formula().stages().get(index).takes()) {
-        rows.add(take(shown, made, take));
+      for (int i = 0; i < takes.size(); i++) {
+        Mark mark = new Mark(made.name(), Mark.Kind.TAKE, index, i);
+        rows.add(Row.line(take(shown, made, takes.get(i)), mark));
       }
     }
     return rows;
   }
 
-  private static Row line(
+  private static List<Phrase> line(
       Shown shown, Made made, Amounts.LineAmount amount, WeighingLine weighed, Set<String> ids) {
     String id = id(made, weighed, ids);
     Optional<Ingredient> ingredient =
@@ -147,7 +152,7 @@ final class FormulaPart implements SheetPart {
     } else if (shown.request().showsVolumes()) {
       cells.add(volume(id, weighed, ingredient));
     }
-    return new Row(cells, Row.Rank.PLAIN);
+    return cells;
   }
 
   /** An ingredient that stands twice in a stage is told apart by a number. */
@@ -216,7 +221,7 @@ final class FormulaPart implements SheetPart {
   }
 
   /** What a stage takes of earlier ones, as they then are. */
-  private static Row take(Shown shown, Made made, TakeLine take) {
+  private static List<Phrase> take(Shown shown, Made made, TakeLine take) {
     boolean isAll = take.share().doubleValue() == 1;
     Phrase part = isAll
         ? Phrase.words("formula.all", taken(made, take))
@@ -245,7 +250,7 @@ final class FormulaPart implements SheetPart {
     while (cells.size() < columns(shown).size()) {
       cells.add(Phrase.nothing());
     }
-    return new Row(cells, Row.Rank.PLAIN);
+    return cells;
   }
 
   private static Phrase taken(Made made, TakeLine take) {

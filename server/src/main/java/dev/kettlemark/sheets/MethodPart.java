@@ -49,7 +49,7 @@ final class MethodPart implements SheetPart {
     List<Block.Step> steps = new ArrayList<>();
     ready(stage, made).ifPresent(text -> steps.add(new Block.Step(text, List.of())));
     for (int i = 0; i < result.steps().size(); i++) {
-      steps.add(step(shown, made, result, i));
+      steps.add(step(shown, made, index, i));
     }
     if (steps.isEmpty()) {
       return;
@@ -58,10 +58,12 @@ final class MethodPart implements SheetPart {
         .vessel()
         .map(v -> Phrase.words("method.in", Names.of(v.value(), made, shown.reader())))
         .orElse(Phrase.nothing());
-    blocks.add(new Block.Heading(Phrase.words(
-        "formula.stage",
-        Phrase.given(Integer.toString(index + 1)),
-        Phrase.together(Names.stage(stage), vessel))));
+    blocks.add(new Block.Heading(
+        Phrase.words(
+            "formula.stage",
+            Phrase.given(Integer.toString(index + 1)),
+            Phrase.together(Names.stage(stage), vessel)),
+        Optional.of(new Mark(made.name(), Mark.Kind.STAGE, index, 0))));
     blocks.add(new Block.Steps(index + 1, steps));
   }
 
@@ -90,7 +92,8 @@ final class MethodPart implements SheetPart {
         : Optional.of(Phrase.sentence("method.ready", new Phrase.Listing(warm)));
   }
 
-  private static Block.Step step(Shown shown, Made made, StageResult stage, int index) {
+  private static Block.Step step(Shown shown, Made made, int inStage, int index) {
+    StageResult stage = made.process().stages().get(inStage);
     StepResult result = stage.steps().get(index);
     Statement step = result.step();
     String id = made.name() + "." + stage.name() + "." + (index + 1);
@@ -110,7 +113,10 @@ final class MethodPart implements SheetPart {
     if (shown.reader() == SheetReader.HOME && step.is(Verb.STREAM.word())) {
       remarks.add(Phrase.sentence("method.home.stream"));
     }
-    return new Block.Step(StepSentence.of(step, made, shown.reader(), id), remarks);
+    return new Block.Step(
+        StepSentence.of(step, made, shown.reader(), id),
+        remarks,
+        Optional.of(new Mark(made.name(), Mark.Kind.STEP, inStage, index)));
   }
 
   /** At home a state is told by its look. */

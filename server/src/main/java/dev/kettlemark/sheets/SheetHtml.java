@@ -8,23 +8,33 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** A sheet as one page that holds all it needs and prints on A4 and US Letter. */
 public final class SheetHtml {
+
+  private static final String PAGE_STYLE = read("page.css");
 
   private static final String STYLE = read("sheet.css");
 
   private final SheetContent sheet;
   private final Speech speech;
   private final Map<String, String> pictures;
+  private final boolean isMarked;
 
-  private SheetHtml(SheetContent sheet, Map<String, String> pictures) {
+  /** The marks that stand already: a formula may be made twice for one product. */
+  private final Set<Mark> marks = new HashSet<>();
+
+  private SheetHtml(SheetContent sheet, Map<String, String> pictures, boolean isMarked) {
     this.sheet = sheet;
     this.speech = sheet.speech();
     this.pictures = pictures;
+    this.isMarked = isMarked;
   }
 
   /** The page of a sheet. */
@@ -38,14 +48,37 @@ public final class SheetHtml {
    * @param pictures addresses of pictures, such as {@code data:} ones, by the names of their places
    */
   public static String of(SheetContent sheet, Map<String, String> pictures) {
-    return new SheetHtml(sheet, pictures).page().page();
+    return new SheetHtml(sheet, pictures, false).page().page();
+  }
+
+  /**
+   * The sheet as a part of a page that has more in it; what tells a line of the text carries the id of its
+   * {@link Mark}.
+   */
+  public static String fragment(SheetContent sheet) {
+    return new SheetHtml(sheet, Map.of(), true).fragment().markup();
+  }
+
+  /** The look of what stands in a sheet; it asks for the colours {@code --ink}, {@code --soft} and so on. */
+  public static String style() {
+    return STYLE;
+  }
+
+  private Element fragment() {
+    return Element.of("article")
+        .with("class", "sheet " + sheet.head().request().reader().word())
+        .with("lang", language())
+        .add(title(), parts(Element.of("div")), foot());
+  }
+
+  private String language() {
+    return sheet.head().request().locale().toLanguageTag();
   }
 
   private Element page() {
     Head head = sheet.head();
-    String language = head.request().locale().toLanguageTag();
     Element html =
-        Element.of("html").with("xmlns", "http://www.w3.org/1999/xhtml").with("lang", language);
+        Element.of("html").with("xmlns", "http://www.w3.org/1999/xhtml").with("lang", language());
     return html.add(
         Element.of("head")
             .add(
@@ -54,11 +87,11 @@ public final class SheetHtml {
                     .with("name", "viewport")
                     .with("content", "width=device-width, initial-scale=1"),
                 Element.of("title").text(head.title()),
-                Element.of("style").data(STYLE),
+                Element.of("style").data("\n" + PAGE_STYLE + STYLE),
                 RecipeData.element(sheet)),
         Element.of("body")
             .with("class", head.request().reader().word())
-            .add(title(), main(), foot()));
+            .add(title(), parts(Element.of("main")), foot()));
   }
 
   private Element title() {
@@ -75,12 +108,12 @@ public final class SheetHtml {
     return header;
   }
 
-  private Element main() {
-    Element main = Element.of("main");
+  private Element parts(Element around) {
+    around.with("class", "parts");
     sheet.parts().stream()
         .filter(part -> part.kind() != Part.Kind.COMPLIANCE)
-        .forEach(part -> main.add(section(part)));
-    return main;
+        .forEach(part -> around.add(section(part)));
+    return around;
   }
 
   private Element foot() {
@@ -114,7 +147,7 @@ public final class SheetHtml {
       return list;
     }
     if (block instanceof Block.Heading heading) {
-      return Element.of("h3").addAll(runs(heading.phrase()));
+      return marked(Element.of("h3"), heading.mark()).addAll(runs(heading.phrase()));
     }
     if (block instanceof Block.Steps steps) {
       return steps(steps);
@@ -133,7 +166,7 @@ public final class SheetHtml {
       step.remarks()
           .forEach(
               remark -> text.add(Element.of("p").with("class", "remark").addAll(runs(remark))));
-      list.add(Element.of("li")
+      list.add(marked(Element.of("li"), step.mark())
           .add(
               Element.of("span").with("class", "number").text(steps.stage() + "." + (i + 1)),
               text));
@@ -169,7 +202,7 @@ public final class SheetHtml {
   }
 
   private Element row(Block.Grid grid, Row row) {
-    Element line = Element.of("tr");
+    Element line = marked(Element.of("tr"), row.mark());
     if (row.rank() == Row.Rank.GROUP) {
       return line.with("class", "group")
           .add(Element.of("th")
@@ -186,6 +219,11 @@ public final class SheetHtml {
           .addAll(runs(row.cells().get(i))));
     }
     return line;
+  }
+
+  private Element marked(Element element, Optional<Mark> mark) {
+    mark.filter(one -> isMarked && marks.add(one)).ifPresent(one -> element.with("id", one.id()));
+    return element;
   }
 
   private static String kind(Column column) {

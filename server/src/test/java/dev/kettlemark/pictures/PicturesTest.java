@@ -107,9 +107,9 @@ class PicturesTest {
     Set<String> patterns = new HashSet<>();
     Drawn.named(root, "pattern").forEach(pattern -> patterns.add(pattern.getAttribute("id")));
     for (Element bar : Drawn.named(root, "rect")) {
-      String style = bar.getAttribute("style");
-      if (!style.isEmpty()) {
-        String id = style.substring("fill:url(#".length(), style.length() - 1);
+      String fill = bar.getAttribute("fill");
+      if (fill.startsWith("url(")) {
+        String id = fill.substring("url(#".length(), fill.length() - 1);
         assertTrue(patterns.contains(id), id);
       }
     }
