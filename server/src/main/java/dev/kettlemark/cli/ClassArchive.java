@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -54,8 +55,17 @@ record ClassArchive(Path java, int version, Path program) {
       {"jsonrpc":"2.0","id":5,"method":"shutdown"}""", """
       {"jsonrpc":"2.0","method":"exit"}""");
 
-  /** The argument by which a Java machine starts with an archive. */
-  String argument(Path archive) {
+  /**
+   * The arguments by which a Java machine starts with an archive.
+   *
+   * <p>Where it does not fit, the machine would say so on the standard output, in the middle of a protocol
+   * that counts bytes; so it is told to keep its remarks to itself.
+   */
+  List<String> arguments(Path archive) {
+    return List.of("-Xlog:disable", using(archive));
+  }
+
+  private String using(Path archive) {
     return (version >= WITH_PROFILES ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=") + archive;
   }
 
@@ -73,7 +83,7 @@ record ClassArchive(Path java, int version, Path program) {
     Path draft = drafts.resolve("draft");
     try {
       train(drafts, draft);
-      if (!Files.isRegularFile(draft)) {
+      if (!Files.isRegularFile(draft) || !starts(drafts, draft)) {
         throw new IOException("this Java makes no archive of classes");
       }
       Files.move(draft, archive, StandardCopyOption.REPLACE_EXISTING);
@@ -89,18 +99,8 @@ record ClassArchive(Path java, int version, Path program) {
 
   private void train(Path drafts, Path draft) throws IOException, InterruptedException {
     String option = version >= WITH_PROFILES ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=";
-    Process process = new ProcessBuilder(
-            java.toString(),
-            MACHINE.get(0),
-            MACHINE.get(1),
-            option + draft.toAbsolutePath(),
-            "-jar",
-            program.toAbsolutePath().toString(),
-            "serve")
-        // A machine that breaks off leaves its report where it works.
-        .directory(drafts.toFile())
-        .redirectError(ProcessBuilder.Redirect.DISCARD)
-        .start();
+    Process process =
+        started(drafts, List.of(option + draft.toAbsolutePath()), "serve").start();
     // A session that hangs is ended, and with it the reading below.
     process.onExit().orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS).whenComplete((ended, late) -> {
       if (late != null) {
@@ -123,6 +123,31 @@ record ClassArchive(Path java, int version, Path program) {
     } finally {
       process.destroyForcibly();
     }
+  }
+
+  /** Whether the program starts from an archive and nothing else; half an archive would end Java. */
+  private boolean starts(Path drafts, Path archive) throws IOException, InterruptedException {
+    String only = version >= WITH_PROFILES ? "-XX:AOTMode=on" : "-Xshare:on";
+    Process process = started(drafts, List.of(only, using(archive.toAbsolutePath())), "--version")
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .start();
+    if (!process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      process.destroyForcibly();
+      return false;
+    }
+    return process.exitValue() == 0;
+  }
+
+  /** Java with this program. */
+  private ProcessBuilder started(Path drafts, List<String> options, String command) {
+    List<String> line = new ArrayList<>(List.of(java.toString()));
+    line.addAll(MACHINE);
+    line.addAll(options);
+    line.addAll(List.of("-jar", program.toAbsolutePath().toString(), command));
+    return new ProcessBuilder(line)
+        // A machine that breaks off leaves its report where it works.
+        .directory(drafts.toFile())
+        .redirectError(ProcessBuilder.Redirect.DISCARD);
   }
 
   private static void send(OutputStream out, List<String> messages) throws IOException {

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -58,10 +60,9 @@ final class PrepareCommand implements Callable<Integer> {
     } catch (IOException refused) {
       throw new UsageMistake("no archive: " + refused.getMessage());
     }
-    terminal
-        .out()
-        .println(String.join(" ", ClassArchive.MACHINE) + " "
-            + archive.argument(file.toAbsolutePath().normalize()));
+    List<String> arguments = new ArrayList<>(ClassArchive.MACHINE);
+    arguments.addAll(archive.arguments(file.toAbsolutePath().normalize()));
+    terminal.out().println(String.join(" ", arguments));
     return ExitCode.DONE;
   }
 

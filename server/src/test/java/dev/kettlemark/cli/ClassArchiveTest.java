@@ -45,7 +45,8 @@ class ClassArchiveTest {
     assertTrue(Files.size(file) > 1_000_000, "the program's classes take megabytes");
     List<String> command = new ArrayList<>(List.of(JAVA.toString()));
     command.addAll(ClassArchive.MACHINE);
-    command.addAll(List.of("-Xshare:on", "-Xlog:class+load", archive.argument(file)));
+    command.addAll(archive.arguments(file));
+    command.addAll(List.of("-Xshare:on", "-Xlog:class+load"));
     command.addAll(List.of("-jar", jar.toString(), "--version"));
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
     String said = new String(process.getInputStream().readAllBytes());
