@@ -149,6 +149,7 @@ class ArchitectureTest {
         .whereLayer("sheets")
         .mayOnlyAccessLayers(
             "answers",
+            "pictures",
             "labelling",
             "scaling",
             "analysis",

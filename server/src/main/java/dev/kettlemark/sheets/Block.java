@@ -1,5 +1,7 @@
 package dev.kettlemark.sheets;
 
+import dev.kettlemark.pictures.Picture;
+import dev.kettlemark.pictures.PictureKind;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -154,8 +156,8 @@ public sealed interface Block {
     }
   }
 
-  /** The place of a picture that whoever publishes the sheet may fill, such as {@code flow}. */
-  record Picture(String name) implements Block {
+  /** A picture, which tells no figure that the rest of the sheet does not. */
+  record Drawing(PictureKind kind, Picture picture) implements Block {
     @Override
     public Stream<SheetFigure> figures() {
       return Stream.empty();

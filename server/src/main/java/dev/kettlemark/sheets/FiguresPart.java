@@ -6,6 +6,7 @@ import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
+import dev.kettlemark.pictures.PictureKind;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Outcome;
@@ -55,6 +56,7 @@ final class FiguresPart implements SheetPart {
           columns,
           rows));
     }
+    blocks.addAll(SheetPictures.of(shown, PictureKind.SHARES));
     return blocks;
   }
 

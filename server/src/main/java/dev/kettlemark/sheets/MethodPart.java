@@ -11,6 +11,7 @@ import dev.kettlemark.model.State;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Verb;
+import dev.kettlemark.pictures.PictureKind;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.sheets.Shown.Made;
@@ -29,8 +30,7 @@ final class MethodPart implements SheetPart {
 
   @Override
   public List<Block> of(Shown shown) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Picture("flow"));
+    List<Block> blocks = new ArrayList<>(SheetPictures.of(shown, PictureKind.FLOW));
     for (Made made : shown.made()) {
       if (shown.made().size() > 1) {
         blocks.add(new Block.Heading(Phrase.given(made.formula().formula().shownName())));

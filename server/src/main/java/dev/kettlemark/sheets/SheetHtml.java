@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** A sheet as one page that holds all it needs and prints on A4 and US Letter. */
 public final class SheetHtml {
@@ -19,26 +18,15 @@ public final class SheetHtml {
 
   private final SheetContent sheet;
   private final Speech speech;
-  private final Map<String, String> pictures;
 
-  private SheetHtml(SheetContent sheet, Map<String, String> pictures) {
+  private SheetHtml(SheetContent sheet) {
     this.sheet = sheet;
     this.speech = sheet.speech();
-    this.pictures = pictures;
   }
 
   /** The page of a sheet. */
   public static String of(SheetContent sheet) {
-    return of(sheet, Map.of());
-  }
-
-  /**
-   * The page of a sheet with pictures.
-   *
-   * @param pictures addresses of pictures, such as {@code data:} ones, by the names of their places
-   */
-  public static String of(SheetContent sheet, Map<String, String> pictures) {
-    return new SheetHtml(sheet, pictures).page().page();
+    return new SheetHtml(sheet).page().page();
   }
 
   private Element page() {
@@ -122,7 +110,7 @@ public final class SheetHtml {
     if (block instanceof Block.Terms terms) {
       return terms(terms);
     }
-    return block instanceof Block.Grid grid ? table(grid) : picture((Block.Picture) block);
+    return block instanceof Block.Grid grid ? table(grid) : picture((Block.Drawing) block);
   }
 
   private Element steps(Block.Steps steps) {
@@ -192,15 +180,14 @@ public final class SheetHtml {
     return column.holds().name().toLowerCase(Locale.ROOT);
   }
 
-  private Element picture(Block.Picture picture) {
-    Element figure =
-        Element.of("figure").with("class", "picture").with("data-picture", picture.name());
-    String address = pictures.getOrDefault(picture.name(), "");
-    return address.isEmpty()
-        ? figure.with("hidden", "hidden")
-        : figure.add(Element.of("img")
-            .with("src", address)
-            .with("alt", speech.text(Phrase.words("picture." + picture.name()))));
+  /** Pictures speak English, whatever the language of the sheet. */
+  private Element picture(Block.Drawing drawing) {
+    String word = drawing.kind().word();
+    return Element.of("figure")
+        .with("class", "picture " + word)
+        .add(
+            Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))),
+            Element.of("div").with("lang", "en").picture(drawing.picture()));
   }
 
   private List<Element> runs(Phrase phrase) {
