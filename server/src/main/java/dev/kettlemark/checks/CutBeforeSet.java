@@ -104,7 +104,13 @@ public final class CutBeforeSet implements Rule {
                 Display.duration(usual)))
         .because("before it has set it drags at the knife and sticks to it");
     Severity severity = waited < usual / 2 ? Severity.WARNING : Severity.INFORMATION;
-    return finding
+    return cut.past().stream()
+        .filter(step -> step.is(SHAPING))
+        .map(DoneStep::step)
+        .filter(step -> subject.isWrittenHere(step.span()))
+        .reduce((one, later) -> later)
+        .map(step -> finding.withRelated(subject.entry().origin(step.span()), "shaped here"))
+        .orElse(finding)
         .as(severity)
         .withFixes(fix(subject, cut, waits, usual).stream().toList());
   }

@@ -6,6 +6,7 @@ import dev.kettlemark.model.State;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
+import dev.kettlemark.model.Verb;
 import dev.kettlemark.quantity.Display;
 import java.time.Duration;
 import java.util.List;
@@ -75,11 +76,12 @@ public final class FoamLeftStanding implements Rule {
             "Keep whisking until deposit",
             List.of(WrittenLines.of(subject)
                 .above(written.span(), WrittenLines.step("keep", "whisking until deposit")))));
-    return INFO.at(
+    Finding finding = INFO.at(
             step.word().span(),
             "the whipped mass stands still for %s before it is deposited",
             Display.duration(standing.seconds(Connective.FOR).orElse(0.0)))
         .because("a foam drains, begins to set, and holds the whisk fast")
         .withFixes(fix.stream().toList());
+    return OtherPlace.step(finding, subject, standing.formula(), Verb.WHIP.word(), "whipped here");
   }
 }

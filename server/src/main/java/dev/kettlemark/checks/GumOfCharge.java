@@ -66,7 +66,7 @@ public final class GumOfCharge implements Rule {
             .filter(share -> in > 0 && Liquid.isWet(computed, liquid))
             .map(share -> Ratio.ofFraction(share.doubleValue() / in))
             .filter(dose -> dose.compareTo(usual.get().high().times(overdose)) > 0)
-            .map(dose -> finding(computed, amount, usual.get(), dose))
+            .map(dose -> finding(subject, computed, amount, usual.get(), dose))
             .map(finding -> findings.size() < MOST_PROPOSALS
                 ? finding.withFixes(fixes(subject, computed, amount, liquid))
                 : finding)
@@ -84,9 +84,13 @@ public final class GumOfCharge implements Rule {
   }
 
   private static Finding finding(
-      ComputedFormula computed, Amounts.LineAmount amount, UseRange usual, Ratio dose) {
+      Subject subject,
+      ComputedFormula computed,
+      Amounts.LineAmount amount,
+      UseRange usual,
+      Ratio dose) {
     String liquid = usual.basis().words();
-    return INFO.at(
+    Finding finding = INFO.at(
             amount.line().measure().span(),
             "%s of charge is %s of %s for %s",
             amount.share().map(Display::percent).orElse(""),
@@ -95,6 +99,7 @@ public final class GumOfCharge implements Rule {
             Excerpt.of(amount.line().ingredient().value()))
         .because("usual is " + Display.percentFigure(usual.low().percent()) + "–"
             + Display.percent(usual.high()) + " of " + liquid + "; so much makes rubber");
+    return OtherPlace.fact(finding, subject, amount.line().ingredient().value(), "use");
   }
 
   /** Writes the dose of the liquid, and declares the liquid where the formula does not. */

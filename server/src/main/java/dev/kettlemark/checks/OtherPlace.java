@@ -37,6 +37,14 @@ final class OtherPlace {
         .orElse(finding);
   }
 
+  /** The heading of the house. */
+  static Finding house(Finding finding, Subject subject) {
+    return subject
+        .ask(Lookup.houseFor(subject.entry().uri()))
+        .map(house -> finding.withRelated(house.heading(), "the house"))
+        .orElse(finding);
+  }
+
   /** The line by which the house states a fact. */
   static Finding house(Finding finding, Subject subject, String word) {
     return house(finding, subject, line -> line.is(word), "what the house says");
@@ -71,8 +79,7 @@ final class OtherPlace {
   static Finding heading(Finding finding, Subject subject, String material, String what) {
     return subject
         .ask(Lookup.of(Kind.MATERIAL, material))
-        .map(entry ->
-            finding.withRelated(entry.origin(entry.section().lines().get(0).span()), what))
+        .map(entry -> finding.withRelated(entry.heading(), what))
         .orElse(finding);
   }
 }

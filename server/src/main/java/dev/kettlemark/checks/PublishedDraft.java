@@ -94,8 +94,7 @@ public final class PublishedDraft implements Rule {
             .map(status -> INFO.at(
                     part.span(), "`%s` is %s, and this is released", part.value(), worded(status))
                 .because("figures that nobody has tried go out under the name of the house")
-                .withRelated(
-                    entry.origin(entry.section().lines().get(0).span()), "what it is made of")));
+                .withRelated(entry.heading(), "what it is made of")));
   }
 
   private static Optional<String> notReady(Facts facts) {

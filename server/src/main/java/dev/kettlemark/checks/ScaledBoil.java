@@ -4,6 +4,7 @@ import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Lookup;
+import dev.kettlemark.library.Origin;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Trial;
@@ -14,6 +15,7 @@ import dev.kettlemark.scaling.ComputedProduct;
 import dev.kettlemark.scaling.Products;
 import dev.kettlemark.text.Excerpt;
 import dev.kettlemark.text.Span;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -47,29 +49,37 @@ public final class ScaledBoil implements Rule {
 
   private static Optional<Finding> overTrials(
       Subject subject, ComputedFormula formula, Ratio most) {
-    Optional<BigFraction> largest =
-        subject.ask(Lookup.trialsOf(formula.formula().name().value())).stream()
-            .flatMap(ScaledBoil::batch)
-            .max(BigFraction::compareTo);
+    Optional<Made> largest = subject
+        .ask(Lookup.trialsOf(formula.formula().name().value()))
+        .stream()
+        .flatMap(ScaledBoil::made)
+        .max(Comparator.comparing(Made::batch));
     return formula
         .formula()
         .batch()
         .filter(batch -> subject.isWrittenHere(batch.span()) && boils(formula))
         .flatMap(batch -> largest
-            .filter(made -> isFar(batch.value(), made, most))
-            .map(made -> finding(batch.span(), "this batch", batch.value(), made, "largest trial")
+            .filter(made -> isFar(batch.value(), made.batch, most))
+            .map(made -> finding(
+                    batch.span(), "this batch", batch.value(), made.batch, "largest trial")
+                .withRelated(made.written, "made so far")
                 .withFixes(BatchFix.smaller(
                         subject,
                         formula,
-                        made.doubleValue() * most.fraction() / batch.value().doubleValue())
+                        made.batch.doubleValue()
+                            * most.fraction()
+                            / batch.value().doubleValue())
                     .stream()
                     .toList())));
   }
 
-  private static Stream<BigFraction> batch(Entry entry) {
+  /** How much was made at once so far, and where that is written. */
+  private record Made(BigFraction batch, Origin written) {}
+
+  private static Stream<Made> made(Entry entry) {
     return entry.declaration().stream()
         .flatMap(d -> d instanceof Trial trial ? trial.facts().batch().stream() : Stream.empty())
-        .map(Located::value);
+        .map(batch -> new Made(batch.value(), entry.origin(batch.span())));
   }
 
   private static Stream<Finding> overBatch(Subject subject, ComputedProduct product, Ratio most) {
@@ -88,6 +98,7 @@ public final class ScaledBoil implements Rule {
                     scaling.batch(),
                     batch.value(),
                     "batch of the formula"))))
+            .map(finding -> OtherPlace.fact(finding, subject, need.material(), "batch"))
             .stream());
   }
 

@@ -85,7 +85,11 @@ public final class ShortCoatingBath implements Rule {
             Display.batch(bath))
         .because("pieces are coated out of a bath; what runs off and what the bath needs comes on"
             + " top, and can be used again");
-    return Optional.of(finding.withFix(planned(subject, product, coat, need, spare)));
+    return Optional.of(OtherPlace.heading(
+        finding.withFix(planned(subject, product, coat, need, spare)),
+        subject,
+        need.material(),
+        "what it is coated with"));
   }
 
   private static Fix planned(

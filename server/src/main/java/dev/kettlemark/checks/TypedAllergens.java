@@ -102,9 +102,11 @@ public final class TypedAllergens implements Rule {
         .map(word -> {
           String allergen = word.word().value();
           String source = label.allergens().sources(allergen).get(0).name();
-          return INFO.at(word.word().span(), "`%s` is no trace: `%s` holds it", allergen, source)
+          Finding finding = INFO.at(
+                  word.word().span(), "`%s` is no trace: `%s` holds it", allergen, source)
               .because("a warning of traces plays down what is in it")
               .withFixes(word.withdraw().stream().toList());
+          return OtherPlace.heading(finding, subject, source, "what holds it");
         });
   }
 }

@@ -62,7 +62,7 @@ public final class UndeclaredTool implements Rule {
         .filter(name -> subject.isWrittenHere(name.span()))
         .filter(name -> !known.contains(name.value()))
         .filter(name -> subject.material(name.value()).isEmpty())
-        .flatMap(name -> finding(house, tools, isReleased, name).stream());
+        .flatMap(name -> finding(subject, house, tools, isReleased, name).stream());
   }
 
   private static Set<String> tools(House house) {
@@ -92,7 +92,7 @@ public final class UndeclaredTool implements Rule {
   }
 
   private static Optional<Finding> finding(
-      House house, Set<String> tools, boolean isReleased, Located<String> name) {
+      Subject subject, House house, Set<String> tools, boolean isReleased, Located<String> name) {
     List<String> near = Suggestions.near(name.value(), tools);
     if (near.isEmpty() && !isReleased) {
       return Optional.empty();
@@ -107,6 +107,6 @@ public final class UndeclaredTool implements Rule {
     for (String other : near) {
       finding = finding.withFix(Fix.replace("Write `" + other + "`", name.span(), other));
     }
-    return Optional.of(finding);
+    return Optional.of(OtherPlace.house(finding, subject));
   }
 }

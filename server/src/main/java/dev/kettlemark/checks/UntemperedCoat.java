@@ -77,10 +77,12 @@ public final class UntemperedCoat implements Rule {
   private static Finding finding(
       Subject subject, DoneStep step, StageParcel parcel, Ingredient ingredient) {
     String name = ingredient.name().value();
-    return INFO.at(step.step().word().span(), "`%s` is used as a coat and was never tempered", name)
+    Finding finding = INFO.at(
+            step.step().word().span(), "`%s` is used as a coat and was never tempered", name)
         .because(
             "cocoa butter that is not tempered stays soft, sticks to the mould, and blooms grey")
         .withFixes(fix(subject, step, parcel, ingredient).stream().toList());
+    return OtherPlace.fact(finding, subject, name, "tempers");
   }
 
   private static Optional<Fix> fix(

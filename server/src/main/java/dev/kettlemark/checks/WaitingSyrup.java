@@ -39,12 +39,10 @@ public final class WaitingSyrup implements Rule {
     List<Finding> findings = new ArrayList<>();
     List<Stage> stages = formula.formula().stages();
     for (int i = 0; i < stages.size(); i++) {
-      Stage syrup = stages.get(i);
       if (isLeftHot(subject, formula, i)) {
         int index = i;
         taker(stages, i)
-            .ifPresent(
-                taker -> check(subject, formula, syrup, index, taker).ifPresent(findings::add));
+            .ifPresent(taker -> check(subject, formula, index, taker).ifPresent(findings::add));
       }
     }
     return findings;
@@ -71,30 +69,37 @@ public final class WaitingSyrup implements Rule {
   }
 
   private static Optional<Finding> check(
-      Subject subject, ComputedFormula formula, Stage syrup, int index, int taker) {
+      Subject subject, ComputedFormula formula, int index, int taker) {
     double seconds = IntStream.range(index + 1, taker)
         .boxed()
         .flatMap(i -> DoneStep.of(formula, i))
         .mapToDouble(step -> step.seconds(Connective.FOR).orElse(0.0))
         .sum();
     return seconds > subject.threshold(Threshold.SYRUP_WAIT).toSeconds()
-        ? Optional.of(finding(subject, syrup, index, taker, seconds))
+        ? Optional.of(finding(subject, formula, index, taker, seconds))
         : Optional.empty();
   }
 
   private static Finding finding(
-      Subject subject, Stage syrup, int index, int taker, double seconds) {
+      Subject subject, ComputedFormula formula, int index, int taker, double seconds) {
+    List<Stage> stages = formula.formula().stages();
+    Stage syrup = stages.get(index);
     String name = syrup.name().value();
+    TakeLine taking = stages.get(taker).takes().stream()
+        .filter(take -> take.stage().value().equals(name))
+        .findFirst()
+        .orElseThrow();
     Finding finding = INFO.at(
             syrup.name().span(),
             "`%s` is cooked, and then waits %s at the least, in the order written",
             name,
             Display.duration(seconds))
         .because("a syrup that is kept hot goes on to colour, and one that is not stiffens; start"
-            + " the other stages first, so that all is ready together");
+            + " the other stages first, so that all is ready together")
+        .withRelated(subject.entry().origin(taking.span()), "taken here");
     return subject
         .writtenFormula()
-        .map(formula -> finding.withFix(later(subject, formula, index, taker)))
+        .map(written -> finding.withFix(later(subject, written, index, taker)))
         .orElse(finding);
   }
 

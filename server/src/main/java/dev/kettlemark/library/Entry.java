@@ -33,6 +33,11 @@ public record Entry(String uri, PlacedSection placed, Reading reading) {
     return new Origin(uri, section(), span);
   }
 
+  /** The line that opens the section. */
+  public Origin heading() {
+    return origin(section().lines().get(0).span());
+  }
+
   /** A stretch of the section in the document's own offsets. */
   public Place place(Span span) {
     return new Place(uri, span.shiftedBy(placed.offset()));
