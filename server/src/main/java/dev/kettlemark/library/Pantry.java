@@ -25,6 +25,11 @@ public final class Pantry {
         .toList();
   }
 
+  /** Whether a document is one of the pantry's. */
+  public static boolean holds(String uri) {
+    return uri.startsWith(SCHEME + "/");
+  }
+
   private static String resource(String name) {
     try (InputStream stream = Pantry.class.getResourceAsStream(FOLDER + name)) {
       if (stream == null) {

@@ -102,7 +102,12 @@ public sealed interface Block {
 
     @Override
     public Stream<SheetFigure> figures() {
-      return rows.stream().flatMap(row -> row.cells().stream()).flatMap(Phrase::figures);
+      return Stream.of(
+              Stream.of(caption),
+              columns.stream().map(Column::heading),
+              rows.stream().flatMap(row -> row.cells().stream()))
+          .flatMap(phrases -> phrases)
+          .flatMap(Phrase::figures);
     }
   }
 

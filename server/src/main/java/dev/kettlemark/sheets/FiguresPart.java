@@ -52,7 +52,7 @@ final class FiguresPart implements SheetPart {
           .ifPresent(wanted -> rows.add(row(
               "acidity", Phrase.value(wanted), Phrase.words("figures.not-modelled"), isWrittenOn)));
       blocks.add(new Block.Grid(
-          Phrase.words("figures.caption", Phrase.given(made.formula().formula().shownName())),
+          Phrase.words("figures.caption", made.title()),
           columns,
           rows));
     }

@@ -33,7 +33,7 @@ final class MethodPart implements SheetPart {
     List<Block> blocks = new ArrayList<>(SheetPictures.of(shown, PictureKind.FLOW));
     for (Made made : shown.made()) {
       if (shown.made().size() > 1) {
-        blocks.add(new Block.Heading(Phrase.given(made.formula().formula().shownName())));
+        blocks.add(new Block.Heading(made.title()));
       }
       for (int i = 0; i < made.process().stages().size(); i++) {
         stage(shown, made, i, blocks);
@@ -61,7 +61,7 @@ final class MethodPart implements SheetPart {
     blocks.add(new Block.Heading(Phrase.words(
         "formula.stage",
         Phrase.given(Integer.toString(index + 1)),
-        Phrase.together(Names.stage(stage), vessel))));
+        Phrase.together(Names.stage(stage, made), vessel))));
     blocks.add(new Block.Steps(index + 1, steps));
   }
 
@@ -95,7 +95,7 @@ final class MethodPart implements SheetPart {
     Statement step = result.step();
     String id = made.name() + "." + stage.name() + "." + (index + 1);
     List<Phrase> remarks = new ArrayList<>();
-    step.text().ifPresent(text -> remarks.add(Phrase.sentence(Phrase.given(text.value()))));
+    step.text().ifPresent(text -> remarks.add(Phrase.sentence(made.titles().written(text.value()))));
     looks(shown, step, remarks);
     rate(made, result, id).ifPresent(rate -> remarks.add(Phrase.sentence("method.rate", rate)));
     result.merged().ifPresent(band -> {
@@ -168,7 +168,7 @@ final class MethodPart implements SheetPart {
             .forEach(part -> part.material()
                 .ifPresent(name -> steps.add(new Block.Step(
                     Phrase.sentence(
-                        "finish." + part.role(), Names.named(shown.titleOf(name.value()))),
+                        "finish." + part.role(), shown.named(name.value())),
                     List.of())))));
     if (!steps.isEmpty()) {
       int number =

@@ -54,7 +54,9 @@ public final class SheetHtml {
     Element marks = Element.of("p").with("class", "marks");
     TitleBlock.marks(sheet).forEach(mark -> marks.add(Element.of("span").addAll(runs(mark))));
     header.add(marks);
-    header.add(Element.of("h1").text(sheet.head().title()));
+    Element heading = Element.of("h1");
+    sheet.head().titleIn().ifPresent(language -> heading.with("lang", language));
+    header.add(heading.text(sheet.head().title()));
     header.add(Element.of("p").with("class", "reader").addAll(runs(TitleBlock.reader(sheet))));
     TitleBlock.stamp(sheet)
         .forEach(stamp -> header.add(Element.of("p")
@@ -197,7 +199,7 @@ public final class SheetHtml {
         case PLAIN -> Element.of("span");
         case MARKED -> Element.of("em");
         case FIGURE -> figure(run);
-        case ENGLISH -> Element.of("span").with("lang", "en");
+        case FOREIGN -> Element.of("span").with("lang", run.language().orElse("en"));
       };
       elements.add(element.text(run.text()));
     }

@@ -60,7 +60,7 @@ final class YieldPart implements SheetPart {
     Scaling scaling = made.scaling();
     String name = made.name();
     Phrase of = shown.made().size() > 1
-        ? Names.named(made.formula().formula().shownName())
+        ? shown.named(made.name())
         : Phrase.nothing();
     terms.add(term("yield.charge", Phrase.value(charge(made)), of));
     if (shown.reader() != SheetReader.HOME) {
@@ -130,7 +130,7 @@ final class YieldPart implements SheetPart {
             ? Phrase.words("yield.spare", on)
             : Phrase.nothing();
         terms.add(new Block.Term(
-            Phrase.given(shown.titleOf(need.material())), Phrase.together(all, spare)));
+            new Phrase.Titled(shown.titles().of(need.material()), false), Phrase.together(all, spare)));
       }
     }
   }

@@ -56,6 +56,7 @@ class SheetHtmlTest {
         "version",
         "datePublished",
         "author",
+        "creditText",
         "description",
         "recipeYield",
         "recipeCategory",
