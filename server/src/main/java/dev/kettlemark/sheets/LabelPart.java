@@ -31,7 +31,7 @@ final class LabelPart implements SheetPart {
       list.contains().ifPresent(contains -> lines.add(new Phrase.English(contains)));
       blocks.add(new Block.Heading(Phrase.words("label.market", Phrase.given(market.name()))));
       blocks.add(new Block.Lines(lines));
-      blocks.add(NutritionTable.of(Nutrition.of(label, market)));
+      blocks.addAll(NutritionTable.of(Nutrition.of(label, market)));
       if (!list.notes().isEmpty()) {
         blocks.add(new Block.Points(list.notes().stream()
             .<Phrase>map(note -> new Phrase.English(note.replace("`", "")))

@@ -30,7 +30,7 @@ final class MethodPart implements SheetPart {
 
   @Override
   public List<Block> of(Shown shown) {
-    List<Block> blocks = new ArrayList<>(SheetPictures.of(shown, PictureKind.FLOW));
+    List<Block> blocks = new ArrayList<>();
     for (Made made : shown.made()) {
       if (shown.made().size() > 1) {
         blocks.add(new Block.Heading(made.title()));
@@ -40,6 +40,7 @@ final class MethodPart implements SheetPart {
       }
     }
     finish(shown, blocks);
+    blocks.addAll(SheetPictures.of(shown, PictureKind.FLOW));
     return blocks;
   }
 

@@ -8,7 +8,7 @@ import dev.kettlemark.sheets.Block.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The nutrition declaration of a market, by its own energy factors and rounded as it asks for. */
 final class NutritionTable {
@@ -21,8 +21,20 @@ final class NutritionTable {
     this.id = "nutrition." + nutrition.market().name().toLowerCase(Locale.ROOT) + ".";
   }
 
-  static Block of(Nutrition nutrition) {
-    return new NutritionTable(nutrition).grid();
+  static List<Block> of(Nutrition nutrition) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new NutritionTable(nutrition).grid());
+    List<Phrase> reasons = nutrition.rows().stream()
+        .flatMap(row -> row.per100()
+            .fold(
+                known -> Stream.<Phrase>empty(),
+                unknown -> Stream.of(
+                    new Phrase.English(row.name() + ": " + unknown.because().replace("`", "")))))
+        .toList();
+    if (!reasons.isEmpty()) {
+      blocks.add(new Block.Points(reasons));
+    }
+    return blocks;
   }
 
   private Block grid() {
@@ -60,10 +72,10 @@ final class NutritionTable {
         SheetFigure.Spread.NONE,
         1,
         SheetFigure.Basis.MODEL);
-    Optional<Double> known = amount.toOptional();
-    return known.isPresent()
-        ? new Phrase.Printed(figure, row.rounded(known.get()) + FigureText.THIN + row.unit())
-        : Phrase.value(figure);
+    String text = amount
+        .map(known -> row.rounded(known) + FigureText.THIN + row.unit())
+        .orElse("");
+    return new Phrase.Printed(figure, text);
   }
 
   private static SheetUnit unit(String unit) {

@@ -31,7 +31,11 @@ public sealed interface Phrase {
   /** A figure. */
   record Value(SheetFigure figure) implements Phrase {}
 
-  /** A figure that a law has printed in a form of its own, such as one that is rounded to nothing. */
+  /**
+   * A figure that a law has printed in a form of its own, such as one that is rounded to nothing.
+   *
+   * @param text empty for one that is unknown for a reason that is told elsewhere
+   */
   record Printed(SheetFigure figure, String text) implements Phrase {}
 
   /** A day. */

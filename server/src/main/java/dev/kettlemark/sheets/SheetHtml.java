@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** A sheet as one page that holds all it needs and prints on A4 and US Letter. */
 public final class SheetHtml {
@@ -18,6 +19,7 @@ public final class SheetHtml {
 
   private final SheetContent sheet;
   private final Speech speech;
+  private String style = STYLE;
 
   private SheetHtml(SheetContent sheet) {
     this.sheet = sheet;
@@ -27,6 +29,40 @@ public final class SheetHtml {
   /** The page of a sheet. */
   public static String of(SheetContent sheet) {
     return new SheetHtml(sheet).page().page();
+  }
+
+  /**
+   * The page of a sheet for a paper, to be printed by a program that is told no size.
+   *
+   * @param paper as CSS Paged Media Module Level 3, section 7.1, names it, such as {@code A4}
+   */
+  public static String onPaper(SheetContent sheet, String paper) {
+    SheetHtml html = new SheetHtml(sheet);
+    html.style = STYLE + "@page { size: " + paper + "; @bottom-left { content: \""
+        + quoted(html.mark()) + "\"; font: 8pt \"Liberation Serif\", Georgia, serif; color: #444; } }\n";
+    return html.page().page();
+  }
+
+  /** By what a page that has fallen out of its sheet is known. */
+  private String mark() {
+    String marks = TitleBlock.marks(sheet).stream()
+        .limit(2)
+        .map(speech::text)
+        .collect(Collectors.joining(" · "));
+    return marks.isEmpty() ? sheet.head().title() : marks + " · " + sheet.head().title();
+  }
+
+  /** A CSS string, in which whatever is no letter or figure is escaped: CSS Syntax Level 3, 4.3.7. */
+  private static String quoted(String text) {
+    StringBuilder quoted = new StringBuilder();
+    text.codePoints().forEach(c -> {
+      if (Character.isLetterOrDigit(c) || c == ' ') {
+        quoted.appendCodePoint(c);
+      } else {
+        quoted.append('\\').append(Integer.toHexString(c)).append(' ');
+      }
+    });
+    return quoted.toString();
   }
 
   private Element page() {
@@ -42,11 +78,11 @@ public final class SheetHtml {
                     .with("name", "viewport")
                     .with("content", "width=device-width, initial-scale=1"),
                 Element.of("title").text(head.title()),
-                Element.of("style").data(STYLE),
+                Element.of("style").data(style),
                 RecipeData.element(sheet)),
         Element.of("body")
             .with("class", head.request().reader().word())
-            .add(title(), main(), foot()));
+            .add(title(), main().add(foot())));
   }
 
   private Element title() {

@@ -71,7 +71,8 @@ public final class Speech {
     } else if (phrase instanceof Phrase.Value value) {
       speak(value.figure(), runs);
     } else if (phrase instanceof Phrase.Printed printed) {
-      runs.add(Run.figure(printed.text(), printed.figure()));
+      String text = printed.text().isEmpty() ? figures.of(printed.figure()) : printed.text();
+      runs.add(Run.figure(text, printed.figure()));
     } else if (phrase instanceof Phrase.Day day) {
       runs.add(Run.plain(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
           .withLocale(locale)

@@ -48,7 +48,6 @@ final class TimePart implements SheetPart {
         }
       }
     }
-    blocks.addAll(SheetPictures.of(shown, PictureKind.TIME));
     if (shown.reader() != SheetReader.HOME) {
       blocks.add(new Block.Grid(
           Phrase.words("time.caption"),
@@ -59,6 +58,7 @@ final class TimePart implements SheetPart {
           rows));
     }
     blocks.add(new Block.Lines(lines(shown, active, passive)));
+    blocks.addAll(SheetPictures.of(shown, PictureKind.TIME));
     return blocks;
   }
 
