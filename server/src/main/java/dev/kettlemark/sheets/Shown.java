@@ -272,7 +272,9 @@ record Shown(
   }
 
   Title title() {
-    return request.issue().title().map(titles()::plain).orElseGet(() -> titles().of(subject));
+    // A variant's formula bears the facts of its parent, and with them its names.
+    Declaration declared = entry.declaration().orElse(subject);
+    return request.issue().title().map(titles()::plain).orElseGet(() -> titles().of(declared));
   }
 
   /** The notes of the subject, and a step's words, in the reader's language where there are some. */
