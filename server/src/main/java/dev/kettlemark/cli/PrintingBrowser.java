@@ -44,9 +44,10 @@ final class PrintingBrowser {
       "C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe",
       "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe");
 
-  private static final String MISSING = "a PDF is printed by Chromium or Chrome, and none was found;"
-      + " install one, such as Debian's package chromium, or name one in " + VARIABLE
-      + ", or print the HTML from any browser";
+  private static final String MISSING =
+      "a PDF is printed by Chromium or Chrome, and none was found;"
+          + " install one, such as Debian's package chromium, or name one in " + VARIABLE
+          + ", or print the HTML from any browser";
 
   private static final long SECONDS = 90;
 

@@ -42,7 +42,8 @@ final class FactOffers {
       case "make" -> cursor.endsWith("in") ? moulds() : List.of();
       case "replace", "drop" -> change();
       case "withdraw" -> withdraw();
-      case "names", "note" -> cursor.endsWith("in") ? Offer.words(Vocabulary.of("language")) : List.of();
+      case "names", "note" ->
+        cursor.endsWith("in") ? Offer.words(Vocabulary.of("language")) : List.of();
       case "price" -> price();
       case "lot", "changed" -> listed(names.ingredients());
       case "measured" -> measured();
@@ -65,7 +66,8 @@ final class FactOffers {
 
   /** In a house the price of what it buys; in an ingredient its own. */
   private List<Offer> price() {
-    boolean isOfHouse = cursor.entry().declaration().filter(House.class::isInstance).isPresent();
+    boolean isOfHouse =
+        cursor.entry().declaration().filter(House.class::isInstance).isPresent();
     return isOfHouse && cursor.before().size() == 1
         ? new Materials(snapshot).weighable(Set.of(), "")
         : List.of();

@@ -95,7 +95,11 @@ public record IngredientList(
   }
 
   private static Item item(
-      String name, List<IngredientUse> uses, Label label, MarketAllergens allergens, List<String> notes) {
+      String name,
+      List<IngredientUse> uses,
+      Label label,
+      MarketAllergens allergens,
+      List<String> notes) {
     Outcome<Ratio> share = Outcome.known(Ratio.ZERO);
     for (IngredientUse use : uses) {
       share = Outcome.both(share, use.share(), Ratio::plus);

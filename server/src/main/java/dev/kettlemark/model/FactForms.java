@@ -26,14 +26,10 @@ public final class FactForms {
       new Form("market", "words", "whose labelling rules matter"),
       new Form("allergens-on-site", "words", "what traces may come from"),
       new Form(
-          "language",
-          "one word",
-          "in which names and notes are written, such as `de`; English"),
+          "language", "one word", "in which names and notes are written, such as `de`; English"),
       new Form("currency", "one word", "in which prices are, such as `EUR`"),
       new Form(
-          "price",
-          "`NAME 1.10 per kg`",
-          "what it pays for a material, whatever the pantry says"),
+          "price", "`NAME 1.10 per kg`", "what it pays for a material, whatever the pantry says"),
       new Form("room", "`at 19-22 °C below 50 %RH`", "the temperature of what stands about; 21 °C"),
       new Form(
           "threshold",

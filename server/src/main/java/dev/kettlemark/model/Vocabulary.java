@@ -189,8 +189,8 @@ public final class Vocabulary {
       new Term("CAD", "Canadian dollar"),
       new Term("AUD", "Australian dollar"));
 
-  private static final List<Term> LANGUAGE = List.of(
-      new Term("en", "English"), new Term("de", "German"), new Term("fr", "French"));
+  private static final List<Term> LANGUAGE =
+      List.of(new Term("en", "English"), new Term("de", "German"), new Term("fr", "French"));
 
   private static final Map<String, List<Term>> BY_FACT = Map.ofEntries(
       Map.entry("role", ROLE),

@@ -65,9 +65,8 @@ public final class Costs {
   public Cost ofPieces(ComputedProduct product) {
     Cost all = Cost.NOTHING;
     for (ComputedProduct.Need need : product.needs()) {
-      all = all.plus(need.scaling()
-          .map(this::ofBatch)
-          .orElse(of(need.material(), need.onPieces())));
+      all =
+          all.plus(need.scaling().map(this::ofBatch).orElse(of(need.material(), need.onPieces())));
     }
     return all;
   }
@@ -75,8 +74,7 @@ public final class Costs {
   private Cost ofBatch(Scaling scaling, Set<String> within) {
     Cost all = Cost.NOTHING;
     for (WeighingLine line : scaling.weighing().lines()) {
-      all = all.plus(
-          perGram(line.ingredient(), within).times(line.grams().doubleValue()));
+      all = all.plus(perGram(line.ingredient(), within).times(line.grams().doubleValue()));
     }
     return all;
   }
@@ -109,14 +107,15 @@ public final class Costs {
     return kilogram
         .toOptional()
         .filter(scaling -> scaling.cooked().mass().grams() > 0)
-        .map(scaling -> ofBatch(scaling, within)
-            .times(1 / scaling.cooked().mass().grams()));
+        .map(scaling ->
+            ofBatch(scaling, within).times(1 / scaling.cooked().mass().grams()));
   }
 
   private Optional<Statement> housePrice(String material) {
     return house.flatMap(home -> home.facts()
         .all("price")
-        .filter(line -> line.objectNames().stream().anyMatch(name -> name.value().equals(material)))
+        .filter(
+            line -> line.objectNames().stream().anyMatch(name -> name.value().equals(material)))
         .findFirst());
   }
 
@@ -129,7 +128,10 @@ public final class Costs {
   }
 
   private static boolean isWater(Ingredient ingredient) {
-    return ingredient.composition().map(c -> c.fraction(Component.WATER) >= WATER).orElse(false);
+    return ingredient
+        .composition()
+        .map(c -> c.fraction(Component.WATER) >= WATER)
+        .orElse(false);
   }
 
   /** {@code price 1.10 per kg}, {@code price 2.40-2.80 per L}; empty where it is by no weight. */
@@ -141,8 +143,8 @@ public final class Costs {
         .flatMap(o -> o instanceof Operand.Rate rate ? Stream.of(rate.unit()) : Stream.empty())
         .findFirst()
         .flatMap(unit -> grams(unit, ingredient));
-    return figure.flatMap(f -> grams.map(g ->
-        new Cost(f.low().doubleValue() / g, f.high().doubleValue() / g, Set.of())));
+    return figure.flatMap(f ->
+        grams.map(g -> new Cost(f.low().doubleValue() / g, f.high().doubleValue() / g, Set.of())));
   }
 
   private static Optional<Double> grams(Unit unit, Optional<Ingredient> ingredient) {

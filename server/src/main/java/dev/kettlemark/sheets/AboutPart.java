@@ -42,8 +42,8 @@ final class AboutPart implements SheetPart {
         .entry()
         .declaration()
         .flatMap(d -> d instanceof Variant variant ? variant.parent() : Optional.empty())
-        .ifPresent(parent -> lines.add(
-            Phrase.sentence("about.variant", shown.named(parent.value()))));
+        .ifPresent(
+            parent -> lines.add(Phrase.sentence("about.variant", shown.named(parent.value()))));
     shown.notes().forEach(note -> lines.add(Phrase.sentence(note)));
     return lines.isEmpty() ? List.of() : List.of(new Block.Lines(lines));
   }

@@ -83,8 +83,7 @@ final class AllergensPart implements SheetPart {
     return new Phrase.Words("allergen." + word, List.of());
   }
 
-  private static Block matrix(
-      Shown shown, MarketAllergens allergens, Market market) {
+  private static Block matrix(Shown shown, MarketAllergens allergens, Market market) {
     Set<String> words = new LinkedHashSet<>();
     for (List<Listed> listed :
         List.of(allergens.contained(), allergens.mayContain(), allergens.onSite())) {

@@ -28,20 +28,19 @@ final class CostPart implements SheetPart {
     }
     Teller teller = new Teller(shown, costs);
     shown.made().forEach(made -> teller.batch(made, costs.ofBatch(made.scaling())));
-    shown.product().ifPresent(product -> product.needs().stream()
-        .filter(need -> shown.made().stream().noneMatch(m -> m.name().equals(need.material())))
-        .forEach(need -> teller.bought(
-            need.material(), costs.of(need.material(), need.onPieces()))));
     shown
-        .pieces()
-        .filter(pieces -> pieces.count().doubleValue() > 0)
-        .ifPresent(pieces -> {
-          double count = pieces.count().doubleValue();
-          if (shown.product().isPresent()) {
-            teller.tell("cost.all", Phrase.nothing(), "cost.pieces", all);
-          }
-          teller.tell("cost.piece", Phrase.nothing(), "cost.piece", all.times(1 / count));
-        });
+        .product()
+        .ifPresent(product -> product.needs().stream()
+            .filter(need -> shown.made().stream().noneMatch(m -> m.name().equals(need.material())))
+            .forEach(need ->
+                teller.bought(need.material(), costs.of(need.material(), need.onPieces()))));
+    shown.pieces().filter(pieces -> pieces.count().doubleValue() > 0).ifPresent(pieces -> {
+      double count = pieces.count().doubleValue();
+      if (shown.product().isPresent()) {
+        teller.tell("cost.all", Phrase.nothing(), "cost.pieces", all);
+      }
+      teller.tell("cost.piece", Phrase.nothing(), "cost.piece", all.times(1 / count));
+    });
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Terms(teller.terms));
     blocks.add(Block.Lines.of(Phrase.sentence("cost.only")));
@@ -71,13 +70,16 @@ final class CostPart implements SheetPart {
     }
 
     void batch(Made made, Cost cost) {
-      Phrase of = shown.made().size() > 1 || shown.product().isPresent()
-          ? made.title()
-          : Phrase.nothing();
+      Phrase of =
+          shown.made().size() > 1 || shown.product().isPresent() ? made.title() : Phrase.nothing();
       tell("cost.batch", of, made.name() + ".cost", cost);
       Mass finished = made.scaling().finished().mass();
       if (finished.grams() > 0) {
-        tell("cost.kilogram", of, made.name() + ".cost.kilogram", cost.times(1000 / finished.grams()));
+        tell(
+            "cost.kilogram",
+            of,
+            made.name() + ".cost.kilogram",
+            cost.times(1000 / finished.grams()));
       }
     }
 
@@ -90,9 +92,8 @@ final class CostPart implements SheetPart {
     }
 
     void tell(String key, Phrase of, String id, Cost cost) {
-      Phrase word = of.isNothing()
-          ? Phrase.words(key)
-          : Phrase.words("yield.of", Phrase.words(key), of);
+      Phrase word =
+          of.isNothing() ? Phrase.words(key) : Phrase.words("yield.of", Phrase.words(key), of);
       terms.add(new Block.Term(word, told(id, cost)));
     }
 

@@ -51,10 +51,7 @@ final class FiguresPart implements SheetPart {
       wanted(made, "acidity")
           .ifPresent(wanted -> rows.add(row(
               "acidity", Phrase.value(wanted), Phrase.words("figures.not-modelled"), isWrittenOn)));
-      blocks.add(new Block.Grid(
-          Phrase.words("figures.caption", made.title()),
-          columns,
-          rows));
+      blocks.add(new Block.Grid(Phrase.words("figures.caption", made.title()), columns, rows));
     }
     blocks.addAll(SheetPictures.of(shown, PictureKind.SHARES));
     return blocks;

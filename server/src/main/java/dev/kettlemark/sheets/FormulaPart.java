@@ -57,13 +57,14 @@ final class FormulaPart implements SheetPart {
       List<Row> own = stage(shown, made, i, ids);
       if (!own.isEmpty()) {
         rows.add(Row.group(Phrase.words(
-            "formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i), made))));
+            "formula.stage",
+            Phrase.given(Integer.toString(i + 1)),
+            Names.stage(stages.get(i), made))));
         rows.addAll(own);
       }
     }
     rows.add(total(shown, made, columns));
-    Phrase caption =
-        Phrase.words("formula.caption", made.title());
+    Phrase caption = Phrase.words("formula.caption", made.title());
     return new Block.Grid(caption, columns(shown), rows);
   }
 

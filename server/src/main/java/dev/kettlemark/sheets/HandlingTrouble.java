@@ -38,12 +38,11 @@ final class HandlingTrouble {
 
   /** A mass that is filled above a temperature no longer flows below it. */
   private static Optional<Row> stiff(Statement step, String id) {
-    boolean isFilled = Stream.of(Verb.DEPOSIT, Verb.SPREAD, Verb.PIPE)
-        .anyMatch(verb -> step.is(verb.word()));
+    boolean isFilled =
+        Stream.of(Verb.DEPOSIT, Verb.SPREAD, Verb.PIPE).anyMatch(verb -> step.is(verb.word()));
     Optional<Phrase> least =
         figure(step, Connective.ABOVE, Unit.Dimension.TEMPERATURE, id + ".temperature");
-    Optional<Phrase> within =
-        figure(step, Connective.WITHIN, Unit.Dimension.TIME, id + ".time");
+    Optional<Phrase> within = figure(step, Connective.WITHIN, Unit.Dimension.TIME, id + ".time");
     return least
         .filter(limit -> isFilled)
         .map(limit -> Row.of(

@@ -61,22 +61,24 @@ final class MassTrouble {
     String act = agent.needs().contains("soak") && swells.isEmpty()
         ? "trouble.gel.act.soak"
         : "trouble.gel.act";
-    return agent.sets().map(sets -> Row.of(
-        Phrase.sentence("trouble.gel"),
-        Phrase.sentence(
-            agent.needs().contains("acid") ? "trouble.gel.cause.acid" : "trouble.gel.cause",
-            name,
-            heat(id + ".sets", sets)),
-        Phrase.together(
-            swells
-                .map(limit -> Phrase.sentence("trouble.gel.act.heat", name, heat(id + ".swells", limit)))
-                .orElse(Phrase.nothing()),
-            Phrase.sentence(act, name))));
+    return agent
+        .sets()
+        .map(sets -> Row.of(
+            Phrase.sentence("trouble.gel"),
+            Phrase.sentence(
+                agent.needs().contains("acid") ? "trouble.gel.cause.acid" : "trouble.gel.cause",
+                name,
+                heat(id + ".sets", sets)),
+            Phrase.together(
+                swells
+                    .map(limit ->
+                        Phrase.sentence("trouble.gel.act.heat", name, heat(id + ".swells", limit)))
+                    .orElse(Phrase.nothing()),
+                Phrase.sentence(act, name))));
   }
 
   private static Phrase heat(String id, Temperature temperature) {
-    return Phrase.value(
-        SheetFigure.written(id, SheetUnit.CELSIUS, temperature.celsius(), 0));
+    return Phrase.value(SheetFigure.written(id, SheetUnit.CELSIUS, temperature.celsius(), 0));
   }
 
   /** Milk settles on the floor of a pan and burns there. */
@@ -131,19 +133,23 @@ final class MassTrouble {
         .wordOf("texture")
         .filter(texture -> GLASSES.contains(texture.value()))
         .isPresent();
-    return figures.glassTransition().toOptional().filter(band -> isGlass).map(band -> Row.of(
-        Phrase.sentence("trouble.glass"),
-        Phrase.sentence(
-            "trouble.glass.cause",
-            Phrase.value(SheetFigure.heat(made.name() + ".glass", Outcome.known(band)))),
-        Phrase.sentence("trouble.glass.act")));
+    return figures
+        .glassTransition()
+        .toOptional()
+        .filter(band -> isGlass)
+        .map(band -> Row.of(
+            Phrase.sentence("trouble.glass"),
+            Phrase.sentence(
+                "trouble.glass.cause",
+                Phrase.value(SheetFigure.heat(made.name() + ".glass", Outcome.known(band)))),
+            Phrase.sentence("trouble.glass.act")));
   }
 
   /** What was roasted crisp takes up the water of the mass. */
   private static Optional<Row> limp(Made made, MassFigures figures) {
     Optional<Phrase> nut = ingredients(made)
-        .filter(one -> one.hasTrait("heat-treated")
-            && Stream.of("nut", "seed").anyMatch(one::hasRole))
+        .filter(
+            one -> one.hasTrait("heat-treated") && Stream.of("nut", "seed").anyMatch(one::hasRole))
         .findFirst()
         .map(one -> Names.material(one.name().value(), made));
     return figures

@@ -96,7 +96,8 @@ final class MethodPart implements SheetPart {
     Statement step = result.step();
     String id = made.name() + "." + stage.name() + "." + (index + 1);
     List<Phrase> remarks = new ArrayList<>();
-    step.text().ifPresent(text -> remarks.add(Phrase.sentence(made.titles().written(text.value()))));
+    step.text()
+        .ifPresent(text -> remarks.add(Phrase.sentence(made.titles().written(text.value()))));
     looks(shown, step, remarks);
     rate(made, result, id).ifPresent(rate -> remarks.add(Phrase.sentence("method.rate", rate)));
     result.merged().ifPresent(band -> {
@@ -168,8 +169,7 @@ final class MethodPart implements SheetPart {
             .filter(part -> !part.role().equals("centre"))
             .forEach(part -> part.material()
                 .ifPresent(name -> steps.add(new Block.Step(
-                    Phrase.sentence(
-                        "finish." + part.role(), shown.named(name.value())),
+                    Phrase.sentence("finish." + part.role(), shown.named(name.value())),
                     List.of())))));
     if (!steps.isEmpty()) {
       int number =

@@ -19,8 +19,7 @@ final class Names {
   static Phrase of(String word, Made made, SheetReader reader) {
     Optional<Stage> stage = made.formula().formula().stage(word);
     if (stage.isPresent()) {
-      return Phrase.words(
-          "name.stage", new Phrase.Titled(made.titles().of(stage.get()), true));
+      return Phrase.words("name.stage", new Phrase.Titled(made.titles().of(stage.get()), true));
     }
     Optional<Material> material = made.formula().material(word);
     if (material.isPresent()) {

@@ -43,8 +43,8 @@ final class NutritionTable {
     columns.add(Column.figure("column.hundred"));
     nutrition
         .piece()
-        .ifPresent(piece ->
-            columns.add(new Column(Phrase.words("column.piece", piece(piece)), Column.Holds.FIGURE)));
+        .ifPresent(piece -> columns.add(
+            new Column(Phrase.words("column.piece", piece(piece)), Column.Holds.FIGURE)));
     return new Block.Grid(
         Phrase.words("nutrition.caption"),
         columns,
@@ -72,9 +72,8 @@ final class NutritionTable {
         SheetFigure.Spread.NONE,
         1,
         SheetFigure.Basis.MODEL);
-    String text = amount
-        .map(known -> row.rounded(known) + FigureText.THIN + row.unit())
-        .orElse("");
+    String text =
+        amount.map(known -> row.rounded(known) + FigureText.THIN + row.unit()).orElse("");
     return new Phrase.Printed(figure, text);
   }
 

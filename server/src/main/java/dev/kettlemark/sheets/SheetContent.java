@@ -73,9 +73,7 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
         shown.request(),
         shown.subject().name().value(),
         shown.title().in(locale),
-        Optional.of(shown.title())
-            .filter(title -> title.isForeignIn(locale))
-            .map(Title::language),
+        Optional.of(shown.title()).filter(title -> title.isForeignIn(locale)).map(Title::language),
         shown.factWord("code"),
         version.flatMap(FormulaVersion::number).map(n -> Display.trimmed(n.doubleValue(), 3)),
         version.flatMap(FormulaVersion::since),
@@ -83,7 +81,8 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
         shown.isStale(),
         shown.house().map(house -> house.shownName()),
         shown.factWord("status"),
-        shown.allFacts()
+        shown
+            .allFacts()
             .flatMap(facts -> facts.first("author").stream())
             .flatMap(line -> line.text().stream())
             .map(Located::value)

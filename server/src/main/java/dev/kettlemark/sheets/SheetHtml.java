@@ -38,8 +38,9 @@ public final class SheetHtml {
    */
   public static String onPaper(SheetContent sheet, String paper) {
     SheetHtml html = new SheetHtml(sheet);
-    html.style = STYLE + "@page { size: " + paper + "; @bottom-left { content: \""
-        + quoted(html.mark()) + "\"; font: 8pt \"Liberation Serif\", Georgia, serif; color: #444; } }\n";
+    html.style =
+        STYLE + "@page { size: " + paper + "; @bottom-left { content: \"" + quoted(html.mark())
+            + "\"; font: 8pt \"Liberation Serif\", Georgia, serif; color: #444; } }\n";
     return html.page().page();
   }
 

@@ -33,7 +33,6 @@ public record Title(String plain, String language, OtherNames others) {
   boolean isLike(Title other) {
     return plain.equals(other.plain)
         || others.byLanguage().entrySet().stream()
-            .anyMatch(
-                name -> name.getValue().equals(other.others.byLanguage().get(name.getKey())));
+            .anyMatch(name -> name.getValue().equals(other.others.byLanguage().get(name.getKey())));
   }
 }

@@ -19,8 +19,7 @@ final class TitleBlock {
         .ifPresent(version -> marks.add(Phrase.words("head.version", Phrase.given(version))));
     head.since().ifPresent(day -> marks.add(new Phrase.Day(day)));
     head.status().ifPresent(status -> marks.add(new Phrase.Words("status." + status, List.of())));
-    head.author()
-        .ifPresent(author -> marks.add(Phrase.words("head.author", Phrase.given(author))));
+    head.author().ifPresent(author -> marks.add(Phrase.words("head.author", Phrase.given(author))));
     head.house().ifPresent(house -> marks.add(Phrase.given(house)));
     return marks;
   }

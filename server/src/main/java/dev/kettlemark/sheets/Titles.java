@@ -73,7 +73,8 @@ record Titles(Snapshot snapshot, String language) {
   List<Phrase> notes(Facts facts, Locale locale) {
     List<Phrase> own = facts
         .all("note")
-        .filter(note -> OtherNames.languageOf(note).filter(locale.getLanguage()::equals).isPresent())
+        .filter(note ->
+            OtherNames.languageOf(note).filter(locale.getLanguage()::equals).isPresent())
         .flatMap(note -> note.text().stream())
         .map(Located::value)
         .map(Phrase::given)

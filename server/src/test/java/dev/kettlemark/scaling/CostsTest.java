@@ -84,7 +84,9 @@ class CostsTest {
 
   private static Scaling scaling(Snapshot snapshot, String name, int grams) {
     ComputedFormula formula = Formulas.computed(name).ask(snapshot).orElseThrow();
-    return Scaling.of(formula, new Target.Charge(new BigFraction(grams))).toOptional().orElseThrow();
+    return Scaling.of(formula, new Target.Charge(new BigFraction(grams)))
+        .toOptional()
+        .orElseThrow();
   }
 
   /** 600 g of sugar at 1.20 per kg; water is free. */
@@ -110,7 +112,8 @@ class CostsTest {
   /** Without a price of its own a formula costs what its materials do, over what is left of them. */
   @Test
   void followsAFormulaToItsMaterials() {
-    Snapshot snapshot = snapshot(HOUSE.replace("  price     plain-syrup  9.00 per kg\n", ""), FORMULAS);
+    Snapshot snapshot =
+        snapshot(HOUSE.replace("  price     plain-syrup  9.00 per kg\n", ""), FORMULAS);
     double left = scaling(snapshot, "plain-syrup", 1000).cooked().mass().grams();
     Cost cost = costs(snapshot).of("plain-syrup", Mass.ofGrams(left));
     assertEquals(0.72, cost.low(), 1e-9);
@@ -137,8 +140,10 @@ class CostsTest {
 
   @Test
   void saysWhatHasNoPrice() {
-    Snapshot snapshot =
-        snapshot(HOUSE, FORMULAS.replace("10.00 %   harbour-paste", "10.00 %   quiet-paste")
+    Snapshot snapshot = snapshot(
+        HOUSE,
+        FORMULAS
+            .replace("10.00 %   harbour-paste", "10.00 %   quiet-paste")
             .replace("mix       plain-syrup, harbour-paste", "mix       plain-syrup, quiet-paste"));
     Cost cost = costs(snapshot).ofBatch(scaling(snapshot, "sweet-water", 1000));
     assertFalse(cost.isComplete());

@@ -218,8 +218,8 @@ class SheetFiguresTest {
           100.00 %  pure-sugar
           mix       pure-sugar
         """);
-    Map<String, Double> figures = inJson(SheetBench.sheet(
-        sugar, SheetBench.request("lump", SheetReader.PRODUCTION, "en-GB")));
+    Map<String, Double> figures = inJson(
+        SheetBench.sheet(sugar, SheetBench.request("lump", SheetReader.PRODUCTION, "en-GB")));
     assertEquals(1700, figures.getOrDefault("nutrition.eu.energy.kj.in-100-g", 0.0), 1e-9);
     assertEquals(400, figures.getOrDefault("nutrition.eu.energy.kcal.in-100-g", 0.0), 1e-9);
     assertEquals(80, figures.getOrDefault("nutrition.eu.energy.kcal.in-piece", 0.0), 1e-9);
@@ -246,7 +246,7 @@ class SheetFiguresTest {
     String fondant = SheetMarkdown.of(sheet("white-fondant", SheetReader.HOME, "en-GB"));
     assertFalse(fondant.contains("Grains in store"));
     assertTrue(fondant.contains("Coarse on the tongue"));
-    assertFalse(SheetMarkdown.of(sheet("caramel-dome", SheetReader.HOME, "en-GB"))
-        .contains("holding 9"));
+    assertFalse(
+        SheetMarkdown.of(sheet("caramel-dome", SheetReader.HOME, "en-GB")).contains("holding 9"));
   }
 }

@@ -103,8 +103,8 @@ class SheetHtmlTest {
     "BENCH, en-GB, ''"
   })
   void showsTheReadersPictures(SheetReader reader, String tag, String kinds) {
-    Document page = parse(SheetHtml.of(
-        SheetBench.sheet(SAMPLES, SheetBench.request("heather-nougat", reader, tag))));
+    Document page = parse(
+        SheetHtml.of(SheetBench.sheet(SAMPLES, SheetBench.request("heather-nougat", reader, tag))));
     List<String> shown = new ArrayList<>();
     NodeList figures = page.getElementsByTagName("figure");
     for (int i = 0; i < figures.getLength(); i++) {
@@ -127,8 +127,8 @@ class SheetHtmlTest {
   @EnumSource(SheetReader.class)
   void noIdStandsTwiceOnAPage(SheetReader reader) {
     for (String name : List.of("heather-nougat", "caramel-dome", "orchard-bar-42")) {
-      List<String> ids = ids(parse(SheetHtml.of(
-          SheetBench.sheet(SAMPLES, SheetBench.request(name, reader, "en-GB")))));
+      List<String> ids = ids(parse(
+          SheetHtml.of(SheetBench.sheet(SAMPLES, SheetBench.request(name, reader, "en-GB")))));
       assertEquals(ids.size(), new HashSet<>(ids).size(), ids.toString());
     }
   }
