@@ -153,6 +153,7 @@ class ArchitectureTest {
         .whereLayer("sheets")
         .mayOnlyAccessLayers(
             "answers",
+            "pictures",
             "labelling",
             "scaling",
             "analysis",

@@ -6,6 +6,7 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import java.util.Map;
 import java.util.Optional;
+import org.hipparchus.fraction.BigFraction;
 
 /**
  * A formula with all that follows from it.
@@ -57,6 +58,16 @@ public final class ComputedFormula {
   /** The formula followed through its stages with another charge; percents stay as they are. */
   public ProcessResult processWith(Mass charge) {
     return KitchenRun.of(formula(), amounts, materials, kitchen, charge);
+  }
+
+  /** The same formula with another charge, in grams; percents stay as they are. */
+  public ComputedFormula charged(BigFraction grams) {
+    return new ComputedFormula(
+        resolved,
+        new Amounts(amounts.lines(), Optional.of(grams), amounts.solved()),
+        processWith(Mass.ofGrams(grams.doubleValue())),
+        materials,
+        kitchen);
   }
 
   /** The formula with something changed, to see what would become of it. */

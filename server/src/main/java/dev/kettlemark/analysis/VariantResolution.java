@@ -177,6 +177,9 @@ final class VariantResolution {
             new Stage(
                 own.name(),
                 own.title().or(stage::title),
+                own.title().isPresent() || !own.names().byLanguage().isEmpty()
+                    ? own.names()
+                    : stage.names(),
                 own.vessel().or(stage::vessel),
                 lines,
                 Stream.concat(stage.takes().stream(), own.takes().stream()).toList(),

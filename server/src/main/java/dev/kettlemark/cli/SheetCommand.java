@@ -48,7 +48,8 @@ import picocli.CommandLine.Parameters;
       "Examples, in samples/gannet-slip:",
       "  kettlemark sheet heather-bench --format html --out heather.html",
       "  kettlemark sheet heather-nougat --for production --batch 50kg",
-      "  kettlemark sheet caramel-dome --for home --language en-US --pieces 12"
+      "  kettlemark sheet caramel-dome --for home --language en-US --pieces 12",
+      "  kettlemark sheet orchard-line --format pdf --out orchard.pdf"
     })
 final class SheetCommand implements Callable<Integer> {
 
@@ -57,7 +58,19 @@ final class SheetCommand implements Callable<Integer> {
     HTML,
     MARKDOWN,
     CSV,
-    JSON
+    JSON,
+    PDF
+  }
+
+  /** What a PDF is printed on. */
+  enum Paper {
+    A4,
+    LETTER;
+
+    /** As CSS Paged Media names it. */
+    String size() {
+      return this == A4 ? "A4" : "letter";
+    }
   }
 
   private final Terminal terminal;
@@ -94,8 +107,16 @@ final class SheetCommand implements Callable<Integer> {
       names = {"-f", "--format"},
       paramLabel = "FORMAT",
       description =
-          "html or markdown for the sheet, csv or json for its figures; html if not given.")
+          "html, markdown or pdf for the sheet, csv or json for its figures; html if not given."
+              + " A pdf is printed by the Chromium or Chrome of this machine, without a network.")
   private Format format = Format.HTML;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      description =
+          "a4 or letter, for a pdf; letter for American sheets and a4 for others if not given.")
+  private Optional<Paper> paper = Optional.empty();
 
   @Option(
       names = "--out",
@@ -115,17 +136,29 @@ final class SheetCommand implements Callable<Integer> {
           throw new UsageMistake(
               "there is no sheet of `" + Visible.of(name) + "`: " + Visible.of(unknown.because()));
         });
-    write(text(sheet));
+    if (format == Format.PDF) {
+      print(sheet);
+    } else {
+      write(text(sheet));
+    }
     return ExitCode.DONE;
   }
 
   private String text(SheetContent sheet) {
     return switch (format) {
-      case HTML -> SheetHtml.of(sheet);
+      case HTML, PDF -> SheetHtml.of(sheet);
       case MARKDOWN -> SheetMarkdown.of(sheet);
       case CSV -> SheetCsv.of(sheet);
       case JSON -> SheetJson.of(sheet);
     };
+  }
+
+  private void print(SheetContent sheet) {
+    Path file = out.orElseThrow(
+        () -> new UsageMistake("a pdf goes into a file; name it with --out, as --out sheet.pdf"));
+    Locale locale = sheet.head().request().locale();
+    Paper size = paper.orElse(locale.getCountry().equals("US") ? Paper.LETTER : Paper.A4);
+    PrintingBrowser.found().print(SheetHtml.onPaper(sheet, size.size()), file);
   }
 
   private void write(String text) {

@@ -42,6 +42,9 @@ final class FactOffers {
       case "make" -> cursor.endsWith("in") ? moulds() : List.of();
       case "replace", "drop" -> change();
       case "withdraw" -> withdraw();
+      case "names", "note" ->
+        cursor.endsWith("in") ? Offer.words(Vocabulary.of("language")) : List.of();
+      case "price" -> price();
       case "lot", "changed" -> listed(names.ingredients());
       case "measured" -> measured();
       case "stands-in-for" -> listed(new Materials(snapshot).weighable(Set.of(), ""));
@@ -58,6 +61,15 @@ final class FactOffers {
         ? Measurement.words().stream()
             .map(word -> Offer.of(word, Kind.WORD, ""))
             .toList()
+        : List.of();
+  }
+
+  /** In a house the price of what it buys; in an ingredient its own. */
+  private List<Offer> price() {
+    boolean isOfHouse =
+        cursor.entry().declaration().filter(House.class::isInstance).isPresent();
+    return isOfHouse && cursor.before().size() == 1
+        ? new Materials(snapshot).weighable(Set.of(), "")
         : List.of();
   }
 

@@ -17,7 +17,9 @@ final class HeadingOffers {
 
   static final List<Vocabulary.Term> LANGUAGES = List.of(
       new Vocabulary.Term("en-GB", "British English"),
-      new Vocabulary.Term("en-US", "American English"));
+      new Vocabulary.Term("en-US", "American English"),
+      new Vocabulary.Term("de-DE", "German"),
+      new Vocabulary.Term("fr-FR", "French"));
 
   private final Snapshot snapshot;
   private final CursorLine cursor;

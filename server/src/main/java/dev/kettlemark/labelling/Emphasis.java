@@ -10,13 +10,21 @@ final class Emphasis {
 
   private Emphasis() {}
 
-  /** The label with its allergens in capitals; one that it does not name is added in brackets. */
-  static String of(String label, IngredientUse use, Market market) {
+  /**
+   * The label with its allergens in capitals; one that it does not name is added in brackets.
+   *
+   * <p>What stays within the limit of its group, as sulphites do up to 10 mg/kg, is no allergen of the list.
+   */
+  static String of(String label, IngredientUse use, MarketAllergens allergens) {
+    Market market = allergens.market();
     String text = label;
     List<String> unnamed = new ArrayList<>();
     for (String word : use.words("allergen")) {
       AllergenGroup group = AllergenGroup.of(market, word).orElse(null);
-      if (group == null || Exemption.of(market, word, use).isPresent()) {
+      boolean isStated = group != null
+          && Exemption.of(market, word, use).isEmpty()
+          && allergens.isContained(group);
+      if (!isStated) {
         continue;
       }
       String marked = marked(text, group.printed());

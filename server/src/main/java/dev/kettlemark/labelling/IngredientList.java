@@ -85,7 +85,8 @@ public record IngredientList(
         .collect(
             Collectors.groupingBy(IngredientUse::label, LinkedHashMap::new, Collectors.toList()));
     List<Item> items = new ArrayList<>();
-    byLabel.forEach((name, uses) -> items.add(item(name, uses, label, market, notes)));
+    MarketAllergens allergens = MarketAllergens.of(label.allergens(), market);
+    byLabel.forEach((name, uses) -> items.add(item(name, uses, label, allergens, notes)));
     water(label, items, notes).ifPresent(items::add);
     items.sort(
         Comparator.comparingDouble(item -> -item.share().map(Ratio::fraction).orElse(-1.0)));
@@ -94,7 +95,11 @@ public record IngredientList(
   }
 
   private static Item item(
-      String name, List<IngredientUse> uses, Label label, Market market, List<String> notes) {
+      String name,
+      List<IngredientUse> uses,
+      Label label,
+      MarketAllergens allergens,
+      List<String> notes) {
     Outcome<Ratio> share = Outcome.known(Ratio.ZERO);
     for (IngredientUse use : uses) {
       share = Outcome.both(share, use.share(), Ratio::plus);
@@ -109,7 +114,7 @@ public record IngredientList(
             .allMatch(use -> use.ingredient().filter(i -> i.hasRole("flavour")).isPresent())
         && share.map(s -> s.fraction() <= SMALL + EXACT).orElse(false);
     String marked = uses.stream()
-        .map(use -> Emphasis.of(name, use, market))
+        .map(use -> Emphasis.of(name, use, allergens))
         .reduce((one, other) -> one.length() >= other.length() ? one : other)
         .orElse(name);
     return new Item(

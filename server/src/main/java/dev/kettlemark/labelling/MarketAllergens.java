@@ -56,6 +56,11 @@ public record MarketAllergens(
     }
   }
 
+  /** Whether the market has it stated: it is in the food, and above its limit where it has one. */
+  boolean isContained(AllergenGroup group) {
+    return contained.stream().anyMatch(listed -> listed.group().equals(group));
+  }
+
   /** Reads the pantry's words by a market's law. */
   public static MarketAllergens of(Allergens allergens, Market market) {
     List<String> notes = new ArrayList<>();

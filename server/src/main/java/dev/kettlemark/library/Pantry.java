@@ -37,6 +37,11 @@ public final class Pantry {
         .map(heading -> heading.group(1));
   }
 
+  /** Whether a document is one of the pantry's. */
+  public static boolean holds(String uri) {
+    return uri.startsWith(SCHEME + "/");
+  }
+
   private static String resource(String name) {
     try (InputStream stream = Pantry.class.getResourceAsStream(FOLDER + name)) {
       if (stream == null) {

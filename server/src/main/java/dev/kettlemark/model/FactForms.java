@@ -25,6 +25,11 @@ public final class FactForms {
           "tool", "names", "what stands in the kitchen besides and has no figures, such as a rack"),
       new Form("market", "words", "whose labelling rules matter"),
       new Form("allergens-on-site", "words", "what traces may come from"),
+      new Form(
+          "language", "one word", "in which names and notes are written, such as `de`; English"),
+      new Form("currency", "one word", "in which prices are, such as `EUR`"),
+      new Form(
+          "price", "`NAME 1.10 per kg`", "what it pays for a material, whatever the pantry says"),
       new Form("room", "`at 19-22 °C below 50 %RH`", "the temperature of what stands about; 21 °C"),
       new Form(
           "threshold",
@@ -75,8 +80,14 @@ public final class FactForms {
       new Form("traits", "words", "what the checks should know of it"),
       new Form("suits", "words", "diets; vegan implies vegetarian, and both are written"),
       new Form("label", "quotes", "its name in a list of ingredients"),
-      new Form("names", "quotes", "other names, separated by commas"),
-      new Form("price", "`1.10 per kg`", "kept for the reader"),
+      new Form(
+          "names",
+          "quotes; `in de \"Kristallzucker\"`",
+          "other names, separated by commas; or its name in another language, for sheets"),
+      new Form(
+          "price",
+          "`1.10 per kg`",
+          "what it costs, in the currency of the house; for `L` by its density"),
       new Form("supplier", "quotes", "kept for the reader"),
       new Form("status", "one word", "`discontinued`: no longer sold"),
       new Form(
@@ -95,6 +106,7 @@ public final class FactForms {
           "`3  on 2026-04-14`",
           "counts its changes; whether a change has got a new number cannot be told from one state of a library"),
       new Form("status", "one word", "how far it has come"),
+      new Form("author", "quotes", "who answers for it; stands at the head of its sheets"),
       new Form("percent", "`of charge`, `of finished`, `of NAME`", "what a bare `%` is of; charge"),
       new Form(
           "batch",
@@ -116,7 +128,11 @@ public final class FactForms {
           "`RULE \"why\"`, `RULE \"why\" until 2027-03-01`",
           "a finding that is known and wanted, see below"),
       new Form("makes", "`37 pieces of 42 g with 4 % loss`", "what the batch is for"),
-      new Form("note", "quotes", "anything"));
+      new Form(
+          "names",
+          "`in de \"Weißer Nougat\"`",
+          "its display name in another language, for sheets; in a stage, that of the stage"),
+      new Form("note", "quotes; `in de \"…\"`", "anything; in another language, for sheets"));
 
   /** The changes of a variant. */
   public static final List<Form> VARIANT_CHANGE = List.of(
@@ -138,6 +154,7 @@ public final class FactForms {
           "`3  on 2026-04-14`",
           "counts its changes; whether a change has got a new number cannot be told from one state of a library"),
       new Form("status", "one word", "how far it has come"),
+      new Form("author", "quotes", "as in a formula"),
       new Form("centre", "`9.0 g NAME`", "what one piece holds; needed"),
       new Form("layer", "`6 g NAME`, `10 % of centre NAME`", "further parts of a piece"),
       new Form("filling", "`6 g NAME`, `10 % of centre NAME`", "further parts of a piece"),
@@ -154,6 +171,7 @@ public final class FactForms {
       new Form("may-contain", "words", "as in formulas and ingredients"),
       new Form("shelf", "`3 months at 15-18 °C below 55 %RH`", "how long and where it keeps"),
       new Form("pack", "words or quotes", "how it is packed"),
+      new Form("names", "`in de \"Karamellkuppel\"`", "as in a formula"),
       new Form("accept", "`RULE \"why\"`", "as in a formula"),
       new Form("note", "quotes", "anything"));
 

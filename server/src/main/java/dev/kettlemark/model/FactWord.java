@@ -18,7 +18,7 @@ public final class FactWord {
   public static final Set<String> FORMULA = words(FactForms.FORMULA);
 
   /** Facts that may also stand among the steps of a stage. */
-  public static final Set<String> STAGE = Set.of("note", "accept");
+  public static final Set<String> STAGE = Set.of("note", "accept", "names");
 
   public static final Set<String> VARIANT_CHANGE = words(FactForms.VARIANT_CHANGE);
 

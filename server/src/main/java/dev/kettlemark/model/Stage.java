@@ -9,12 +9,14 @@ import java.util.Optional;
  *
  * @param name by which later stages speak of the mass it leaves
  * @param title the display name
+ * @param names the display name in other languages
  * @param vessel the tool it happens in
  * @param span the line that opens it
  */
 public record Stage(
     Located<String> name,
     Optional<String> title,
+    OtherNames names,
     Optional<Located<String>> vessel,
     List<AmountLine> amounts,
     List<TakeLine> takes,
@@ -28,17 +30,18 @@ public record Stage(
   }
 
   public Stage withAmounts(List<AmountLine> other) {
-    return new Stage(name, title, vessel, other, takes, steps, span);
+    return new Stage(name, title, names, vessel, other, takes, steps, span);
   }
 
   public Stage withSteps(List<Statement> other) {
-    return new Stage(name, title, vessel, amounts, takes, other, span);
+    return new Stage(name, title, names, vessel, amounts, takes, other, span);
   }
 
   Stage relocated(Span place) {
     return new Stage(
         name.at(place),
         title,
+        names,
         vessel.map(v -> v.at(place)),
         amounts.stream().map(line -> line.relocated(place)).toList(),
         takes.stream().map(line -> line.relocated(place)).toList(),

@@ -172,7 +172,25 @@ public final class Vocabulary {
       new Term("US", "the rules of the United States"));
 
   private static final List<Term> SHOW = List.of(
-      new Term("volumes", "cups and spoons beside grams"), new Term("fahrenheit", "°F beside °C"));
+      new Term("volumes", "cups and spoons beside grams"),
+      new Term("fahrenheit", "°F beside °C"),
+      new Term("label", "the draft of the list of ingredients and the nutrition, for a chef"),
+      new Term("costs", "what the materials cost, for a chef"));
+
+  /** Codes of ISO 4217; others are kept as they are written. */
+  private static final List<Term> CURRENCY = List.of(
+      new Term("EUR", "euro"),
+      new Term("GBP", "pound sterling"),
+      new Term("USD", "US dollar"),
+      new Term("CHF", "Swiss franc"),
+      new Term("SEK", "Swedish krona"),
+      new Term("DKK", "Danish krone"),
+      new Term("PLN", "Polish złoty"),
+      new Term("CAD", "Canadian dollar"),
+      new Term("AUD", "Australian dollar"));
+
+  private static final List<Term> LANGUAGE =
+      List.of(new Term("en", "English"), new Term("de", "German"), new Term("fr", "French"));
 
   private static final Map<String, List<Term>> BY_FACT = Map.ofEntries(
       Map.entry("role", ROLE),
@@ -190,7 +208,9 @@ public final class Vocabulary {
       Map.entry("status", STATUS),
       Map.entry("claim", CLAIM),
       Map.entry("market", MARKET),
-      Map.entry("show", SHOW));
+      Map.entry("show", SHOW),
+      Map.entry("currency", CURRENCY),
+      Map.entry("language", LANGUAGE));
 
   private Vocabulary() {}
 

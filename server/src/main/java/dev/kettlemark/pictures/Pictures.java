@@ -17,11 +17,18 @@ public final class Pictures {
 
   /** Draws the formula or variant of an entry; empty for other sections. */
   public static Optional<Picture> of(Snapshot snapshot, Entry entry, PictureKind kind) {
-    return Formulas.computed(snapshot, entry).map(computed -> switch (kind) {
-      case FLOW -> FlowPicture.of(computed, products(snapshot, computed));
+    return Formulas.computed(snapshot, entry)
+        .map(computed -> of(computed, products(snapshot, computed), kind));
+  }
+
+  /** Draws a computed formula, and in its flow the products that it is made for. */
+  public static Picture of(
+      ComputedFormula computed, List<ComputedProduct> products, PictureKind kind) {
+    return switch (kind) {
+      case FLOW -> FlowPicture.of(computed, products);
       case TIME -> TimePicture.of(computed);
       case SHARES -> SharePicture.of(computed);
-    });
+    };
   }
 
   /** The products that a formula goes into, in order of their names. */

@@ -4,6 +4,7 @@ import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.FactWord;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.OtherNames;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
@@ -35,6 +36,7 @@ final class StageReader {
   private final List<AmountLine> amounts = new ArrayList<>();
   private final List<TakeLine> takes = new ArrayList<>();
   private final List<Statement> steps = new ArrayList<>();
+  private final List<Statement> names = new ArrayList<>();
 
   /**
    * Starts a stage.
@@ -52,6 +54,7 @@ final class StageReader {
     return new Stage(
         heading.name(),
         heading.title(),
+        OtherNames.of(names.stream()),
         heading.nameBehind(Connective.IN),
         amounts,
         takes,
@@ -79,12 +82,18 @@ final class StageReader {
             statement.head().span(),
             "the fact " + Excerpt.of(head) + " stands above the first stage");
       } else if (body.known(statement, HEADS, "step")) {
-        boolean isFact = FactWord.STAGE.contains(statement.head().text());
-        (isFact ? facts : steps).add(AcceptanceReader.checked(body, Body.statement(statement)));
+        placeOf(head).add(AcceptanceReader.checked(body, Body.statement(statement)));
       }
     } else {
       body.reportMisplaced(line, "in a stage");
     }
+  }
+
+  private List<Statement> placeOf(String head) {
+    if (head.equals("names")) {
+      return names;
+    }
+    return FactWord.STAGE.contains(head) ? facts : steps;
   }
 
   private Optional<TakeLine> take(Line.TakeLine line) {

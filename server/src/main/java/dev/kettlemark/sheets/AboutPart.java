@@ -1,7 +1,6 @@
 package dev.kettlemark.sheets;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.sheets.Shown.Made;
 import java.util.ArrayList;
@@ -29,9 +28,9 @@ final class AboutPart implements SheetPart {
             new Phrase.Listing(product.product().parts().stream()
                 .map(part -> Phrase.words(
                     "role." + part.role(),
-                    Names.named(part.material()
-                        .map(name -> shown.titleOf(name.value()))
-                        .orElse(part.role()))))
+                    part.material()
+                        .map(name -> shown.named(name.value()))
+                        .orElse(Phrase.given(part.role()))))
                 .toList()))));
     shown.made().stream().limit(1).forEach(made -> {
       eats(made.formula(), lines);
@@ -43,14 +42,9 @@ final class AboutPart implements SheetPart {
         .entry()
         .declaration()
         .flatMap(d -> d instanceof Variant variant ? variant.parent() : Optional.empty())
-        .ifPresent(parent -> lines.add(
-            Phrase.sentence("about.variant", Names.named(shown.titleOf(parent.value())))));
-    shown
-        .facts()
-        .all("note")
-        .flatMap(fact -> fact.text().stream())
-        .map(Located::value)
-        .forEach(note -> lines.add(Phrase.sentence(Phrase.given(note))));
+        .ifPresent(
+            parent -> lines.add(Phrase.sentence("about.variant", shown.named(parent.value()))));
+    shown.notes().forEach(note -> lines.add(Phrase.sentence(note)));
     return lines.isEmpty() ? List.of() : List.of(new Block.Lines(lines));
   }
 

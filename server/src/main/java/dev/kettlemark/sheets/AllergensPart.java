@@ -32,7 +32,7 @@ final class AllergensPart implements SheetPart {
         MarketAllergens allergens = MarketAllergens.of(label.allergens(), market);
         blocks.add(
             shown.reader() == SheetReader.PRODUCTION
-                ? matrix(allergens, market)
+                ? matrix(shown, allergens, market)
                 : terms(allergens, market));
         if (shown.reader() == SheetReader.PRODUCTION && !allergens.notes().isEmpty()) {
           blocks.add(new Block.Points(allergens.notes().stream()
@@ -40,7 +40,7 @@ final class AllergensPart implements SheetPart {
               .toList()));
         }
       }
-      silent(label).ifPresent(blocks::add);
+      silent(shown, label).ifPresent(blocks::add);
       if (shown.reader() != SheetReader.BENCH) {
         blocks.add(claims(shown, label));
       }
@@ -83,7 +83,7 @@ final class AllergensPart implements SheetPart {
     return new Phrase.Words("allergen." + word, List.of());
   }
 
-  private static Block matrix(MarketAllergens allergens, Market market) {
+  private static Block matrix(Shown shown, MarketAllergens allergens, Market market) {
     Set<String> words = new LinkedHashSet<>();
     for (List<Listed> listed :
         List.of(allergens.contained(), allergens.mayContain(), allergens.onSite())) {
@@ -95,7 +95,7 @@ final class AllergensPart implements SheetPart {
             mark(allergens.contained(), word),
             mark(allergens.mayContain(), word),
             mark(allergens.onSite(), word),
-            sources(allergens, word)))
+            sources(shown, allergens, word)))
         .toList();
     return new Block.Grid(
         Phrase.words("allergens.caption", Phrase.given(market.name())),
@@ -114,23 +114,23 @@ final class AllergensPart implements SheetPart {
         : Phrase.given("–");
   }
 
-  private static Phrase sources(MarketAllergens allergens, String word) {
+  private static Phrase sources(Shown shown, MarketAllergens allergens, String word) {
     List<Phrase> names = allergens.contained().stream()
         .filter(one -> one.words().contains(word))
         .flatMap(one -> one.sources().stream())
-        .map(AllergensPart::title)
+        .map(use -> title(shown, use))
         .toList();
     return names.isEmpty() ? Phrase.nothing() : new Phrase.Listing(names);
   }
 
-  private static Phrase title(IngredientUse use) {
-    return Phrase.given(use.ingredient().map(i -> i.shownName()).orElse(Names.spaced(use.name())));
+  private static Phrase title(Shown shown, IngredientUse use) {
+    return new Phrase.Titled(shown.titles().of(use.name()), false);
   }
 
   /** What nobody has said of an ingredient is not known to be absent. */
-  private static Optional<Block> silent(Label label) {
+  private static Optional<Block> silent(Shown shown, Label label) {
     List<Phrase> names =
-        label.allergens().silent().stream().map(AllergensPart::title).toList();
+        label.allergens().silent().stream().map(use -> title(shown, use)).toList();
     return names.isEmpty()
         ? Optional.empty()
         : Optional.of(

@@ -47,7 +47,7 @@ final class AltitudePart implements SheetPart {
     List<Column> columns = new ArrayList<>();
     columns.add(Column.text("column.altitude"));
     cooks.forEach(cook -> columns.add(new Column(
-        Names.stage(cook.made().formula().formula().stage(cook.stage()).orElseThrow()),
+        Names.stage(cook.made().formula().formula().stage(cook.stage()).orElseThrow(), cook.made()),
         Column.Holds.FIGURE)));
     List<Row> rows = new ArrayList<>();
     for (int metres : METRES) {

@@ -1,5 +1,7 @@
 package dev.kettlemark.sheets;
 
+import dev.kettlemark.pictures.Picture;
+import dev.kettlemark.pictures.PictureKind;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -118,7 +120,12 @@ public sealed interface Block {
 
     @Override
     public Stream<SheetFigure> figures() {
-      return rows.stream().flatMap(row -> row.cells().stream()).flatMap(Phrase::figures);
+      return Stream.of(
+              Stream.of(caption),
+              columns.stream().map(Column::heading),
+              rows.stream().flatMap(row -> row.cells().stream()))
+          .flatMap(phrases -> phrases)
+          .flatMap(Phrase::figures);
     }
   }
 
@@ -180,8 +187,8 @@ public sealed interface Block {
     }
   }
 
-  /** The place of a picture that whoever publishes the sheet may fill, such as {@code flow}. */
-  record Picture(String name) implements Block {
+  /** A picture, which tells no figure that the rest of the sheet does not. */
+  record Drawing(PictureKind kind, Picture picture) implements Block {
     @Override
     public Stream<SheetFigure> figures() {
       return Stream.empty();

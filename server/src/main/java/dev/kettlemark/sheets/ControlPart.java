@@ -35,8 +35,7 @@ final class ControlPart implements SheetPart {
       }
       if (!rows.isEmpty()) {
         blocks.add(new Block.Grid(
-            Phrase.words(
-                "control.caption", Phrase.given(made.formula().formula().shownName())),
+            Phrase.words("control.caption", made.title()),
             List.of(
                 Column.text("column.step"),
                 Column.text("column.limit"),

@@ -1,5 +1,6 @@
 package dev.kettlemark.sheets;
 
+import dev.kettlemark.pictures.Picture;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,9 +19,38 @@ final class Element {
 
   /** Elements that start a line of their own in the file. */
   private static final Set<String> BLOCKS = Set.of(
-      "html", "head", "body", "meta", "title", "style", "script", "header", "main", "footer",
-      "section", "article", "h1", "h2", "h3", "p", "ul", "ol", "li", "dl", "div", "dt", "dd",
-      "table", "caption", "thead", "tbody", "tr", "th", "td", "figure");
+      "html",
+      "head",
+      "body",
+      "meta",
+      "title",
+      "style",
+      "script",
+      "header",
+      "main",
+      "footer",
+      "section",
+      "article",
+      "h1",
+      "h2",
+      "h3",
+      "p",
+      "ul",
+      "ol",
+      "li",
+      "dl",
+      "div",
+      "dt",
+      "dd",
+      "table",
+      "caption",
+      "thead",
+      "tbody",
+      "tr",
+      "th",
+      "td",
+      "figure",
+      "figcaption");
 
   private final String name;
   private final Map<String, String> attributes = new LinkedHashMap<>();
@@ -52,6 +82,12 @@ final class Element {
       throw new IllegalArgumentException("this would be read as markup");
     }
     inside.add(new Data(text));
+    return this;
+  }
+
+  /** A picture, which escapes the texts in it itself. */
+  Element picture(Picture picture) {
+    inside.add(new Data("\n" + picture.svg()));
     return this;
   }
 

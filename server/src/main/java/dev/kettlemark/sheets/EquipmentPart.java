@@ -50,11 +50,20 @@ final class EquipmentPart implements SheetPart {
     List<Phrase> points = new ArrayList<>();
     house.ifPresent(home -> tools.stream()
         .filter(name -> Tools.isTool(home, name))
-        .map(name -> Tools.described(home, name, shown.reader()))
+        .map(name -> described(shown, home, name))
         .forEach(points::add));
     measuring(shown, house, steps, points);
     hands(shown, steps, points);
     return points.isEmpty() ? List.of() : List.of(new Block.Points(points));
+  }
+
+  private static Phrase described(Shown shown, House home, String name) {
+    Phrase tool = Tools.described(home, name, shown.reader());
+    return home.vessel(name)
+        .filter(vessel -> shown.reader() == SheetReader.HOME)
+        .flatMap(vessel -> HomeVessels.size(shown, vessel))
+        .map(size -> Phrase.together(tool, size))
+        .orElse(tool);
   }
 
   private static Stream<String> names(Statement step) {

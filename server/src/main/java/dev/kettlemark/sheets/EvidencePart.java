@@ -35,7 +35,7 @@ final class EvidencePart implements SheetPart {
     List<Trial> trials = SwapsPart.trials(shown, made.name()).stream()
         .sorted(Comparator.comparing(trial -> trial.day().orElse(LocalDate.MIN)))
         .toList();
-    Phrase name = Phrase.given(made.formula().formula().shownName());
+    Phrase name = made.title();
     if (trials.isEmpty()) {
       lines.add(Phrase.sentence("evidence.none", name));
       return;

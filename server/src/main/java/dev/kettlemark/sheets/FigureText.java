@@ -17,19 +17,22 @@ final class FigureText {
   private static final double GROUPED_FROM = 10_000;
 
   private final Locale locale;
+  private final boolean isFahrenheitFirst;
   private final SheetReader reader;
   private final boolean isFahrenheitShown;
   private final Wording wording;
 
   FigureText(SheetRequest request, Wording wording) {
     this.locale = request.locale();
+    this.isFahrenheitFirst = isFahrenheitFirst(request);
     this.reader = request.reader();
     this.isFahrenheitShown = request.shows().contains("fahrenheit");
     this.wording = wording;
   }
 
-  private boolean isAmerican() {
-    return locale.getCountry().equals("US");
+  /** Whether a reader measures in °F before °C. */
+  static boolean isFahrenheitFirst(SheetRequest request) {
+    return request.locale().getCountry().equals("US");
   }
 
   /** The figure with its unit, its band or tolerance; why it is unknown is told beside it. */
@@ -86,7 +89,6 @@ final class FigureText {
         inFahrenheit(celsius.low()), inFahrenheit(celsius.best()), inFahrenheit(celsius.high()));
     String inCelsius = scale(figure, celsius, decimals(celsius, figure), 1) + THIN + "°C";
     String inFahrenheit = scale(figure, fahrenheit, 0, FAHRENHEIT_PER_CELSIUS) + THIN + "°F";
-    boolean isFahrenheitFirst = isAmerican();
     boolean isSecondShown = isFahrenheitFirst
         || isFahrenheitShown
         || (reader == SheetReader.CHEF && locale.getLanguage().equals("en"));
@@ -177,7 +179,7 @@ final class FigureText {
   }
 
   private String volume(SheetFigure figure, Reach reach) {
-    if (isAmerican()
+    if (isFahrenheitFirst
         && reader == SheetReader.HOME
         && figure.spread() == Spread.NONE
         && figure.basis() == SheetFigure.Basis.EXACT) {

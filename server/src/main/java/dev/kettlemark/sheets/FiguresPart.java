@@ -6,6 +6,7 @@ import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Quantity;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
+import dev.kettlemark.pictures.PictureKind;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Outcome;
@@ -50,11 +51,9 @@ final class FiguresPart implements SheetPart {
       wanted(made, "acidity")
           .ifPresent(wanted -> rows.add(row(
               "acidity", Phrase.value(wanted), Phrase.words("figures.not-modelled"), isWrittenOn)));
-      blocks.add(new Block.Grid(
-          Phrase.words("figures.caption", Phrase.given(made.formula().formula().shownName())),
-          columns,
-          rows));
+      blocks.add(new Block.Grid(Phrase.words("figures.caption", made.title()), columns, rows));
     }
+    blocks.addAll(SheetPictures.of(shown, PictureKind.SHARES));
     return blocks;
   }
 

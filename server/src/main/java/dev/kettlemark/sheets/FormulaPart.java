@@ -58,14 +58,13 @@ final class FormulaPart implements SheetPart {
       if (!own.isEmpty()) {
         rows.add(Row.group(
             Phrase.words(
-                "formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i))),
+                "formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i), made)),
             new Mark(made.name(), Mark.Kind.WEIGHED, i, 0)));
         rows.addAll(own);
       }
     }
     rows.add(total(shown, made, columns));
-    Phrase caption =
-        Phrase.words("formula.caption", Phrase.given(made.formula().formula().shownName()));
+    Phrase caption = Phrase.words("formula.caption", made.title());
     return new Block.Grid(caption, columns(shown), rows);
   }
 
@@ -126,7 +125,7 @@ final class FormulaPart implements SheetPart {
         made.formula().material(weighed.ingredient()).flatMap(Material::ingredient);
     List<Phrase> cells = new ArrayList<>();
     cells.add(Phrase.together(
-        Phrase.given(Names.full(weighed.ingredient(), made)),
+        Names.full(weighed.ingredient(), made),
         amount.line().at().map(at -> heat(id, at.value())).orElse(Phrase.nothing())));
     if (shown.isFor(SheetReader.CHEF, SheetReader.PRODUCTION)) {
       cells.add(Phrase.value(
@@ -293,7 +292,7 @@ final class FormulaPart implements SheetPart {
         .splits()
         .forEach(split -> notes.add(Phrase.sentence(
             split.charges() > 1 ? "formula.split" : "formula.bowl",
-            Phrase.given(Names.spaced(split.stage())),
+            Names.of(split.stage(), made, shown.reader()),
             Phrase.value(SheetFigure.exact(
                 made.name() + "." + split.stage() + ".in-bowl",
                 SheetUnit.GRAM,

@@ -41,7 +41,7 @@ final class KeepingPart implements SheetPart {
     for (Made made : shown.made()) {
       lines.add(Phrase.sentence(
           "keeping.activity",
-          Phrase.given(made.formula().formula().shownName()),
+          made.title(),
           Phrase.value(FiguresPart.activity(made.name(), made.figures()))));
     }
     lines.add(Phrase.sentence(shelf.isPresent() ? "keeping.how" : "keeping.how.none"));

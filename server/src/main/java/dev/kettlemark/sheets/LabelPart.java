@@ -3,6 +3,7 @@ package dev.kettlemark.sheets;
 import dev.kettlemark.labelling.IngredientList;
 import dev.kettlemark.labelling.Label;
 import dev.kettlemark.labelling.Market;
+import dev.kettlemark.labelling.Nutrition;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,6 +31,7 @@ final class LabelPart implements SheetPart {
       list.contains().ifPresent(contains -> lines.add(new Phrase.English(contains)));
       blocks.add(new Block.Heading(Phrase.words("label.market", Phrase.given(market.name()))));
       blocks.add(new Block.Lines(lines));
+      blocks.addAll(NutritionTable.of(Nutrition.of(label, market)));
       if (!list.notes().isEmpty()) {
         blocks.add(new Block.Points(list.notes().stream()
             .<Phrase>map(note -> new Phrase.English(note.replace("`", "")))

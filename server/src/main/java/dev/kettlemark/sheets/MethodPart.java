@@ -11,6 +11,7 @@ import dev.kettlemark.model.State;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Verb;
+import dev.kettlemark.pictures.PictureKind;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.sheets.Shown.Made;
@@ -30,16 +31,16 @@ final class MethodPart implements SheetPart {
   @Override
   public List<Block> of(Shown shown) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Picture("flow"));
     for (Made made : shown.made()) {
       if (shown.made().size() > 1) {
-        blocks.add(new Block.Heading(Phrase.given(made.formula().formula().shownName())));
+        blocks.add(new Block.Heading(made.title()));
       }
       for (int i = 0; i < made.process().stages().size(); i++) {
         stage(shown, made, i, blocks);
       }
     }
     finish(shown, blocks);
+    blocks.addAll(SheetPictures.of(shown, PictureKind.FLOW));
     return blocks;
   }
 
@@ -62,7 +63,7 @@ final class MethodPart implements SheetPart {
         Phrase.words(
             "formula.stage",
             Phrase.given(Integer.toString(index + 1)),
-            Phrase.together(Names.stage(stage), vessel)),
+            Phrase.together(Names.stage(stage, made), vessel)),
         Optional.of(new Mark(made.name(), Mark.Kind.STAGE, index, 0))));
     blocks.add(new Block.Steps(index + 1, steps));
   }
@@ -98,7 +99,8 @@ final class MethodPart implements SheetPart {
     Statement step = result.step();
     String id = made.name() + "." + stage.name() + "." + (index + 1);
     List<Phrase> remarks = new ArrayList<>();
-    step.text().ifPresent(text -> remarks.add(Phrase.sentence(Phrase.given(text.value()))));
+    step.text()
+        .ifPresent(text -> remarks.add(Phrase.sentence(made.titles().written(text.value()))));
     looks(shown, step, remarks);
     rate(made, result, id).ifPresent(rate -> remarks.add(Phrase.sentence("method.rate", rate)));
     result.merged().ifPresent(band -> {
@@ -173,8 +175,7 @@ final class MethodPart implements SheetPart {
             .filter(part -> !part.role().equals("centre"))
             .forEach(part -> part.material()
                 .ifPresent(name -> steps.add(new Block.Step(
-                    Phrase.sentence(
-                        "finish." + part.role(), Names.named(shown.titleOf(name.value()))),
+                    Phrase.sentence("finish." + part.role(), shown.named(name.value())),
                     List.of())))));
     if (!steps.isEmpty()) {
       int number =

@@ -2,7 +2,6 @@ package dev.kettlemark.sheets;
 
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.House;
-import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.State;
 import dev.kettlemark.model.Verb;
@@ -20,8 +19,7 @@ final class Names {
   static Phrase of(String word, Made made, SheetReader reader) {
     Optional<Stage> stage = made.formula().formula().stage(word);
     if (stage.isPresent()) {
-      return Phrase.words(
-          "name.stage", named(stage.get().title().orElseGet(() -> capital(spaced(word)))));
+      return Phrase.words("name.stage", new Phrase.Titled(made.titles().of(stage.get()), true));
     }
     Optional<Material> material = made.formula().material(word);
     if (material.isPresent()) {
@@ -41,41 +39,25 @@ final class Names {
 
   /** An ingredient or formula by its display name, without its grade where that is plain. */
   static Phrase material(String word, Made made) {
-    String full = full(word, made);
-    String brief = brief(full);
+    Title full = made.titles().of(word);
     boolean isPlain = made.formula().formula().amounts().stream()
         .map(line -> line.ingredient().value())
         .filter(other -> !other.equals(word))
-        .map(other -> full(other, made))
-        .noneMatch(other -> brief(other).equals(brief));
-    return named(isPlain ? brief : full);
-  }
-
-  private static String brief(String title) {
-    int comma = title.indexOf(',');
-    return comma < 0 ? title : title.substring(0, comma);
+        .noneMatch(other -> made.titles().of(other).brief().isLike(full.brief()));
+    return new Phrase.Titled(isPlain ? full.brief() : full, true);
   }
 
   /** The whole display name of something that is weighed. */
-  static String full(String word, Made made) {
-    return made.formula()
-        .material(word)
-        .flatMap(Material::ingredient)
-        .map(Ingredient::shownName)
-        .orElseGet(() -> capital(spaced(word)));
+  static Phrase full(String word, Made made) {
+    return new Phrase.Titled(made.titles().of(word), false);
   }
 
-  static Phrase stage(Stage stage) {
-    return Phrase.given(
-        stage.title().orElseGet(() -> capital(spaced(stage.name().value()))));
+  static Phrase stage(Stage stage, Made made) {
+    return new Phrase.Titled(made.titles().of(stage), false);
   }
 
   static Phrase state(State state) {
     return new Phrase.Marked(Phrase.words("state." + state.word()));
-  }
-
-  static Phrase named(String title) {
-    return new Phrase.Named(title);
   }
 
   static String spaced(String word) {

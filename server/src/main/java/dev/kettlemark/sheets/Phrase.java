@@ -18,14 +18,25 @@ public sealed interface Phrase {
   /** Words of the source, in whatever language it was written. */
   record Given(String text) implements Phrase {}
 
-  /** A name of the source inside a sentence: a capital that only opens its title is lowered. */
-  record Named(String title) implements Phrase {}
+  /**
+   * A display name.
+   *
+   * @param isInSentence whether a capital that only opens it is lowered
+   */
+  record Titled(Title title, boolean isInSentence) implements Phrase {}
 
   /** An explanation of the program in English, such as why something is unknown. */
   record English(String text) implements Phrase {}
 
   /** A figure. */
   record Value(SheetFigure figure) implements Phrase {}
+
+  /**
+   * A figure that a law has printed in a form of its own, such as one that is rounded to nothing.
+   *
+   * @param text empty for one that is unknown for a reason that is told elsewhere
+   */
+  record Printed(SheetFigure figure, String text) implements Phrase {}
 
   /** A day. */
   record Day(LocalDate date) implements Phrase {}
@@ -90,6 +101,9 @@ public sealed interface Phrase {
   default Stream<SheetFigure> figures() {
     if (this instanceof Value value) {
       return Stream.of(value.figure());
+    }
+    if (this instanceof Printed printed) {
+      return Stream.of(printed.figure());
     }
     return parts().stream().flatMap(Phrase::figures);
   }

@@ -44,6 +44,7 @@ final class RecipeData {
       author.addProperty("name", house);
       recipe.add("author", author);
     });
+    head.author().ifPresent(author -> recipe.addProperty("creditText", author));
     text(sheet, Part.Kind.ABOUT).ifPresent(about -> recipe.addProperty("description", about));
     amount(sheet).ifPresent(made -> recipe.addProperty("recipeYield", made));
     recipe.addProperty("recipeCategory", sheet.speech().text(Phrase.words("category")));

@@ -3,6 +3,7 @@ package dev.kettlemark.sheets;
 import dev.kettlemark.analysis.FormulaVersion;
 import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.model.Located;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
@@ -10,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,6 +27,7 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
    * What a sheet is of.
    *
    * @param name by which the source calls the subject
+   * @param titleIn the language of the title, where it is another than the sheet's
    * @param version as the source counts it
    * @param issuedFor the version that the sheet was declared for
    * @param isStale whether that is another one
@@ -34,6 +37,7 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
       SheetRequest request,
       String name,
       String title,
+      Optional<String> titleIn,
       Optional<String> code,
       Optional<String> version,
       Optional<LocalDate> since,
@@ -41,6 +45,7 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
       boolean isStale,
       Optional<String> house,
       Optional<String> status,
+      Optional<String> author,
       LocalDate day) {}
 
   public SheetContent {
@@ -63,10 +68,12 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
 
   private static Head head(Shown shown) {
     Optional<FormulaVersion> version = shown.version();
+    Locale locale = shown.request().locale();
     return new Head(
         shown.request(),
         shown.subject().name().value(),
-        shown.title(),
+        shown.title().in(locale),
+        Optional.of(shown.title()).filter(title -> title.isForeignIn(locale)).map(Title::language),
         shown.factWord("code"),
         version.flatMap(FormulaVersion::number).map(n -> Display.trimmed(n.doubleValue(), 3)),
         version.flatMap(FormulaVersion::since),
@@ -74,6 +81,12 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
         shown.isStale(),
         shown.house().map(house -> house.shownName()),
         shown.factWord("status"),
+        shown
+            .allFacts()
+            .flatMap(facts -> facts.first("author").stream())
+            .flatMap(line -> line.text().stream())
+            .map(Located::value)
+            .findFirst(),
         Lookup.today().ask(shown.snapshot()));
   }
 

@@ -11,9 +11,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A sheet as one page that holds all it needs and prints on A4 and US Letter. */
 public final class SheetHtml {
@@ -24,31 +24,57 @@ public final class SheetHtml {
 
   private final SheetContent sheet;
   private final Speech speech;
-  private final Map<String, String> pictures;
   private final boolean isMarked;
 
   /** The marks that stand already: a formula may be made twice for one product. */
   private final Set<Mark> marks = new HashSet<>();
 
-  private SheetHtml(SheetContent sheet, Map<String, String> pictures, boolean isMarked) {
+  private String pageStyle = PAGE_STYLE;
+
+  private SheetHtml(SheetContent sheet, boolean isMarked) {
     this.sheet = sheet;
     this.speech = sheet.speech();
-    this.pictures = pictures;
     this.isMarked = isMarked;
   }
 
   /** The page of a sheet. */
   public static String of(SheetContent sheet) {
-    return of(sheet, Map.of());
+    return new SheetHtml(sheet, false).page().page();
   }
 
   /**
-   * The page of a sheet with pictures.
+   * The page of a sheet for a paper, to be printed by a program that is told no size.
    *
-   * @param pictures addresses of pictures, such as {@code data:} ones, by the names of their places
+   * @param paper as CSS Paged Media Module Level 3, section 7.1, names it, such as {@code A4}
    */
-  public static String of(SheetContent sheet, Map<String, String> pictures) {
-    return new SheetHtml(sheet, pictures, false).page().page();
+  public static String onPaper(SheetContent sheet, String paper) {
+    SheetHtml html = new SheetHtml(sheet, false);
+    html.pageStyle =
+        PAGE_STYLE + "@page { size: " + paper + "; @bottom-left { content: \"" + quoted(html.mark())
+            + "\"; font: 8pt \"Liberation Serif\", Georgia, serif; color: #444; } }\n";
+    return html.page().page();
+  }
+
+  /** By what a page that has fallen out of its sheet is known. */
+  private String mark() {
+    String marks = TitleBlock.marks(sheet).stream()
+        .limit(2)
+        .map(speech::text)
+        .collect(Collectors.joining(" · "));
+    return marks.isEmpty() ? sheet.head().title() : marks + " · " + sheet.head().title();
+  }
+
+  /** A CSS string, in which whatever is no letter or figure is escaped: CSS Syntax Level 3, 4.3.7. */
+  private static String quoted(String text) {
+    StringBuilder quoted = new StringBuilder();
+    text.codePoints().forEach(c -> {
+      if (Character.isLetterOrDigit(c) || c == ' ') {
+        quoted.appendCodePoint(c);
+      } else {
+        quoted.append('\\').append(Integer.toHexString(c)).append(' ');
+      }
+    });
+    return quoted.toString();
   }
 
   /**
@@ -56,7 +82,7 @@ public final class SheetHtml {
    * {@link Mark}.
    */
   public static String fragment(SheetContent sheet) {
-    return new SheetHtml(sheet, Map.of(), true).fragment().markup();
+    return new SheetHtml(sheet, true).fragment().markup();
   }
 
   /** The look of what stands in a sheet; it asks for the colours {@code --ink}, {@code --soft} and so on. */
@@ -87,11 +113,11 @@ public final class SheetHtml {
                     .with("name", "viewport")
                     .with("content", "width=device-width, initial-scale=1"),
                 Element.of("title").text(head.title()),
-                Element.of("style").data("\n" + PAGE_STYLE + STYLE),
+                Element.of("style").data("\n" + pageStyle + STYLE),
                 RecipeData.element(sheet)),
         Element.of("body")
             .with("class", head.request().reader().word())
-            .add(title(), parts(Element.of("main")), foot()));
+            .add(title(), parts(Element.of("main")).add(foot())));
   }
 
   private Element title() {
@@ -99,7 +125,9 @@ public final class SheetHtml {
     Element marks = Element.of("p").with("class", "marks");
     TitleBlock.marks(sheet).forEach(mark -> marks.add(Element.of("span").addAll(runs(mark))));
     header.add(marks);
-    header.add(Element.of("h1").text(sheet.head().title()));
+    Element heading = Element.of("h1");
+    sheet.head().titleIn().ifPresent(language -> heading.with("lang", language));
+    header.add(heading.text(sheet.head().title()));
     header.add(Element.of("p").with("class", "reader").addAll(runs(TitleBlock.reader(sheet))));
     TitleBlock.stamp(sheet)
         .forEach(stamp -> header.add(Element.of("p")
@@ -155,7 +183,7 @@ public final class SheetHtml {
     if (block instanceof Block.Terms terms) {
       return terms(terms);
     }
-    return block instanceof Block.Grid grid ? table(grid) : picture((Block.Picture) block);
+    return block instanceof Block.Grid grid ? table(grid) : picture((Block.Drawing) block);
   }
 
   private Element steps(Block.Steps steps) {
@@ -230,15 +258,14 @@ public final class SheetHtml {
     return column.holds().name().toLowerCase(Locale.ROOT);
   }
 
-  private Element picture(Block.Picture picture) {
-    Element figure =
-        Element.of("figure").with("class", "picture").with("data-picture", picture.name());
-    String address = pictures.getOrDefault(picture.name(), "");
-    return address.isEmpty()
-        ? figure.with("hidden", "hidden")
-        : figure.add(Element.of("img")
-            .with("src", address)
-            .with("alt", speech.text(Phrase.words("picture." + picture.name()))));
+  /** Pictures speak English, whatever the language of the sheet. */
+  private Element picture(Block.Drawing drawing) {
+    String word = drawing.kind().word();
+    return Element.of("figure")
+        .with("class", "picture " + word)
+        .add(
+            Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))),
+            Element.of("div").with("lang", "en").picture(drawing.picture()));
   }
 
   private List<Element> runs(Phrase phrase) {
@@ -248,7 +275,7 @@ public final class SheetHtml {
         case PLAIN -> Element.of("span");
         case MARKED -> Element.of("em");
         case FIGURE -> figure(run);
-        case ENGLISH -> Element.of("span").with("lang", "en");
+        case FOREIGN -> Element.of("span").with("lang", run.language().orElse("en"));
       };
       elements.add(element.text(run.text()));
     }

@@ -31,6 +31,7 @@ public final class SheetJson {
     json.addProperty("issuedFor", head.issuedFor().orElse(null));
     json.addProperty("stale", head.isStale());
     json.addProperty("status", head.status().orElse(null));
+    json.addProperty("author", head.author().orElse(null));
     json.addProperty("house", head.house().orElse(null));
     json.addProperty("madeOutOn", head.day().toString());
     json.addProperty("reader", head.request().reader().word());

@@ -36,7 +36,7 @@ public final class SheetMarkdown {
   }
 
   private void block(Block block) {
-    if (block instanceof Block.Picture) {
+    if (block instanceof Block.Drawing) {
       return;
     }
     out.append("\n");

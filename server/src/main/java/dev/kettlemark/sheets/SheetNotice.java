@@ -30,8 +30,8 @@ public final class SheetNotice {
   private static void spoken(Element notice, Speech speech, Phrase phrase) {
     for (Run run : speech.runs(phrase)) {
       Element span = Element.of("span");
-      notice.add(
-          (run.kind() == Run.Kind.ENGLISH ? span.with("lang", "en") : span).text(run.text()));
+      run.language().ifPresent(language -> span.with("lang", language));
+      notice.add(span.text(run.text()));
     }
   }
 

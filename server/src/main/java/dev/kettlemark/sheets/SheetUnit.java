@@ -17,6 +17,9 @@ public enum SheetUnit {
   RELATIVE_HUMIDITY("%RH"),
   WATER_ACTIVITY("aw"),
   PH("pH"),
+  MILLIGRAM("mg"),
+  KILOJOULE("kJ"),
+  KILOCALORIE("kcal"),
   PRICE("price"),
   NUMBER("");
 

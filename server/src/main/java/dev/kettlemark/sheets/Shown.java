@@ -51,11 +51,18 @@ record Shown(
     Optional<Pieces> pieces) {
 
   /** A formula with the batch that is made of it. */
-  record Made(ComputedFormula formula, Scaling scaling, ProcessResult process) {
+  record Made(ComputedFormula formula, Scaling scaling, ProcessResult process, Titles titles) {
 
-    static Made of(ComputedFormula formula, Scaling scaling) {
+    static Made of(Snapshot snapshot, ComputedFormula formula, Scaling scaling) {
       return new Made(
-          formula, scaling, formula.processWith(Mass.ofGrams(scaling.batch().doubleValue())));
+          formula,
+          scaling,
+          formula.processWith(Mass.ofGrams(scaling.batch().doubleValue())),
+          Titles.of(snapshot, formula.kitchen().house()));
+    }
+
+    Phrase title() {
+      return new Phrase.Titled(titles.of(name()), false);
     }
 
     /** How the finished mass of this very batch eats and keeps. */
@@ -122,7 +129,7 @@ record Shown(
             formula.formula(),
             Labels.label(snapshot, entry),
             Optional.empty(),
-            List.of(Made.of(formula, scaling)),
+            List.of(Made.of(snapshot, formula, scaling)),
             order.map(o -> pieces(o, scaling, request))));
   }
 
@@ -185,7 +192,7 @@ record Shown(
         if (need.scaling() instanceof Outcome.Unknown<Scaling> unknown) {
           return unknown.retyped();
         }
-        need.scaling().ifKnown(scaling -> made.add(Made.of(formula.get(), scaling)));
+        need.scaling().ifKnown(scaling -> made.add(Made.of(snapshot, formula.get(), scaling)));
       }
     }
     return Outcome.known(new Shown(
@@ -255,17 +262,23 @@ record Shown(
         .findFirst();
   }
 
-  /** The display name of a material of the library. */
-  String titleOf(String name) {
-    return snapshot
-        .library()
-        .find(Kind.MATERIAL, name)
-        .flatMap(Entry::declaration)
-        .map(Declaration::shownName)
-        .orElseGet(() -> Names.spaced(name));
+  Titles titles() {
+    return Titles.of(snapshot, house());
   }
 
-  String title() {
-    return request.issue().title().orElseGet(subject::shownName);
+  /** What a material of the library is called in a sentence. */
+  Phrase named(String name) {
+    return new Phrase.Titled(titles().of(name), true);
+  }
+
+  Title title() {
+    // A variant's formula bears the facts of its parent, and with them its names.
+    Declaration declared = entry.declaration().orElse(subject);
+    return request.issue().title().map(titles()::plain).orElseGet(() -> titles().of(declared));
+  }
+
+  /** The notes of the subject, and a step's words, in the reader's language where there are some. */
+  List<Phrase> notes() {
+    return titles().notes(facts(), request.locale());
   }
 }

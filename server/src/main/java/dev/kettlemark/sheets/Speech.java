@@ -61,20 +61,24 @@ public final class Speech {
       speak(words, runs);
     } else if (phrase instanceof Phrase.Given given) {
       runs.add(Run.plain(given.text()));
-    } else if (phrase instanceof Phrase.Named named) {
-      runs.add(Run.plain(inSentence(named.title())));
+    } else if (phrase instanceof Phrase.Titled titled) {
+      runs.add(run(titled));
     } else if (phrase instanceof Phrase.English english) {
-      runs.add(new Run(
-          english.text(), isEnglish() ? Run.Kind.PLAIN : Run.Kind.ENGLISH, Optional.empty()));
+      runs.add(
+          isEnglish()
+              ? Run.plain(english.text())
+              : Run.foreign(english.text(), Locale.ENGLISH.getLanguage()));
     } else if (phrase instanceof Phrase.Value value) {
       speak(value.figure(), runs);
+    } else if (phrase instanceof Phrase.Printed printed) {
+      String text = printed.text().isEmpty() ? figures.of(printed.figure()) : printed.text();
+      runs.add(Run.figure(text, printed.figure()));
     } else if (phrase instanceof Phrase.Day day) {
       runs.add(Run.plain(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
           .withLocale(locale)
           .format(day.date())));
     } else if (phrase instanceof Phrase.Marked marked) {
-      runs(marked.phrase())
-          .forEach(run -> runs.add(new Run(run.text(), Run.Kind.MARKED, run.figure())));
+      runs(marked.phrase()).forEach(run -> runs.add(run.marked()));
     } else if (phrase instanceof Phrase.Together together) {
       joined(together.phrases(), " ", " ", runs);
     } else if (phrase instanceof Phrase.Listing listing) {
@@ -82,6 +86,15 @@ public final class Speech {
     } else if (phrase instanceof Phrase.Sentence sentence) {
       speak(sentence, runs);
     }
+  }
+
+  private Run run(Phrase.Titled titled) {
+    Title title = titled.title();
+    String text = title.in(locale);
+    if (title.isForeignIn(locale)) {
+      return Run.foreign(text, title.language());
+    }
+    return Run.plain(titled.isInSentence() ? inSentence(text) : text);
   }
 
   private void speak(Phrase.Words words, List<Run> runs) {
@@ -102,7 +115,7 @@ public final class Speech {
   }
 
   private void speak(SheetFigure figure, List<Run> runs) {
-    runs.add(new Run(figures.of(figure), Run.Kind.FIGURE, Optional.of(figure)));
+    runs.add(Run.figure(figures.of(figure), figure));
     if (figure.reach() instanceof Outcome.Unknown<SheetFigure.Reach> unknown) {
       runs.add(Run.plain(": "));
       if (!isEnglish()) {

@@ -29,7 +29,7 @@ final class SwapsPart implements SheetPart {
     for (Made made : shown.made()) {
       for (Variant variant : variants(shown, made.name())) {
         int trials = trials(shown, variant.name().value()).size();
-        Phrase title = Phrase.given(variant.shownName());
+        Phrase title = new Phrase.Titled(shown.titles().of(variant), false);
         points.add(
             trials == 0
                 ? Phrase.sentence("swaps.untested", title)

@@ -6,6 +6,7 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.model.Verb;
+import dev.kettlemark.pictures.PictureKind;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
 import dev.kettlemark.sheets.Shown.Made;
@@ -47,7 +48,6 @@ final class TimePart implements SheetPart {
         }
       }
     }
-    blocks.add(new Block.Picture("time"));
     if (shown.reader() != SheetReader.HOME) {
       blocks.add(new Block.Grid(
           Phrase.words("time.caption"),
@@ -58,6 +58,7 @@ final class TimePart implements SheetPart {
           rows));
     }
     blocks.add(new Block.Lines(lines(shown, active, passive)));
+    blocks.addAll(SheetPictures.of(shown, PictureKind.TIME));
     return blocks;
   }
 
@@ -111,7 +112,7 @@ final class TimePart implements SheetPart {
   }
 
   /** When the foam is started, so that it is ready as the syrup that is poured into it is. */
-  private static Optional<Phrase> whisk(Made made) {
+  static Optional<Phrase> whisk(Made made) {
     for (StageResult stage : made.process().stages()) {
       for (var result : stage.steps()) {
         Statement step = result.step();

@@ -10,7 +10,7 @@ final class TitleBlock {
 
   private TitleBlock() {}
 
-  /** Code, version, day, status and house. */
+  /** Code, version, day, status, author and house. */
   static List<Phrase> marks(SheetContent sheet) {
     Head head = sheet.head();
     List<Phrase> marks = new ArrayList<>();
@@ -19,6 +19,7 @@ final class TitleBlock {
         .ifPresent(version -> marks.add(Phrase.words("head.version", Phrase.given(version))));
     head.since().ifPresent(day -> marks.add(new Phrase.Day(day)));
     head.status().ifPresent(status -> marks.add(new Phrase.Words("status." + status, List.of())));
+    head.author().ifPresent(author -> marks.add(Phrase.words("head.author", Phrase.given(author))));
     head.house().ifPresent(house -> marks.add(Phrase.given(house)));
     return marks;
   }

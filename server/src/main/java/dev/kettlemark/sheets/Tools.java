@@ -59,7 +59,11 @@ final class Tools {
     return Phrase.together(all.toArray(Phrase[]::new));
   }
 
+  /** A home cook has other vessels than the house; what they must hold is told by {@link HomeVessels}. */
   private static void vessel(String id, House.Vessel vessel, SheetReader reader, List<Phrase> all) {
+    if (reader == SheetReader.HOME) {
+      return;
+    }
     vessel
         .holds()
         .ifPresent(volume ->

@@ -43,6 +43,8 @@ final class TroublePart implements SheetPart {
       grain(made, rows);
       damp(shown, made, rows);
       foam(made, rows);
+      MassTrouble.tell(made, rows);
+      HandlingTrouble.tell(made, rows);
     }
     if (rows.isEmpty()) {
       return List.of();
@@ -112,7 +114,15 @@ final class TroublePart implements SheetPart {
         .compute());
   }
 
+  /** A fondant grains by intent; that is no trouble of it. */
+  static boolean isMeantToGrain(Made made) {
+    return made.formula().formula().facts().says("texture", "short");
+  }
+
   private static void grain(Made made, List<Row> rows) {
+    if (isMeantToGrain(made)) {
+      return;
+    }
     made.figures()
         .ifKnown(figures ->
             Outcome.both(figures.doctorShare(), figures.supersaturation(), (doctor, beyond) -> {
@@ -164,6 +174,12 @@ final class TroublePart implements SheetPart {
                     Phrase.value(SheetFigure.written(
                         "house.humidity", SheetUnit.RELATIVE_HUMIDITY, 100 * h, 0))))
                 .orElseGet(() -> Phrase.sentence("trouble.sticky.act.pack"))));
+      }
+      if (humidity.filter(h -> activity.low().fraction() > h).isPresent()) {
+        rows.add(Row.of(
+            Phrase.sentence("trouble.dry"),
+            Phrase.sentence("trouble.dry.cause", own),
+            Phrase.sentence("trouble.dry.act")));
       }
     });
   }

@@ -59,9 +59,7 @@ final class YieldPart implements SheetPart {
   private static void made(Shown shown, Made made, List<Block.Term> terms) {
     Scaling scaling = made.scaling();
     String name = made.name();
-    Phrase of = shown.made().size() > 1
-        ? Names.named(made.formula().formula().shownName())
-        : Phrase.nothing();
+    Phrase of = shown.made().size() > 1 ? shown.named(made.name()) : Phrase.nothing();
     terms.add(term("yield.charge", Phrase.value(charge(made)), of));
     if (shown.reader() != SheetReader.HOME) {
       terms.add(term("yield.cooked", Phrase.value(cooked(made)), of));
@@ -130,7 +128,8 @@ final class YieldPart implements SheetPart {
             ? Phrase.words("yield.spare", on)
             : Phrase.nothing();
         terms.add(new Block.Term(
-            Phrase.given(shown.titleOf(need.material())), Phrase.together(all, spare)));
+            new Phrase.Titled(shown.titles().of(need.material()), false),
+            Phrase.together(all, spare)));
       }
     }
   }

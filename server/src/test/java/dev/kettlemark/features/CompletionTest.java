@@ -209,8 +209,8 @@ class CompletionTest {
 
   @Test
   void offersFactsNotWrittenYetFirst() {
-    completion.check("formula a\n  accept 1\n  batch 1 g\n  <|>", "basis", "caution", "claim");
-    completion.check("variant a of nougat\n  <|>", "accept", "add", "basis");
+    completion.check("formula a\n  accept 1\n  batch 1 g\n  <|>", "author", "basis", "caution");
+    completion.check("variant a of nougat\n  <|>", "accept", "add", "author");
     completion.check("sheet a of nougat\n  <|>", "makes", "note", "show");
   }
 

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -170,5 +171,82 @@ class SheetFiguresTest {
     }
     assertTrue(read >= 4, "only " + read);
     assertTrue(SheetHtml.of(sheet).contains("300 ± 1.8\u202f°F (149 ± 1\u202f°C)"));
+  }
+
+  /**
+   * By hand from the prices of the samples, which are invented: a dome's coat is 5.14 g of couverture at
+   * 12.40 per kg, and each of 120 domes bears a part of the whole batch of caramel.
+   */
+  @Test
+  void costsAPieceWithItsCoat() {
+    Map<String, Double> figures = inJson(sheet("caramel-dome", SheetReader.PRODUCTION, "en-GB"));
+    double coat = 120 * (12 / 0.7 - 12) * 12.40 / 1000;
+    assertEquals(coat, figures.getOrDefault("need.couverture-milk-38.cost", Double.NaN), 1e-6);
+    double caramel = figures.getOrDefault("chewy-caramel.cost", Double.NaN);
+    assertEquals((coat + caramel) / 120, figures.getOrDefault("cost.piece", Double.NaN), 1e-9);
+  }
+
+  /** A bar without a price for its raspberries is bounded from below, and not given a cost. */
+  @Test
+  void boundsACostThatIsNotKnownFromBelow() {
+    SheetContent sheet = sheet("orchard-bar-42", SheetReader.PRODUCTION, "en-GB");
+    Map<String, Double> figures = inJson(sheet);
+    assertFalse(figures.containsKey("cost.piece"));
+    assertTrue(figures.getOrDefault("cost.piece.least", 0.0) > 0.1);
+    assertTrue(SheetMarkdown.of(sheet).contains("nobody has stated a price of raspberry pieces"));
+  }
+
+  /** Regulation (EU) No 1169/2011, annex XIV: 17 kJ and 4 kcal for a gram of carbohydrate; from memory. */
+  @Test
+  void printsTheEnergyOfEachMarketByItsOwnFactors() {
+    Snapshot sugar = SheetBench.of("""
+        house quay "Quay"
+          altitude  0 m
+          market    EU, US
+
+        ingredient pure-sugar "Pure sugar"
+          form      crystals
+          contains  100.00 % sucrose
+          label     "sugar"
+
+        formula lump "Lump"
+          percent   of charge
+          batch     1000 g
+          makes     50 pieces of 20 g
+
+        stage mix
+          100.00 %  pure-sugar
+          mix       pure-sugar
+        """);
+    Map<String, Double> figures = inJson(
+        SheetBench.sheet(sugar, SheetBench.request("lump", SheetReader.PRODUCTION, "en-GB")));
+    assertEquals(1700, figures.getOrDefault("nutrition.eu.energy.kj.in-100-g", 0.0), 1e-9);
+    assertEquals(400, figures.getOrDefault("nutrition.eu.energy.kcal.in-100-g", 0.0), 1e-9);
+    assertEquals(80, figures.getOrDefault("nutrition.eu.energy.kcal.in-piece", 0.0), 1e-9);
+    assertEquals(400, figures.getOrDefault("nutrition.us.calories.kcal.in-100-g", 0.0), 1e-9);
+  }
+
+  /** A chef and a home cook are told of five troubles at least where the figures speak for them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"heather-nougat", "caramel-dome", "raspberry-jelly", "peanut-brittle"})
+  void tellsOfEnoughTrouble(String name) {
+    for (SheetReader reader : List.of(SheetReader.CHEF, SheetReader.HOME)) {
+      long rows = sheet(name, reader, "en-GB").part(Part.Kind.TROUBLE).stream()
+          .flatMap(part -> part.blocks().stream())
+          .flatMap(block ->
+              block instanceof Block.Grid grid ? grid.rows().stream() : Stream.<Block.Row>empty())
+          .count();
+      assertTrue(rows >= 5, name + " " + rows);
+    }
+  }
+
+  /** Fondant grains by intent, and a home cook has no pan of nine litres. */
+  @Test
+  void saysNothingThatIsNoTroubleOrNotAtHome() {
+    String fondant = SheetMarkdown.of(sheet("white-fondant", SheetReader.HOME, "en-GB"));
+    assertFalse(fondant.contains("Grains in store"));
+    assertTrue(fondant.contains("Coarse on the tongue"));
+    assertFalse(
+        SheetMarkdown.of(sheet("caramel-dome", SheetReader.HOME, "en-GB")).contains("holding 9"));
   }
 }

@@ -8,6 +8,8 @@ import com.google.gson.JsonObject;
 import dev.kettlemark.Pinned;
 import dev.kettlemark.library.Snapshot;
 import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -15,6 +17,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -53,6 +56,7 @@ class SheetHtmlTest {
         "version",
         "datePublished",
         "author",
+        "creditText",
         "description",
         "recipeYield",
         "recipeCategory",
@@ -87,6 +91,69 @@ class SheetHtmlTest {
         assertTrue(((Element) heads.item(j)).hasAttribute("scope"));
       }
     }
+  }
+
+  /** Pictures by reader: the chef sees flow and heat, the line flow and shares, the bench none. */
+  @ParameterizedTest
+  @CsvSource({
+    "CHEF, en-GB, flow time",
+    "HOME, en-GB, time",
+    "HOME, en-US, ''",
+    "PRODUCTION, en-GB, flow shares",
+    "BENCH, en-GB, ''"
+  })
+  void showsTheReadersPictures(SheetReader reader, String tag, String kinds) {
+    Document page = parse(
+        SheetHtml.of(SheetBench.sheet(SAMPLES, SheetBench.request("heather-nougat", reader, tag))));
+    List<String> shown = new ArrayList<>();
+    NodeList figures = page.getElementsByTagName("figure");
+    for (int i = 0; i < figures.getLength(); i++) {
+      Element figure = (Element) figures.item(i);
+      shown.add(figure.getAttribute("class").replace("picture ", ""));
+      Element svg = (Element) figure.getElementsByTagName("svg").item(0);
+      assertEquals("img", svg.getAttribute("role"));
+      for (String name : svg.getAttribute("aria-labelledby").split(" ")) {
+        assertTrue(ids(page).contains(name), name);
+      }
+      assertTrue(
+          svg.getElementsByTagName("desc").item(0).getTextContent().contains("foam"),
+          "what it shows is also said");
+    }
+    assertEquals(kinds, String.join(" ", shown));
+  }
+
+  /** HTML allows each id once: HTML Living Standard, section 3.2.6, from memory. */
+  @ParameterizedTest
+  @EnumSource(SheetReader.class)
+  void noIdStandsTwiceOnAPage(SheetReader reader) {
+    for (String name : List.of("heather-nougat", "caramel-dome", "orchard-bar-42")) {
+      List<String> ids = ids(parse(
+          SheetHtml.of(SheetBench.sheet(SAMPLES, SheetBench.request(name, reader, "en-GB")))));
+      assertEquals(ids.size(), new HashSet<>(ids).size(), ids.toString());
+    }
+  }
+
+  /** A picture shows the very batch of its sheet: 12 domes, and no more couverture than they need. */
+  @Test
+  void drawsTheBatchOfTheSheet() {
+    String page = SheetHtml.of(SheetBench.sheet(
+        SAMPLES,
+        SheetBench.request("caramel-dome", SheetReader.CHEF, "en-GB")
+            .making(SheetBench.pieces(12))));
+    assertTrue(page.contains(">12 pieces</text>"));
+    assertTrue(page.contains(">centre, 12.0 g a piece</text>"));
+  }
+
+  private static List<String> ids(Document page) {
+    NodeList all = page.getElementsByTagName("*");
+    List<String> ids = new ArrayList<>();
+    for (int i = 0; i < all.getLength(); i++) {
+      Element one = (Element) all.item(i);
+      if (one.hasAttribute("id")) {
+        ids.add(one.getAttribute("id"));
+      }
+    }
+    return ids;
   }
 
   @Test
