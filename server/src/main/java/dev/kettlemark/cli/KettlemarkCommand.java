@@ -77,6 +77,7 @@ final class KettlemarkCommand {
     line.addSubcommand(new TrialsCommand(terminal));
     line.addSubcommand(new UsedCommand(terminal));
     line.addSubcommand(new ChangesCommand(terminal));
+    line.addSubcommand(new CompareCommand(terminal, root::paint));
     line.addSubcommand(AnswerCommand.commandLine(terminal, root::paint));
     line.addSubcommand(new FormatCommand(terminal, root::paint));
     line.addSubcommand(new ExplainCommand(terminal, root::paint));

@@ -16,7 +16,7 @@ public sealed interface Block {
       lines = List.copyOf(lines);
     }
 
-    static Lines of(Phrase... lines) {
+    public static Lines of(Phrase... lines) {
       return new Lines(List.of(lines));
     }
 
@@ -114,11 +114,11 @@ public sealed interface Block {
       BLANK
     }
 
-    static Column text(String key) {
+    public static Column text(String key) {
       return new Column(Phrase.words(key), Holds.TEXT);
     }
 
-    static Column figure(String key) {
+    public static Column figure(String key) {
       return new Column(Phrase.words(key), Holds.FIGURE);
     }
 
@@ -141,11 +141,11 @@ public sealed interface Block {
       cells = List.copyOf(cells);
     }
 
-    static Row of(Phrase... cells) {
+    public static Row of(Phrase... cells) {
       return new Row(List.of(cells), Rank.PLAIN);
     }
 
-    static Row group(Phrase heading) {
+    public static Row group(Phrase heading) {
       return new Row(List.of(heading), Rank.GROUP);
     }
 

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * An element of a page that is HTML and well-formed XML at once.
@@ -12,7 +14,7 @@ import java.util.Set;
  * <p>Text and attributes only come in by methods that escape them, so that no text of a source can become
  * markup.
  */
-final class Element {
+public final class Element {
 
   private static final Set<String> VOID = Set.of("meta", "br", "col", "hr", "img");
 
@@ -20,7 +22,7 @@ final class Element {
   private static final Set<String> BLOCKS = Set.of(
       "html", "head", "body", "meta", "title", "style", "script", "header", "main", "footer",
       "section", "article", "h1", "h2", "h3", "p", "ul", "ol", "li", "dl", "div", "dt", "dd",
-      "table", "caption", "thead", "tbody", "tr", "th", "td", "figure");
+      "nav", "table", "caption", "thead", "tbody", "tr", "th", "td", "figure");
 
   private final String name;
   private final Map<String, String> attributes = new LinkedHashMap<>();
@@ -32,22 +34,22 @@ final class Element {
     this.name = name;
   }
 
-  static Element of(String name) {
+  public static Element of(String name) {
     return new Element(name);
   }
 
-  Element with(String attribute, String value) {
+  public Element with(String attribute, String value) {
     attributes.put(attribute, value);
     return this;
   }
 
-  Element text(String text) {
+  public Element text(String text) {
     inside.add(text);
     return this;
   }
 
   /** Data of a kind that has no markup in it; it must have escaped what would be some. */
-  Element data(String text) {
+  public Element data(String text) {
     if (text.matches("(?s).*[<&].*")) {
       throw new IllegalArgumentException("this would be read as markup");
     }
@@ -55,13 +57,27 @@ final class Element {
     return this;
   }
 
-  Element add(Element... elements) {
+  public Element add(Element... elements) {
     inside.addAll(List.of(elements));
     return this;
   }
 
-  Element addAll(List<Element> elements) {
+  public Element addAll(List<Element> elements) {
     inside.addAll(elements);
+    return this;
+  }
+
+  /** The first element of a name directly inside. */
+  Optional<Element> child(String wanted) {
+    return inside.stream()
+        .flatMap(one -> one instanceof Element element ? Stream.of(element) : Stream.empty())
+        .filter(element -> element.name.equals(wanted))
+        .findFirst();
+  }
+
+  /** Puts elements before what stands inside at a place. */
+  Element insert(int place, Element... elements) {
+    inside.addAll(place, List.of(elements));
     return this;
   }
 
@@ -70,7 +86,7 @@ final class Element {
   }
 
   /** The whole page. */
-  String page() {
+  public String page() {
     StringBuilder out = new StringBuilder("<!DOCTYPE html>\n");
     write(out);
     return out.append('\n').toString();

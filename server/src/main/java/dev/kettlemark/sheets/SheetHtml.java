@@ -41,6 +41,23 @@ public final class SheetHtml {
     return new SheetHtml(sheet, pictures).page().page();
   }
 
+  /** The page of a sheet among others, such as those of a site. */
+  public static String of(SheetContent sheet, Frame frame) {
+    SheetHtml html = new SheetHtml(sheet, Map.of());
+    return frame.around(html.page());
+  }
+
+  /** Blocks as they stand on a sheet, for another page that looks like one. */
+  static List<Element> blocks(SheetContent page, List<Block> blocks) {
+    SheetHtml html = new SheetHtml(page, Map.of());
+    return blocks.stream().map(html::block).toList();
+  }
+
+  /** The look of all pages. */
+  static String style() {
+    return STYLE;
+  }
+
   private Element page() {
     Head head = sheet.head();
     String language = head.request().locale().toLanguageTag();

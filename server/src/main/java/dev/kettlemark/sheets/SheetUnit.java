@@ -18,6 +18,10 @@ public enum SheetUnit {
   WATER_ACTIVITY("aw"),
   PH("pH"),
   PRICE("price"),
+  /** A difference of percentages. */
+  POINT("points"),
+  /** A difference of temperatures. */
+  DEGREE("K"),
   NUMBER("");
 
   private final String symbol;
