@@ -4,6 +4,7 @@ import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.cards.Exchange.Amount;
 import dev.kettlemark.cards.Judgement.Status;
 import dev.kettlemark.library.Lookup;
+import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.sheets.Block;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
@@ -13,10 +14,11 @@ import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Reach;
 import dev.kettlemark.sheets.SheetUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Lays a comparison out as a page. */
 public final class ComparisonPage {
@@ -94,7 +96,7 @@ public final class ComparisonPage {
   }
 
   /** Counted, not chosen. */
-  private static Phrase conclusion(List<Judgement> judgements) {
+  static Phrase conclusion(List<Judgement> judgements) {
     Phrase all = count("all", judgements.size());
     Phrase kept = count("kept", of(judgements, Status.KEPT));
     Phrase moves = count("moves", of(judgements, Status.MOVES));
@@ -219,12 +221,7 @@ public final class ComparisonPage {
             Phrase.nothing()));
       }
     }
-    List<Phrase> unknown = both.figures().stream()
-        .flatMap(pair -> Stream.of(pair.first(), pair.second())
-            .filter(figure -> !figure.reach().isKnown())
-            .map(figure -> Phrase.words("told.unknown", Told.name(pair), Phrase.value(figure))))
-        .distinct()
-        .toList();
+    List<Phrase> unknown = unknown();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Grid(
         Phrase.words("compare.figures.caption"),
@@ -240,8 +237,23 @@ public final class ComparisonPage {
     return new Leaf.Section("figures", Phrase.words("compare.figures"), blocks);
   }
 
+  /** Why figures are unknown, each reason once. */
+  private List<Phrase> unknown() {
+    Map<String, Phrase> reasons = new LinkedHashMap<>();
+    for (Pair pair : both.figures()) {
+      for (SheetFigure figure : List.of(pair.first(), pair.second())) {
+        if (figure.reach() instanceof Outcome.Unknown<Reach> why) {
+          reasons.putIfAbsent(
+              pair.word() + " " + why.because(),
+              Phrase.words("told.unknown", Told.name(pair), Phrase.value(figure)));
+        }
+      }
+    }
+    return List.copyOf(reasons.values());
+  }
+
   /** A reason is too long for a table; it stands below. */
-  private static Phrase known(SheetFigure figure) {
+  static Phrase known(SheetFigure figure) {
     return figure.reach().isKnown() ? Phrase.value(figure) : Phrase.words("figure.unknown");
   }
 

@@ -20,6 +20,7 @@ final class PageStyle {
       .leaf #verdict, .leaf #answer { border-left: 4px solid var(--ink); padding-left: .9rem; break-inside: avoid; }
       .leaf #verdict h2, .leaf #answer h2 { border-top: 0; }
       .leaf #answer .lines p:first-child { font-size: 1.15rem; font-weight: 600; }
+      #verdict td em { white-space: nowrap; }
       .half { max-width: 40rem; }
       .half h1 { font-size: 1.35rem; }
       .half h2 { margin-top: .9rem; }
