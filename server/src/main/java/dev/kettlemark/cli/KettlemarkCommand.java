@@ -74,6 +74,7 @@ final class KettlemarkCommand {
     line.addSubcommand(new LabelCommand(terminal));
     line.addSubcommand(new DrawCommand(terminal));
     line.addSubcommand(new SheetCommand(terminal));
+    line.addSubcommand(new PublishCommand(terminal));
     line.addSubcommand(new TrialsCommand(terminal));
     line.addSubcommand(new UsedCommand(terminal));
     line.addSubcommand(new ChangesCommand(terminal));

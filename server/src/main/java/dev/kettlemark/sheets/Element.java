@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  */
 public final class Element {
 
-  private static final Set<String> VOID = Set.of("meta", "br", "col", "hr", "img");
+  private static final Set<String> VOID = Set.of("meta", "br", "col", "hr", "img", "input");
 
   /** Elements that start a line of their own in the file. */
   private static final Set<String> BLOCKS = Set.of(
@@ -81,7 +81,7 @@ public final class Element {
     return this;
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return inside.isEmpty();
   }
 

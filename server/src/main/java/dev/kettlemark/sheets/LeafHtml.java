@@ -24,6 +24,19 @@ public final class LeafHtml {
     return frame.around(new LeafHtml(leaf).page());
   }
 
+  /**
+   * A page among others whose content is given.
+   *
+   * @param script what the page can do besides; empty for nothing. It must hold no markup
+   */
+  public static String of(Leaf leaf, Element main, String script, Frame frame) {
+    Element page = page(leaf, main, new LeafHtml(leaf).foot());
+    if (!script.isEmpty()) {
+      page.child("body").ifPresent(body -> body.add(Element.of("script").data(script)));
+    }
+    return frame.around(page);
+  }
+
   private Element page() {
     return page(leaf, main(), foot());
   }

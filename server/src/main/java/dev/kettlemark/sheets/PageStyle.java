@@ -21,11 +21,20 @@ final class PageStyle {
       .leaf #verdict h2, .leaf #answer h2 { border-top: 0; }
       .leaf #answer .lines p:first-child { font-size: 1.15rem; font-weight: 600; }
       #verdict td em { white-space: nowrap; }
+      .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+      #search label { display: block; font-size: .85rem; color: var(--soft); }
+      #search input { font: inherit; width: 100%; max-width: 30rem; padding: .3rem .5rem; border: 1px solid var(--soft); background: #fff; color: inherit; }
+      #found { font-size: .85rem; color: var(--soft); }
+      .items { font-size: .9rem; }
+      .items ul { list-style: none; margin: 0; padding: 0; }
+      .items td:nth-child(4), .items td:nth-child(2) { white-space: nowrap; }
+      .items .mark { margin: 0 0 0 .5rem; font-size: .8rem; border-width: 1px; }
       .half { max-width: 40rem; }
       .half h1 { font-size: 1.35rem; }
       .half h2 { margin-top: .9rem; }
       @media screen and (max-width: 48rem) { .leaf table { font-size: .85rem; } .leaf td.figure { white-space: normal; } .leaf data { white-space: normal; } }
-      @media print { .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } }
+      @media screen and (max-width: 48rem) { .items td:nth-child(3), .items th:nth-child(3), .items td:nth-child(4), .items th:nth-child(4) { display: none; } }
+      @media print { #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } }
       """;
 
   private PageStyle() {}
