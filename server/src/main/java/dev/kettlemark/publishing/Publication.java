@@ -4,7 +4,9 @@ import dev.kettlemark.cards.ComparisonPage;
 import dev.kettlemark.cards.Side;
 import dev.kettlemark.cards.SideBySide;
 import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Snapshot;
+import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.quantity.Outcome;
@@ -57,6 +59,18 @@ public final class Publication {
         .forEach(this::add);
   }
 
+  /** Named after the kitchen, where the library has one. */
+  private static Phrase title(Snapshot snapshot) {
+    List<String> houses = snapshot.library().entries(Kind.HOUSE).stream()
+        .map(Entry::declaration)
+        .flatMap(Optional::stream)
+        .map(Declaration::shownName)
+        .toList();
+    return houses.size() == 1
+        ? Phrase.words("site.title.of", Phrase.given(houses.get(0)))
+        : Phrase.words("site.title");
+  }
+
   private void add(Planned planned) {
     planned.refused().ifPresent(refused::add);
     leftOut.addAll(planned.leftOut());
@@ -71,7 +85,7 @@ public final class Publication {
             "index",
             wanted.locale(),
             LocalDate.EPOCH,
-            Phrase.words("site.title"),
+            title(snapshot),
             Phrase.words("site.kind"),
             List.of(),
             List.of(),

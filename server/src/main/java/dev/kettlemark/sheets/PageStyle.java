@@ -26,7 +26,8 @@ final class PageStyle {
       #search input { font: inherit; width: 100%; max-width: 30rem; padding: .3rem .5rem; border: 1px solid var(--soft); background: #fff; color: inherit; }
       #found { font-size: .85rem; color: var(--soft); }
       .items { font-size: .9rem; }
-      .items ul { list-style: none; margin: 0; padding: 0; }
+      .items ul { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 .7rem; }
+      .items td:last-child { min-width: 9rem; }
       .items td:nth-child(4), .items td:nth-child(2) { white-space: nowrap; }
       .items .mark { margin: 0 0 0 .5rem; font-size: .8rem; border-width: 1px; }
       .half { max-width: 40rem; }
