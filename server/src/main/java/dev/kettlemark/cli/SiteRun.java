@@ -56,7 +56,7 @@ final class SiteRun {
     progress.end();
     Manifest after = new Manifest(written, publication.rows());
     folder.put(Manifest.FILE, after.text(), false);
-    return "%d formulas, %d pages: %d written, %d unchanged, %d removed"
+    return "%d formulas and products, %d pages: %d written, %d unchanged, %d removed"
         .formatted(
             publication.count(),
             written.size(),

@@ -35,7 +35,7 @@ final class FileNames {
       plain = plain.substring(0, LONGEST);
     }
     boolean isDevice = DEVICES.contains(plain) || plain.matches("(com|lpt)[0-9]");
-    return plain.equals(name) && !isDevice
+    return plain.equals(name) && !plain.isEmpty() && !isDevice
         ? plain
         : (plain.isEmpty() ? "name" : plain) + "-" + hex(name).substring(0, HASH_DIGITS);
   }
