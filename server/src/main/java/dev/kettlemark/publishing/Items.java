@@ -11,7 +11,6 @@ import dev.kettlemark.labelling.IngredientUse;
 import dev.kettlemark.labelling.Label;
 import dev.kettlemark.labelling.Labels;
 import dev.kettlemark.labelling.Standing;
-import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Snapshot;
@@ -55,13 +54,13 @@ final class Items {
 
   /** Every formula, variant and product of the user, in order of file and place; of one name the first. */
   List<Item> all() {
-    List<Item> items = new ArrayList<>();
-    for (Document document : snapshot.library().ownDocuments()) {
-      for (Entry entry : document.entries()) {
-        sort(entry).filter(sort -> isMeant(entry)).ifPresent(sort -> items.add(item(entry, sort)));
-      }
-    }
-    return items;
+    return snapshot.library().ownDocuments().stream()
+        .flatMap(document -> document.entries().stream())
+        .filter(entry -> sort(entry).isPresent() && isMeant(entry))
+        .toList()
+        .parallelStream()
+        .map(entry -> item(entry, sort(entry).orElseThrow()))
+        .toList();
   }
 
   private static Optional<Item.Sort> sort(Entry entry) {
