@@ -95,8 +95,8 @@ public final class WhiteExchange {
         Value.of("white", found),
         new Value("water", water, water, water, "g", Display.grams(water) + " g")));
     share(from, standIn.material(), Equal.PROTEIN)
-        .ifKnown(share ->
-            values.add(Value.of("white-at-equal-protein", mass.times(share.fraction()))));
+        .ifKnown(
+            share -> values.add(Value.of("white-at-equal-protein", mass.times(share.fraction()))));
     List<String> notes = new ArrayList<>(notes(standIn.material()));
     notes.add("the ratio is told by: " + standIn.source());
     return Outcome.known(new Answer(

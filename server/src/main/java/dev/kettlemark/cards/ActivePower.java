@@ -39,27 +39,30 @@ final class ActivePower {
 
   /** The protein of all that whips. */
   Outcome<Double> whippingProtein() {
-    return sum(Function.WHIPPING, (name, ingredient) -> ingredient
-        .composition()
-        .map(composition -> composition.fraction(Component.PROTEIN)));
+    return sum(
+        Function.WHIPPING,
+        (name, ingredient) ->
+            ingredient.composition().map(composition -> composition.fraction(Component.PROTEIN)));
   }
 
   /** All agents of a function as if they were one of them. */
   Outcome<Double> as(String reference, Function function) {
     Shelf shelf = new Shelf(side.snapshot());
-    return sum(function, (name, ingredient) -> name.equals(reference)
-        ? Outcome.known(1.0)
-        : shelf.standIns(reference).stream()
-            .filter(found -> found.material().name().equals(name))
-            .map(found -> found.share())
-            .filter(share -> share.fraction() > 0)
-            .findFirst()
-            .map(share -> Outcome.known(1 / share.fraction()))
-            .orElseGet(() -> Outcome.unknown(
-                Reason.MISSING_FIGURE,
-                "nobody has said how much `%s` stands for `%s`",
-                name,
-                reference)));
+    return sum(
+        function,
+        (name, ingredient) -> name.equals(reference)
+            ? Outcome.known(1.0)
+            : shelf.standIns(reference).stream()
+                .filter(found -> found.material().name().equals(name))
+                .map(found -> found.share())
+                .filter(share -> share.fraction() > 0)
+                .findFirst()
+                .map(share -> Outcome.known(1 / share.fraction()))
+                .orElseGet(() -> Outcome.unknown(
+                    Reason.MISSING_FIGURE,
+                    "nobody has said how much `%s` stands for `%s`",
+                    name,
+                    reference)));
   }
 
   private interface Weight {

@@ -75,14 +75,13 @@ public final class AnswerCard {
     places.addAll(asked.about());
     return section(
         "answer",
-        Block.Lines.of(
-            Phrase.sentence(new Phrase.Words("answer.line." + asked.kind(), places))));
+        Block.Lines.of(Phrase.sentence(new Phrase.Words("answer.line." + asked.kind(), places))));
   }
 
   private Leaf.Section numbers() {
     List<Row> rows = answer().values().stream()
-        .map(value -> Row.of(
-            new Phrase.Words("value." + value.word(), List.of()), best(value), band(value)))
+        .map(value ->
+            Row.of(new Phrase.Words("value." + value.word(), List.of()), best(value), band(value)))
         .toList();
     return section(
         "numbers",
@@ -130,13 +129,10 @@ public final class AnswerCard {
     List<Phrase> points = new ArrayList<>();
     asked
         .formula()
-        .ifPresent(formula -> answer()
-            .changes()
-            .forEach(change -> points.add(ChangeWords.of(change, formula))));
+        .ifPresent(formula ->
+            answer().changes().forEach(change -> points.add(ChangeWords.of(change, formula))));
     answer().notes().forEach(note -> points.add(Phrase.sentence(new Phrase.English(note))));
-    return points.isEmpty()
-        ? section("changes")
-        : section("changes", new Block.Points(points));
+    return points.isEmpty() ? section("changes") : section("changes", new Block.Points(points));
   }
 
   private Leaf.Section cautions() {
@@ -174,8 +170,8 @@ public final class AnswerCard {
     }
     boolean isSilent = after.isEmpty() && !isDescribed(asked.comes().get());
     if (isSilent) {
-      points.add(Phrase.sentence(
-          "allergens.silent", Phrase.given(asked.comes().get().shownName())));
+      points.add(
+          Phrase.sentence("allergens.silent", Phrase.given(asked.comes().get().shownName())));
     } else if (come.isEmpty() && go.isEmpty()) {
       points.add(Phrase.sentence("answer.allergens.alike"));
     }
@@ -215,9 +211,8 @@ public final class AnswerCard {
 
   private static void sources(Derivation derivation, Set<Phrase> sources) {
     if (!derivation.equation().isEmpty()) {
-      sources.add(Phrase.together(
-          new Phrase.English(derivation.title() + ": " + derivation.equation()
-              + " (" + derivation.source() + ")")));
+      sources.add(Phrase.together(new Phrase.English(
+          derivation.title() + ": " + derivation.equation() + " (" + derivation.source() + ")")));
     }
     derivation.inputs().forEach(input -> sources(input, sources));
   }

@@ -31,8 +31,7 @@ public record Asked(
   }
 
   /** A question about a formula in which nothing is replaced. */
-  public static Asked of(
-      String kind, ComputedFormula formula, Answer answer, String... about) {
+  public static Asked of(String kind, ComputedFormula formula, Answer answer, String... about) {
     return new Asked(
         kind, given(about), Optional.of(formula), Optional.empty(), Optional.empty(), answer);
   }

@@ -24,7 +24,11 @@ import java.util.Optional;
 public final class ComparisonPage {
 
   private static final List<Function> AGENTS = List.of(
-      Function.WHIPPING, Function.GELLING, Function.THICKENING, Function.EMULSIFIER, Function.ACIDULANT);
+      Function.WHIPPING,
+      Function.GELLING,
+      Function.THICKENING,
+      Function.EMULSIFIER,
+      Function.ACIDULANT);
 
   private final SideBySide both;
 
@@ -158,7 +162,9 @@ public final class ComparisonPage {
             SheetUnit.GRAM,
             a.share().map(share -> Reach.of(share.doubleValue() * both.batch().grams())),
             SheetFigure.Spread.NONE,
-            a.share().map(s -> s.doubleValue() * both.batch().grams() < 100 ? 2 : 1).orElse(1),
+            a.share()
+                .map(s -> s.doubleValue() * both.batch().grams() < 100 ? 2 : 1)
+                .orElse(1),
             SheetFigure.Basis.EXACT)))
         .orElseGet(() -> Phrase.given("–"));
   }
@@ -198,9 +204,7 @@ public final class ComparisonPage {
   }
 
   private static Phrase value(Optional<Amount> amount, SheetFigure figure) {
-    return amount.isEmpty() || !figure.reach().isKnown()
-        ? Phrase.given("–")
-        : Phrase.value(figure);
+    return amount.isEmpty() || !figure.reach().isKnown() ? Phrase.given("–") : Phrase.value(figure);
   }
 
   private Leaf.Section figures() {
@@ -208,10 +212,7 @@ public final class ComparisonPage {
     for (Pair pair : both.figures()) {
       if (pair.isKnown()) {
         rows.add(Row.of(
-            Told.name(pair),
-            known(pair.first()),
-            known(pair.second()),
-            Told.difference(pair)));
+            Told.name(pair), known(pair.first()), known(pair.second()), Told.difference(pair)));
       }
       if (pair.word().equals("glass-transition")) {
         rows.add(Row.of(
@@ -261,11 +262,12 @@ public final class ComparisonPage {
     return side.figures()
         .flatMap(MassFigures::texture)
         .fold(
-            band -> new Phrase.Listing(band.isExact()
-                ? List.of(Phrase.words("bite." + band.low().word()))
-                : List.of(
-                    Phrase.words("bite." + band.low().word()),
-                    Phrase.words("bite." + band.high().word()))),
+            band -> new Phrase.Listing(
+                band.isExact()
+                    ? List.of(Phrase.words("bite." + band.low().word()))
+                    : List.of(
+                        Phrase.words("bite." + band.low().word()),
+                        Phrase.words("bite." + band.high().word()))),
             unknown -> new Phrase.English(unknown.because().replace("`", "")));
   }
 

@@ -47,7 +47,10 @@ final class Dose {
   static List<Of> bases(SideBySide both) {
     Set<String> declared = new LinkedHashSet<>();
     for (Side side : List.of(both.first(), both.second())) {
-      side.formula().formula().bases().forEach(basis -> declared.add(basis.name().value()));
+      side.formula()
+          .formula()
+          .bases()
+          .forEach(basis -> declared.add(basis.name().value()));
     }
     List<Of> bases = new ArrayList<>(List.of(new Of.Finished(), new Of.OwnStage()));
     declared.stream().sorted().forEach(name -> bases.add(new Of.Declared(name)));
@@ -57,9 +60,11 @@ final class Dose {
   static SheetFigure of(Side side, Optional<Amount> amount, Of of) {
     String material = amount.map(Amount::material).orElse("");
     Outcome<Reach> share = amount
-        .map(a -> a.share().flatMap(known -> of instanceof Of.Finished
-            ? ofFinished(side, known.doubleValue())
-            : basis(side, material, of).map(base -> Reach.of(100 * known.divide(base).doubleValue()))))
+        .map(a -> a.share()
+            .flatMap(known -> of instanceof Of.Finished
+                ? ofFinished(side, known.doubleValue())
+                : basis(side, material, of)
+                    .map(base -> Reach.of(100 * known.divide(base).doubleValue()))))
         .orElseGet(() -> Outcome.known(Reach.of(0)));
     boolean isModel = of instanceof Of.Finished;
     return new SheetFigure(

@@ -77,8 +77,7 @@ public record Exchange(
       return exchanges;
     }
 
-    private void pair(
-        Map<String, String> standing, BiPredicate<String, String> fits) {
+    private void pair(Map<String, String> standing, BiPredicate<String, String> fits) {
       for (String name : List.copyOf(left)) {
         free.stream().filter(other -> fits.test(name, other)).findFirst().ifPresent(other -> {
           standing.put(name, other);

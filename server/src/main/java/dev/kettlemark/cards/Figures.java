@@ -160,14 +160,8 @@ final class Figures {
   }
 
   private void put(
-      String word,
-      SheetUnit unit,
-      Outcome<Reach> reach,
-      Spread spread,
-      int decimals,
-      Basis basis) {
+      String word, SheetUnit unit, Outcome<Reach> reach, Spread spread, int decimals, Basis basis) {
     figures.put(
-        word,
-        new SheetFigure(side.name() + "." + word, unit, reach, spread, decimals, basis));
+        word, new SheetFigure(side.name() + "." + word, unit, reach, spread, decimals, basis));
   }
 }

@@ -52,8 +52,8 @@ final class Judging {
       if (isAnother) {
         told.add(Phrase.sentence("verdict.other-agent"));
       }
-      judgements.add(new Judgement(
-          duty, status == Status.KEPT && isAnother ? Status.UNKNOWN : status, told));
+      judgements.add(
+          new Judgement(duty, status == Status.KEPT && isAnother ? Status.UNKNOWN : status, told));
     }
   }
 
@@ -74,8 +74,9 @@ final class Judging {
 
   private boolean isAnother(Function function) {
     return of(function)
-        .anyMatch(exchange ->
-            exchange.isAnother() || exchange.first().isEmpty() || exchange.second().isEmpty());
+        .anyMatch(exchange -> exchange.isAnother()
+            || exchange.first().isEmpty()
+            || exchange.second().isEmpty());
   }
 
   /** Where no equation tells what an agent does, only the same dose of the same agent is the same. */
@@ -86,7 +87,9 @@ final class Judging {
     List<Phrase> told = new ArrayList<>();
     Status status = Status.KEPT;
     for (Exchange exchange : of(function).toList()) {
-      if (exchange.isAnother() || exchange.first().isEmpty() || exchange.second().isEmpty()) {
+      if (exchange.isAnother()
+          || exchange.first().isEmpty()
+          || exchange.second().isEmpty()) {
         status = Status.UNKNOWN;
         told.add(Told.exchange(both, exchange));
       } else {
@@ -145,10 +148,8 @@ final class Judging {
   private void lightness() {
     List<Phrase> told = new ArrayList<>();
     Status status = statusOf(told, "density");
-    boolean isUsual = both.first()
-        .figures()
-        .map(figures -> figures.parcel().isAerated())
-        .orElse(false);
+    boolean isUsual =
+        both.first().figures().map(figures -> figures.parcel().isAerated()).orElse(false);
     if (isUsual && isAnother(Function.WHIPPING)) {
       told.add(Phrase.sentence("verdict.usual-density"));
       status = status == Status.KEPT ? Status.UNKNOWN : status;
@@ -184,9 +185,8 @@ final class Judging {
     List<Phrase> told = new ArrayList<>();
     other.forEach(word -> told.add(Told.word(word)));
     boolean isSilent = Stream.of(both.first(), both.second())
-        .anyMatch(side -> side.label()
-            .map(label -> !label.allergens().silent().isEmpty())
-            .orElse(true));
+        .anyMatch(side ->
+            side.label().map(label -> !label.allergens().silent().isEmpty()).orElse(true));
     if (isSilent) {
       told.add(Phrase.sentence("verdict.allergens.silent"));
     }
@@ -217,7 +217,6 @@ final class Judging {
     List<Phrase> told = List.of(Told.trials(both.first()), Told.trials(both.second()));
     boolean isTried =
         !both.first().trials().isEmpty() && !both.second().trials().isEmpty();
-    judgements.add(
-        new Judgement("proof", isTried ? Status.KEPT : Status.UNKNOWN, told));
+    judgements.add(new Judgement("proof", isTried ? Status.KEPT : Status.UNKNOWN, told));
   }
 }

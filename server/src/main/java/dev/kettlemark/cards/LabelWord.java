@@ -115,8 +115,7 @@ public record LabelWord(Kind kind, String word, String first, String second) {
 
   /** Of two markets the stricter one. */
   private static String graver(String one, String other) {
-    List<String> order =
-        List.of(key(Standing.BROKEN), key(Standing.UNKNOWN), key(Standing.HOLDS));
+    List<String> order = List.of(key(Standing.BROKEN), key(Standing.UNKNOWN), key(Standing.HOLDS));
     return order.indexOf(one) <= order.indexOf(other) ? one : other;
   }
 

@@ -77,9 +77,7 @@ public final class MouldAnswer {
     Optional<Form> other = house.flatMap(h -> Form.of(h, to));
     if (one.isEmpty() || other.isEmpty()) {
       return Outcome.unknown(
-          Reason.MISSING_FIGURE,
-          "the house has no mould or frame `%s`",
-          one.isEmpty() ? from : to);
+          Reason.MISSING_FIGURE, "the house has no mould or frame `%s`", one.isEmpty() ? from : to);
     }
     return Scaling.of(formula, one.get().filled(count, loss)).flatMap(now -> {
       double fillings = count * one.get().millilitres() / other.get().millilitres();
@@ -112,8 +110,9 @@ public final class MouldAnswer {
       notes.add("of " + whole + " fillings the last is " + Display.fixed(100 * last, 0)
           + " % full; a charge of " + full.batchText() + " fills it");
     }
-    one.pieces().flatMap(pieces -> other.pieces()).ifPresent(pieces -> notes.add(
-        "a piece of the same shape needs about "
+    one.pieces()
+        .flatMap(pieces -> other.pieces())
+        .ifPresent(pieces -> notes.add("a piece of the same shape needs about "
             + Display.fixed(Math.cbrt(square(other.pieceMillilitres() / one.pieceMillilitres())), 2)
             + " times as long to cool and set"));
     return new Answer(
@@ -126,8 +125,7 @@ public final class MouldAnswer {
             Display.fixed(fillings, 2),
             List.of(
                 Derivation.given("mass", Display.fixed(mass, 1) + " g", "the scaling"),
-                Derivation.given(
-                    "density", Display.fixed(density, 2) + " g/mL", "the formula"),
+                Derivation.given("density", Display.fixed(density, 2) + " g/mL", "the formula"),
                 Derivation.given(
                     "one filling", Display.fixed(other.millilitres(), 1) + " mL", "the house"))));
   }

@@ -73,8 +73,7 @@ public record Side(
 
   /** The same formula with another batch. */
   Side with(Mass other) {
-    return new Side(
-        snapshot, entry, formula, label, state, other, formula.processWith(other));
+    return new Side(snapshot, entry, formula, label, state, other, formula.processWith(other));
   }
 
   public String name() {

@@ -46,10 +46,10 @@ public record SideBySide(
     words.addAll(there.keySet());
     List<Pair> pairs = new ArrayList<>();
     for (String word : words) {
-      SheetFigure one = Optional.ofNullable(here.get(word))
-          .orElseGet(() -> missing(first, word, there));
-      SheetFigure other = Optional.ofNullable(there.get(word))
-          .orElseGet(() -> missing(second, word, here));
+      SheetFigure one =
+          Optional.ofNullable(here.get(word)).orElseGet(() -> missing(first, word, there));
+      SheetFigure other =
+          Optional.ofNullable(there.get(word)).orElseGet(() -> missing(second, word, here));
       pairs.add(new Pair(word, one, other));
     }
     return pairs;

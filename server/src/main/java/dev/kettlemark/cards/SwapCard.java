@@ -46,17 +46,16 @@ public final class SwapCard {
 
   private Leaf.Section line() {
     return section(
-        "answer",
-        Block.Lines.of(Phrase.sentence(ComparisonPage.conclusion(both.judgements()))));
+        "answer", Block.Lines.of(Phrase.sentence(ComparisonPage.conclusion(both.judgements()))));
   }
 
   private Leaf.Section numbers() {
     List<Row> rows = new ArrayList<>();
     both.amounts().stream()
-        .filter(exchange -> exchange.isAnother()
-            || !Told.doses(both, exchange).difference().isNone())
-        .forEach(exchange -> rows.add(row(
-            Told.material(both, exchange), Told.doses(both, exchange))));
+        .filter(exchange ->
+            exchange.isAnother() || !Told.doses(both, exchange).difference().isNone())
+        .forEach(
+            exchange -> rows.add(row(Told.material(both, exchange), Told.doses(both, exchange))));
     both.figures().stream()
         .filter(pair -> pair.isKnown() && pair.difference().kind() != Difference.Kind.NONE)
         .forEach(pair -> rows.add(row(Told.name(pair), pair)));
@@ -82,7 +81,9 @@ public final class SwapCard {
 
   private Leaf.Section minded() {
     List<Phrase> points = new ArrayList<>();
-    both.words().stream().filter(word -> !word.isSame()).forEach(word -> points.add(Told.word(word)));
+    both.words().stream()
+        .filter(word -> !word.isSame())
+        .forEach(word -> points.add(Told.word(word)));
     Stream.of(both.second())
         .flatMap(side -> side.label().stream())
         .flatMap(label -> label.cautions().stream())

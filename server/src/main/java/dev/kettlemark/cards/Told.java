@@ -123,8 +123,8 @@ final class Told {
         : Phrase.sentence(
             "evidence.made.production",
             name,
-            Phrase.value(SheetFigure.exact(
-                side.name() + ".trials", SheetUnit.NUMBER, trials.size(), 0)),
+            Phrase.value(
+                SheetFigure.exact(side.name() + ".trials", SheetUnit.NUMBER, trials.size(), 0)),
             last.<Phrase>map(Phrase.Day::new).orElseGet(() -> Phrase.given("–")));
   }
 

@@ -116,11 +116,6 @@ final class AnswerCookCommand extends AnswerVerb {
     return tell(
         CookTemperature.of(computed, stage, wish),
         answer -> Asked.of(
-            "cook",
-            computed,
-            answer,
-            stage,
-            computed.formula().shownName(),
-            wish.words()));
+            "cook", computed, answer, stage, computed.formula().shownName(), wish.words()));
   }
 }

@@ -73,13 +73,12 @@ final class AnswerEggWhiteCommand extends AnswerVerb {
   public Integer call() {
     Shelf shelf = shelf(folder());
     Material fresh = material(shelf, name(to));
-    Material old = material(
-        shelf, name(from.orElse(fresh.name().equals(FRESH) ? "dried" : "fresh")));
+    Material old =
+        material(shelf, name(from.orElse(fresh.name().equals(FRESH) ? "dried" : "fresh")));
     Mass mass = Mass.ofGrams(AmountPhrase.grams(weight.orElse("")).doubleValue());
     return tell(
         answer(shelf, mass, old, fresh),
-        answer -> Asked.of(
-                "egg-white", answer, Display.mass(mass), shown(old), shown(fresh))
+        answer -> Asked.of("egg-white", answer, Display.mass(mass), shown(old), shown(fresh))
             .replacing(old, fresh));
   }
 
@@ -98,8 +97,7 @@ final class AnswerEggWhiteCommand extends AnswerVerb {
   private Outcome<Answer> answer(Shelf shelf, Mass mass, Material old, Material fresh) {
     boolean isEgg = List.of(FRESH, DRIED).containsAll(List.of(old.name(), fresh.name()));
     if (isEgg) {
-      WhiteExchange.Equal equal =
-          solids ? WhiteExchange.Equal.SOLIDS : WhiteExchange.Equal.PROTEIN;
+      WhiteExchange.Equal equal = solids ? WhiteExchange.Equal.SOLIDS : WhiteExchange.Equal.PROTEIN;
       return WhiteExchange.of(mass, old, fresh, equal);
     }
     return shelf.standIns(old.name()).stream()
@@ -118,6 +116,7 @@ final class AnswerEggWhiteCommand extends AnswerVerb {
   private static Material material(Shelf shelf, String name) {
     return shelf
         .material(name)
-        .orElseThrow(() -> new UsageMistake("the library has no ingredient `" + Visible.of(name) + "`"));
+        .orElseThrow(
+            () -> new UsageMistake("the library has no ingredient `" + Visible.of(name) + "`"));
   }
 }

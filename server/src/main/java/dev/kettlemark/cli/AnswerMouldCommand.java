@@ -67,11 +67,6 @@ final class AnswerMouldCommand extends AnswerVerb {
     return tell(
         MouldAnswer.of(computed, now.name(), now.figure().intValue(), to, lost),
         answer -> Asked.of(
-            "mould",
-            computed,
-            answer,
-            from.orElse(""),
-            to,
-            computed.formula().shownName()));
+            "mould", computed, answer, from.orElse(""), to, computed.formula().shownName()));
   }
 }

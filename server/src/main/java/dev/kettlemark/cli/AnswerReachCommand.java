@@ -45,9 +45,8 @@ final class AnswerReachCommand extends AnswerVerb {
     Reach reach = Reach.of(computed, agent).fold(known -> known, unknown -> {
       throw new UsageMistake("there is no answer: " + unknown.because());
     });
-    Optional<Answer> first = reach.ways().stream()
-        .flatMap(way -> way.answer().toOptional().stream())
-        .findFirst();
+    Optional<Answer> first =
+        reach.ways().stream().flatMap(way -> way.answer().toOptional().stream()).findFirst();
     if (isCard()) {
       Answer answer = first.orElseThrow(() -> new UsageMistake("there is nothing to set: `"
           + Visible.of(agent) + "` "

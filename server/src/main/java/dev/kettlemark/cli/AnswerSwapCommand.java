@@ -61,8 +61,8 @@ final class AnswerSwapCommand extends AnswerVerb {
       SideBySide both = SideBySide.of(
           side(folder.snapshot(), Optional.empty()),
           side(answer.then(), Optional.of(answer.title())));
-      return card(SwapCard.of(both, material, by.strip().substring(by.strip().lastIndexOf(' ') + 1),
-          locale()));
+      return card(SwapCard.of(
+          both, material, by.strip().substring(by.strip().lastIndexOf(' ') + 1), locale()));
     }
     if (isJson()) {
       Json.write(
@@ -77,9 +77,8 @@ final class AnswerSwapCommand extends AnswerVerb {
   }
 
   private Side side(Snapshot snapshot, Optional<String> state) {
-    return Side.of(snapshot, formula, state, Optional.empty())
-        .fold(known -> known, unknown -> {
-          throw new UsageMistake("there is no answer: " + Visible.of(unknown.because()));
-        });
+    return Side.of(snapshot, formula, state, Optional.empty()).fold(known -> known, unknown -> {
+      throw new UsageMistake("there is no answer: " + Visible.of(unknown.because()));
+    });
   }
 }

@@ -151,7 +151,8 @@ final class CompareCommand implements Callable<Integer> {
   private Snapshot state(Optional<String> revision) {
     Path library = folder.orElse(Path.of("."));
     return revision
-        .map(at -> LibraryState.of(LibraryState.REVISION + at, library, terminal).snapshot())
+        .map(
+            at -> LibraryState.of(LibraryState.REVISION + at, library, terminal).snapshot())
         .orElseGet(() -> NamedEntry.library(folder, terminal).snapshot());
   }
 

@@ -74,9 +74,7 @@ final class CompareJson {
   private static JsonObject amount(Exchange.Amount amount) {
     JsonObject json = new JsonObject();
     json.addProperty("ingredient", amount.material());
-    amount
-        .share()
-        .ifKnown(share -> json.addProperty("percentOfCharge", 100 * share.doubleValue()));
+    amount.share().ifKnown(share -> json.addProperty("percentOfCharge", 100 * share.doubleValue()));
     return json;
   }
 

@@ -80,9 +80,8 @@ final class LeafText {
     TextTable.Align[] aligns = grid.columns().stream()
         .limit(shown)
         .skip(1)
-        .map(column -> column.holds() == Column.Holds.FIGURE
-            ? TextTable.Align.RIGHT
-            : TextTable.Align.LEFT)
+        .map(column ->
+            column.holds() == Column.Holds.FIGURE ? TextTable.Align.RIGHT : TextTable.Align.LEFT)
         .toArray(TextTable.Align[]::new);
     TextTable table = new TextTable(0, all(aligns));
     table.row(cells(grid.columns().stream().map(Column::heading).limit(shown).toList()));

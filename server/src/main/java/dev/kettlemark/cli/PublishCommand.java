@@ -99,13 +99,14 @@ final class PublishCommand implements Callable<Integer> {
             "there are no words in `" + Visible.of(language) + "`; there are in en, de and fr"));
     publication
         .leftOut()
-        .forEach(told -> KettlemarkCommand.complain(
-            terminal.err(), "left out " + Visible.of(told)));
+        .forEach(
+            told -> KettlemarkCommand.complain(terminal.err(), "left out " + Visible.of(told)));
     if (!publication.refused().isEmpty()) {
       return refuse(publication);
     }
     try {
-      SiteRun run = new SiteRun(SiteFolder.open(site, library), publication, terminal, force, quiet);
+      SiteRun run =
+          new SiteRun(SiteFolder.open(site, library), publication, terminal, force, quiet);
       String told = run.publish();
       if (!quiet) {
         terminal.out().println(told);

@@ -27,11 +27,7 @@ final class SiteRun {
   private final Set<String> news = ConcurrentHashMap.newKeySet();
 
   SiteRun(
-      SiteFolder folder,
-      Publication publication,
-      Terminal terminal,
-      boolean force,
-      boolean quiet) {
+      SiteFolder folder, Publication publication, Terminal terminal, boolean force, boolean quiet) {
     this.folder = folder;
     this.publication = publication;
     this.terminal = terminal;
@@ -70,8 +66,9 @@ final class SiteRun {
     if (text.isEmpty()) {
       return Manifest.NONE;
     }
-    return Manifest.of(text).orElseThrow(() -> new IOException(Manifest.FILE
-        + " in it is not ours; choose another folder"));
+    return Manifest.of(text)
+        .orElseThrow(
+            () -> new IOException(Manifest.FILE + " in it is not ours; choose another folder"));
   }
 
   /** What stands in the place of a page and was not written by us is nobody's to overwrite. */

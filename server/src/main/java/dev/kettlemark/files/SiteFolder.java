@@ -98,8 +98,7 @@ public final class SiteFolder {
     try {
       Files.write(draft, bytes);
       readable(draft);
-      Files.move(
-          draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(draft);
     }

@@ -135,9 +135,11 @@ enum ReportCommands {
     String name = Commands.text(argument, "formula");
     Side side = side(scene, name);
     Optional<String> with = Commands.optionalText(argument, "with");
-    Side other = side(scene, with.or(() -> parent(side))
-        .orElseThrow(() -> ScaleCommand.refused(
-            "`" + name + "` is no variant; the command needs `with`")));
+    Side other = side(
+        scene,
+        with.or(() -> parent(side))
+            .orElseThrow(() ->
+                ScaleCommand.refused("`" + name + "` is no variant; the command needs `with`")));
     String language = Commands.optionalText(argument, "language").orElse("en-GB");
     return ComparisonPage.of(SideBySide.of(other, side), Locale.forLanguageTag(language))
         .map(LeafMarkdown::of)

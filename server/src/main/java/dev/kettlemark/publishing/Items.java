@@ -74,9 +74,7 @@ final class Items {
     if (declaration.get() instanceof Variant) {
       return Optional.of(Item.Sort.VARIANT);
     }
-    return declaration.get() instanceof Product
-        ? Optional.of(Item.Sort.PRODUCT)
-        : Optional.empty();
+    return declaration.get() instanceof Product ? Optional.of(Item.Sort.PRODUCT) : Optional.empty();
   }
 
   /** Whether its name means this section, and no other of the same name. */
@@ -94,9 +92,8 @@ final class Items {
     Optional<ComputedFormula> formula = Formulas.computed(snapshot, entry);
     Optional<ComputedProduct> product = Products.computed(snapshot, entry);
     Optional<Label> label = Labels.label(snapshot, entry);
-    Optional<Facts> facts = formula
-        .map(f -> f.formula().facts())
-        .or(() -> entry.declaration().flatMap(Facts::of));
+    Optional<Facts> facts =
+        formula.map(f -> f.formula().facts()).or(() -> entry.declaration().flatMap(Facts::of));
     Optional<FormulaVersion> version = facts.flatMap(FormulaVersion::of);
     String name = name(entry);
     String ending = sort == Item.Sort.PRODUCT
@@ -119,10 +116,7 @@ final class Items {
                 .orElse(""),
             version.flatMap(FormulaVersion::since).map(day -> day.toString()).orElse(""),
             word(facts, "status"),
-            formula
-                .map(this::yield)
-                .or(() -> product.flatMap(this::pieces))
-                .orElse(""),
+            formula.map(this::yield).or(() -> product.flatMap(this::pieces)).orElse(""),
             label.map(this::allergens).orElse(""),
             label.map(this::claims).orElse("")));
   }
@@ -164,8 +158,8 @@ final class Items {
               formula
                   .process()
                   .yieldShare()
-                  .map(share -> new Reach(
-                      (best - slack) * factor, best * factor, (best + slack) * factor)),
+                  .map(share ->
+                      new Reach((best - slack) * factor, best * factor, (best + slack) * factor)),
               Spread.BAND,
               1,
               Basis.MODEL)));
@@ -174,17 +168,20 @@ final class Items {
   }
 
   private Optional<String> pieces(ComputedProduct product) {
-    return product.product().pieces().map(count -> speaker.text(Phrase.words(
-        "yield.pieces.of",
-        Phrase.value(
-            SheetFigure.exact("pieces", SheetUnit.PIECE, count.value().doubleValue(), 0)),
-        Phrase.value(new SheetFigure(
-            "piece",
-            SheetUnit.GRAM,
-            product.pieceGrams().map(Mass::grams).map(Reach::of),
-            Spread.NONE,
-            1,
-            Basis.EXACT)))));
+    return product
+        .product()
+        .pieces()
+        .map(count -> speaker.text(Phrase.words(
+            "yield.pieces.of",
+            Phrase.value(
+                SheetFigure.exact("pieces", SheetUnit.PIECE, count.value().doubleValue(), 0)),
+            Phrase.value(new SheetFigure(
+                "piece",
+                SheetUnit.GRAM,
+                product.pieceGrams().map(Mass::grams).map(Reach::of),
+                Spread.NONE,
+                1,
+                Basis.EXACT)))));
   }
 
   private String allergens(Label label) {

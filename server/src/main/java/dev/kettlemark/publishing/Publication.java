@@ -50,10 +50,7 @@ public final class Publication {
     this.wanted = wanted;
     this.speaker = speaker;
     this.source = new Items(snapshot, speaker);
-    source.all().stream()
-        .filter(item -> wanted.takes(item.status()))
-        .toList()
-        .parallelStream()
+    source.all().stream().filter(item -> wanted.takes(item.status())).toList().parallelStream()
         .map(this::plan)
         .toList()
         .forEach(this::add);
@@ -184,7 +181,8 @@ public final class Publication {
 
   private String comparison(Item item, List<SheetReader> readers, Side parent) {
     Side variant = side(item.name()).orElseThrow();
-    Leaf page = ComparisonPage.of(SideBySide.of(parent, variant), wanted.locale()).orElseThrow();
+    Leaf page =
+        ComparisonPage.of(SideBySide.of(parent, variant), wanted.locale()).orElseThrow();
     return LeafHtml.of(page, frame(item, readers, true, "compare"));
   }
 
@@ -194,11 +192,11 @@ public final class Publication {
     ways.add(new Frame.Way(text("site.home"), Optional.of("../" + LIST)));
     for (SheetReader reader : readers) {
       ways.add(new Frame.Way(
-          text("site.reader." + reader.word()), address(sheetPath(item, reader), reader.word(), here)));
+          text("site.reader." + reader.word()),
+          address(sheetPath(item, reader), reader.word(), here)));
     }
     if (isVariant) {
-      ways.add(new Frame.Way(
-          text("compare.kind"), address(comparePath(item), "compare", here)));
+      ways.add(new Frame.Way(text("compare.kind"), address(comparePath(item), "compare", here)));
     }
     ways.add(new Frame.Way(text("site.changes"), Optional.of("../" + CHANGES)));
     return new Frame(text("site.label"), text("site.skip"), ways, mark(item));
@@ -227,8 +225,7 @@ public final class Publication {
    * @param changed the names of items of which a page has changed
    */
   public Page changes(Manifest before, Collection<String> changed) {
-    return new Page(
-        CHANGES, "", day -> new SiteChanges(speaker, pages, before, changed).text());
+    return new Page(CHANGES, "", day -> new SiteChanges(speaker, pages, before, changed).text());
   }
 
   /** Whether anything that was published has changed, come or gone. */

@@ -132,9 +132,7 @@ final class SiteChanges {
           .with("id", word)
           .with("aria-labelledby", word + "-title")
           .add(
-              Element.of("h2")
-                  .with("id", word + "-title")
-                  .text(say("site.changes." + word)),
+              Element.of("h2").with("id", word + "-title").text(say("site.changes." + word)),
               Element.of("ul").addAll(lines)));
     }
   }

@@ -60,10 +60,7 @@ final class SiteList {
                 .with("type", "search")
                 .with("autocomplete", "off")
                 .with("spellcheck", "false"),
-            Element.of("p")
-                .with("id", "found")
-                .with("role", "status")
-                .with("data-found", found));
+            Element.of("p").with("id", "found").with("role", "status").with("data-found", found));
   }
 
   private record Group(Item.Sort sort, String status) {}
@@ -93,15 +90,13 @@ final class SiteList {
         .with("id", id)
         .with("class", "group")
         .with("aria-labelledby", id + "-title")
-        .add(
-            Element.of("h2").with("id", id + "-title").text(heading),
-            table(heading, items));
+        .add(Element.of("h2").with("id", id + "-title").text(heading), table(heading, items));
   }
 
   private Element table(String heading, List<Item> items) {
     Element head = Element.of("tr");
-    COLUMNS.forEach(column -> head.add(
-        Element.of("th").with("scope", "col").text(say("site.column." + column))));
+    COLUMNS.forEach(column ->
+        head.add(Element.of("th").with("scope", "col").text(say("site.column." + column))));
     Element body = Element.of("tbody");
     items.forEach(item -> body.add(row(item)));
     return Element.of("table")
@@ -147,9 +142,10 @@ final class SiteList {
 
   private String words(Item item) {
     ItemRow row = item.row();
-    List<String> words = new ArrayList<>(List.of(
-        row.name(), row.title(), row.code(), row.status(), row.allergens(), row.claims()));
+    List<String> words = new ArrayList<>(
+        List.of(row.name(), row.title(), row.code(), row.status(), row.allergens(), row.claims()));
     words.addAll(source.ingredients(item));
-    return String.join(" ", words).toLowerCase(speaker.content().head().request().locale());
+    return String.join(" ", words)
+        .toLowerCase(speaker.content().head().request().locale());
   }
 }

@@ -4,8 +4,7 @@ package dev.kettlemark.publishing;
 final class SiteScript {
 
   /** Holds neither of the two signs that begin markup, so that it stands in a page as it is. */
-  static final String TEXT =
-      """
+  static final String TEXT = """
 
       'use strict';
       (function () {

@@ -21,8 +21,8 @@ public final class Element {
   /** Elements that start a line of their own in the file. */
   private static final Set<String> BLOCKS = Set.of(
       "html", "head", "body", "meta", "title", "style", "script", "header", "main", "footer",
-      "section", "article", "h1", "h2", "h3", "p", "ul", "ol", "li", "dl", "div", "dt", "dd",
-      "nav", "table", "caption", "thead", "tbody", "tr", "th", "td", "figure");
+      "section", "article", "h1", "h2", "h3", "p", "ul", "ol", "li", "dl", "div", "dt", "dd", "nav",
+      "table", "caption", "thead", "tbody", "tr", "th", "td", "figure");
 
   private final String name;
   private final Map<String, String> attributes = new LinkedHashMap<>();

@@ -77,8 +77,7 @@ final class FigureText {
       case NONE -> best;
       case RANGE -> low.equals(high) ? best : between(low, high);
       case TOLERANCE -> best + " ± " + trimmed(reach.high() - reach.best());
-      case BAND ->
-        low.equals(high) ? "≈ " + best : "≈ " + best + " (" + between(low, high) + ")";
+      case BAND -> low.equals(high) ? "≈ " + best : "≈ " + best + " (" + between(low, high) + ")";
     };
   }
 

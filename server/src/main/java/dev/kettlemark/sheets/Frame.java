@@ -64,8 +64,7 @@ public record Frame(String label, String skip, List<Way> ways, Optional<String> 
     }
     Element navigation =
         Element.of("nav").with("class", "ways").with("aria-label", label).add(list);
-    mark.ifPresent(
-        text -> navigation.add(Element.of("p").with("class", "mark").text(text)));
+    mark.ifPresent(text -> navigation.add(Element.of("p").with("class", "mark").text(text)));
     return navigation;
   }
 

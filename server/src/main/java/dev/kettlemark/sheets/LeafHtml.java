@@ -6,7 +6,8 @@ import java.util.List;
 public final class LeafHtml {
 
   /** What sheets do not have: half a page, three columns, and ways to other pages. */
-  private static final String HALF = "@media print { @page { size: A5; margin: 10mm; } html { font-size: 8.5pt; } }\n";
+  private static final String HALF =
+      "@media print { @page { size: A5; margin: 10mm; } html { font-size: 8.5pt; } }\n";
 
   private final Leaf leaf;
 

@@ -24,8 +24,6 @@ public final class LeafMarkdown {
       out.append("\n## ").append(SheetMarkdown.line(page, section.heading())).append("\n");
       out.append(SheetMarkdown.blocks(page, section.blocks()));
     }
-    return out.append("\n---\n")
-        .append(SheetMarkdown.blocks(page, leaf.foot()))
-        .toString();
+    return out.append("\n---\n").append(SheetMarkdown.blocks(page, leaf.foot())).toString();
   }
 }

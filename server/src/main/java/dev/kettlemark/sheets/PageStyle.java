@@ -3,8 +3,7 @@ package dev.kettlemark.sheets;
 /** What the look of a page needs besides that of a sheet. */
 final class PageStyle {
 
-  private static final String TEXT =
-      """
+  private static final String TEXT = """
 
       .skip { position: absolute; left: -999rem; }
       .skip:focus { position: static; display: inline-block; padding: .3rem .6rem; background: var(--ink); color: var(--paper); }

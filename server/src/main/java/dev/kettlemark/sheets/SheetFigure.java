@@ -103,7 +103,8 @@ public record SheetFigure(
     return model(id, SheetUnit.CELSIUS, band.map(b -> reach(b, Temperature::celsius)), 0);
   }
 
-  public static <T extends Comparable<? super T>> Reach reach(Band<T> band, Function<T, Double> figure) {
+  public static <T extends Comparable<? super T>> Reach reach(
+      Band<T> band, Function<T, Double> figure) {
     double low = figure.apply(band.low());
     double high = figure.apply(band.high());
     return new Reach(low, (low + high) / 2, high);

@@ -26,8 +26,7 @@ class AnswerCardTest {
   private static final Snapshot SAMPLES = CardBench.samples();
 
   private static String card(Asked asked, String tag) {
-    Leaf leaf =
-        AnswerCard.of(asked, Locale.forLanguageTag(tag), Today.DAY).orElseThrow();
+    Leaf leaf = AnswerCard.of(asked, Locale.forLanguageTag(tag), Today.DAY).orElseThrow();
     assertEquals(Leaf.Size.HALF, leaf.size());
     return LeafMarkdown.of(leaf);
   }
@@ -41,8 +40,7 @@ class AnswerCardTest {
             Mass.ofGrams(134), material(from), material(to), WhiteExchange.Equal.PROTEIN)
         .toOptional()
         .orElseThrow();
-    return Asked.of("egg-white", answer, "134 g", from, to)
-        .replacing(material(from), material(to));
+    return Asked.of("egg-white", answer, "134 g", from, to).replacing(material(from), material(to));
   }
 
   /** 134 g · 10.90 / 82.40 = 17.7 g; USDA SR26, foods 01124 and 01136. */

@@ -16,8 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DifferenceTest {
 
   private static SheetFigure figure(double low, double best, double high) {
-    return SheetFigure.model(
-        "x", SheetUnit.PERCENT, Outcome.known(new Reach(low, best, high)), 1);
+    return SheetFigure.model("x", SheetUnit.PERCENT, Outcome.known(new Reach(low, best, high)), 1);
   }
 
   /** By the definition of the kinds; intervals drawn by hand. */

@@ -52,8 +52,9 @@ class SideBySideTest {
   void findsNoDifferenceOfAFormulaFromItself() {
     for (String name : ALL) {
       SideBySide both = CardBench.both(SAMPLES, name, name);
-      both.amounts().forEach(exchange -> assertTrue(
-          Told.doses(both, exchange).difference().isNone() && !exchange.isAnother(), name));
+      both.amounts()
+          .forEach(exchange -> assertTrue(
+              Told.doses(both, exchange).difference().isNone() && !exchange.isAnother(), name));
       both.figures().stream()
           .filter(Pair::isKnown)
           .forEach(pair -> assertEquals(
@@ -97,8 +98,7 @@ class SideBySideTest {
    */
   @Test
   void countsWhatWhips() {
-    assertEquals(
-        0.865, best(PLANT.figure("whipping-protein").orElseThrow().first()), 0.002);
+    assertEquals(0.865, best(PLANT.figure("whipping-protein").orElseThrow().first()), 0.002);
     assertEquals(8.75, best(PLANT.figure("as-egg-white").orElseThrow().first()), 0.005);
     SheetFigure plant = PLANT.figure("as-egg-white").orElseThrow().second();
     assertTrue(plant.reach() instanceof Outcome.Unknown<?>, "no ratio is stated for it");
@@ -128,12 +128,18 @@ class SideBySideTest {
   /** What everybody knows of the two: the egg goes, the honey's caution goes, vegan comes. */
   @Test
   void tellsWhatMovesOnTheLabel() {
-    assertTrue(PLANT.words().contains(new LabelWord(
-        LabelWord.Kind.ALLERGEN, "egg", "allergy.contains", "allergy.site")));
-    assertTrue(PLANT.words().contains(new LabelWord(
-        LabelWord.Kind.CLAIM, "vegan", "standing.broken", "standing.holds")));
-    assertTrue(PLANT.words().contains(new LabelWord(
-        LabelWord.Kind.CAUTION, "honey-infant", "warning.stated", "warning.none")));
+    assertTrue(PLANT
+        .words()
+        .contains(
+            new LabelWord(LabelWord.Kind.ALLERGEN, "egg", "allergy.contains", "allergy.site")));
+    assertTrue(PLANT
+        .words()
+        .contains(
+            new LabelWord(LabelWord.Kind.CLAIM, "vegan", "standing.broken", "standing.holds")));
+    assertTrue(PLANT
+        .words()
+        .contains(new LabelWord(
+            LabelWord.Kind.CAUTION, "honey-infant", "warning.stated", "warning.none")));
     assertEquals(Status.MOVES, status("allergens"));
     assertEquals(Status.UNKNOWN, status("foam"));
     assertEquals(Status.UNKNOWN, status("proof"));
@@ -188,7 +194,8 @@ class SideBySideTest {
 
   private static List<String> keys(SideBySide both) {
     return both.judgements().stream()
-        .flatMap(judgement -> Stream.of("duty." + judgement.duty(), judgement.status().key()))
+        .flatMap(judgement ->
+            Stream.of("duty." + judgement.duty(), judgement.status().key()))
         .toList();
   }
 

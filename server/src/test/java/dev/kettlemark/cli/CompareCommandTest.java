@@ -68,7 +68,8 @@ class CompareCommandTest {
     Path file = folder.resolve("two.html");
     assertEquals(
         ExitCode.DONE,
-        compare("heather-nougat-plant", "--format", "html", "--out", file.toString()).code());
+        compare("heather-nougat-plant", "--format", "html", "--out", file.toString())
+            .code());
     assertTrue(Bench.read(file).startsWith("<!DOCTYPE html>"));
   }
 }

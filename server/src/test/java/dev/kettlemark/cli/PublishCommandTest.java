@@ -214,8 +214,7 @@ class PublishCommandTest {
         false,
         Map.of(),
         at(Today.DAY.plusDays(1)));
-    KettlemarkCommand.run(
-        tomorrow, "publish", library.toString(), "--out", site.toString());
+    KettlemarkCommand.run(tomorrow, "publish", library.toString(), "--out", site.toString());
     assertTrue(out.toString().contains(": 0 written, "), out.toString());
     assertEquals(before, texts());
   }
@@ -246,8 +245,7 @@ class PublishCommandTest {
     edit("chewy-caramel.kettle", "smoked-salt", "salt");
     publish();
     assertTrue(changed(before)
-        .containsAll(
-            Set.of("sheets/chewy-caramel-chef.html", "sheets/caramel-dome-chef.html")));
+        .containsAll(Set.of("sheets/chewy-caramel-chef.html", "sheets/caramel-dome-chef.html")));
     assertFalse(changed(before).contains("sheets/peanut-brittle-chef.html"));
   }
 
@@ -336,7 +334,9 @@ class PublishCommandTest {
   @Test
   void refusesWhatIsReleasedAndBroken() throws IOException {
     Bench.write(
-        library, "broken.kettle", Bench.BROKEN.replace("  caution", "  status    released\n  caution"));
+        library,
+        "broken.kettle",
+        Bench.BROKEN.replace("  caution", "  status    released\n  caution"));
     Run run = publish();
     assertEquals(ExitCode.FOUND, run.code(), run.err());
     assertTrue(run.err().contains("plain-syrup"), run.err());
@@ -362,8 +362,7 @@ class PublishCommandTest {
 
   @Test
   void tellsHowFarItIsOnATerminalOnly() {
-    Run seen = Run.of(
-        true, Map.of(), "", "publish", library.toString(), "--out", site.toString());
+    Run seen = Run.of(true, Map.of(), "", "publish", library.toString(), "--out", site.toString());
     assertTrue(seen.err().contains("\r[###"), seen.err());
     Run quiet = publish("--quiet");
     assertEquals("", quiet.out() + quiet.err());

@@ -79,8 +79,8 @@ class FileNamesTest {
 
   @Test
   void readsItsOwnManifestAgain() {
-    ItemRow row = new ItemRow(
-        "x", "formula", "tab\tline\n<b>\"", "", "1", "", "draft", "≈ 82 %", "milk", "");
+    ItemRow row =
+        new ItemRow("x", "formula", "tab\tline\n<b>\"", "", "1", "", "draft", "≈ 82 %", "milk", "");
     Manifest manifest = new Manifest(
         Map.of("sheets/x-chef.html", new Manifest.Written("hash", LocalDate.of(2026, 4, 6))),
         List.of(row));
@@ -97,8 +97,7 @@ class FileNamesTest {
         + "page\tsheets/..html\th\t2026-04-06\n"
         + "page\tindex.html\th\t2026-04-06\n"
         + "nonsense\n";
-    assertEquals(
-        Set.of("index.html"), Manifest.of(text).orElseThrow().pages().keySet());
+    assertEquals(Set.of("index.html"), Manifest.of(text).orElseThrow().pages().keySet());
     assertTrue(Manifest.of("something else").isEmpty());
   }
 }
