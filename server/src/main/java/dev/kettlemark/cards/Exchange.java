@@ -40,10 +40,6 @@ public record Exchange(
         && !first.get().material().equals(second.get().material());
   }
 
-  Exchange mirrored() {
-    return new Exchange(second, first, function);
-  }
-
   private static final class Pairing {
 
     private final Side first;

@@ -13,10 +13,6 @@ public record Pair(String word, SheetFigure first, SheetFigure second) {
     return Difference.of(first, second);
   }
 
-  Pair mirrored() {
-    return new Pair(word, second, first);
-  }
-
   /** Whether anything is known of it. */
   boolean isKnown() {
     return first.reach().isKnown() || second.reach().isKnown();

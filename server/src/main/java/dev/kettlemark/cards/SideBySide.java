@@ -76,11 +76,6 @@ public record SideBySide(
     return figures.stream().filter(pair -> pair.word().equals(word)).findFirst();
   }
 
-  /** The same with the two sides exchanged. */
-  public SideBySide mirrored() {
-    return SideBySide.of(second, first);
-  }
-
   /** What becomes of each duty if the second takes the place of the first. */
   public List<Judgement> judgements() {
     return new Judging(this).all();

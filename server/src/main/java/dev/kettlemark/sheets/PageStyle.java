@@ -34,7 +34,7 @@ final class PageStyle {
       .half h2 { margin-top: .9rem; }
       @media screen and (max-width: 48rem) { .leaf table { font-size: .85rem; } .leaf td.figure { white-space: normal; } .leaf data { white-space: normal; } }
       @media screen and (max-width: 48rem) { .items td:nth-child(3), .items th:nth-child(3), .items td:nth-child(4), .items th:nth-child(4) { display: none; } }
-      @media print { #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } }
+      @media print { tbody tr:first-child { break-before: avoid; } #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } }
       """;
 
   private PageStyle() {}
