@@ -8,10 +8,12 @@ import { t } from './l10n';
 import type { Pages } from './pages';
 import {
   SERVER_COMMANDS,
+  isCompare,
   isFormulaPlace,
   isScaleAnswer,
   isWhatIf,
   type ChangesArgument,
+  type CompareArgument,
   type ExplainRuleArgument,
   type FormulaPlace,
   type ScaleArgument,
@@ -116,6 +118,29 @@ export async function whatIf(
   if (typeof markdown === 'string') {
     await pages.show(`${asked.replace} or ${asked.by}`, markdown);
   }
+}
+
+/** Shows two formulas side by side. */
+export async function compare(
+  connection: Connection,
+  pages: Pages,
+  argument: unknown,
+): Promise<void> {
+  const client = connection.running();
+  const asked = client && (isCompare(argument) ? argument : await askCompare());
+  if (client === undefined || asked === undefined) {
+    return;
+  }
+  const markdown = await execute(client, SERVER_COMMANDS.compare, asked);
+  if (typeof markdown === 'string') {
+    await pages.show(`${asked.formula} compared`, markdown);
+  }
+}
+
+async function askCompare(): Promise<CompareArgument | undefined> {
+  const place = await chooseFormula();
+  const other = place && (await enterName(t('Compare'), t('The other formula')));
+  return place && other ? { uri: place.uri, formula: place.formula, with: other } : undefined;
 }
 
 async function askWhatIf(): Promise<WhatIfArgument | undefined> {

@@ -2,7 +2,7 @@
 
 import * as vscode from 'vscode';
 import { Connection, javaNow } from './client';
-import { changes, explainRule, formulaPage, scale, used, whatIf } from './commands';
+import { changes, compare, explainRule, formulaPage, scale, used, whatIf } from './commands';
 import { SECTION } from './config';
 import { t, useTranslator } from './l10n';
 import { Pages } from './pages';
@@ -31,6 +31,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   'kettlemark.explainRule.open': explainRule,
   'kettlemark.changes.open': changes,
   [CLIENT_COMMANDS.openWhatIf]: whatIf,
+  [CLIENT_COMMANDS.openCompare]: compare,
   'kettlemark.restartServer': (connection) => connection.restart(),
   'kettlemark.showOutput': (connection) => {
     connection.showOutput();

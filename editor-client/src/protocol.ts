@@ -14,6 +14,7 @@ export const SERVER_COMMANDS = {
   explainRule: 'kettlemark.explainRule',
   changes: 'kettlemark.changes',
   whatIf: 'kettlemark.whatIf',
+  compare: 'kettlemark.compare',
   explain: 'kettlemark.explain',
   label: 'kettlemark.label',
   trials: 'kettlemark.trials',
@@ -26,6 +27,7 @@ export const CLIENT_COMMANDS = {
   askScale: 'kettlemark.scale.ask',
   openShow: 'kettlemark.show.open',
   openWhatIf: 'kettlemark.whatIf.open',
+  openCompare: 'kettlemark.compare.open',
 } as const;
 
 /** A formula by name, and a document of its library. */
@@ -141,6 +143,15 @@ export function isWhatIf(value: unknown): value is WhatIfArgument {
     typeof value['replace'] === 'string' &&
     typeof value['by'] === 'string'
   );
+}
+
+/** Two formulas; without the other, a variant beside its parent. */
+export interface CompareArgument extends FormulaPlace {
+  readonly with?: string;
+}
+
+export function isCompare(value: unknown): value is CompareArgument {
+  return isObject(value) && isFormulaPlace(value) && typeof value['with'] === 'string';
 }
 
 export function isFormulaPlace(value: unknown): value is FormulaPlace {

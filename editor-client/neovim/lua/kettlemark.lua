@@ -243,10 +243,15 @@ local function open_what_if(command, context)
   execute(vim.lsp.get_client_by_id(context.client_id), 'kettlemark.whatIf', command.arguments[1], show_page)
 end
 
--- What the server's actions for scaling, the table and what-if pages are answered with.
+local function open_compare(command, context)
+  execute(vim.lsp.get_client_by_id(context.client_id), 'kettlemark.compare', command.arguments[1], show_page)
+end
+
+-- What the server's actions for scaling, the table, what-if pages and comparisons are answered with.
 vim.lsp.commands['kettlemark.scale.ask'] = ask_scale
 vim.lsp.commands['kettlemark.show.open'] = open_show
 vim.lsp.commands['kettlemark.whatIf.open'] = open_what_if
+vim.lsp.commands['kettlemark.compare.open'] = open_compare
 
 local attach
 
@@ -282,7 +287,12 @@ attach = function(buffer)
       root_dir = root,
       -- The server offers commands of a client only to one that names them.
       init_options = vim.tbl_extend('force', options.settings, {
-        commands = { 'kettlemark.scale.ask', 'kettlemark.show.open', 'kettlemark.whatIf.open' },
+        commands = {
+          'kettlemark.scale.ask',
+          'kettlemark.show.open',
+          'kettlemark.whatIf.open',
+          'kettlemark.compare.open',
+        },
       }),
       settings = { kettlemark = options.settings },
       on_attach = options.on_attach,

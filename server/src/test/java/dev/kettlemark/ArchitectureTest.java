@@ -109,6 +109,10 @@ class ArchitectureTest {
         .definedBy(ROOT + ".answers..")
         .layer("sheets")
         .definedBy(ROOT + ".sheets..")
+        .layer("cards")
+        .definedBy(ROOT + ".cards..")
+        .layer("publishing")
+        .definedBy(ROOT + ".publishing..")
         .layer("files")
         .definedBy(ROOT + ".files..")
         .layer("checks")
@@ -162,6 +166,30 @@ class ArchitectureTest {
             "science",
             "quantity",
             "text")
+        .whereLayer("cards")
+        .mayOnlyAccessLayers(
+            "sheets",
+            "answers",
+            "labelling",
+            "scaling",
+            "analysis",
+            "library",
+            "model",
+            "science",
+            "quantity",
+            "text")
+        .whereLayer("publishing")
+        .mayOnlyAccessLayers(
+            "cards",
+            "sheets",
+            "checks",
+            "labelling",
+            "scaling",
+            "analysis",
+            "library",
+            "model",
+            "quantity",
+            "text")
         .whereLayer("files")
         .mayNotAccessAnyLayer()
         .whereLayer("checks")
@@ -213,6 +241,8 @@ class ArchitectureTest {
         .mayOnlyAccessLayers(
             "preview",
             "features",
+            "cards",
+            "sheets",
             "pictures",
             "comparison",
             "checks",
@@ -276,6 +306,8 @@ class ArchitectureTest {
         "features",
         "pictures",
         "sheets",
+        "cards",
+        "publishing",
         // Both turn what a user asks for into an exact figure of a scaling.
         "protocol",
         "cli");

@@ -83,6 +83,40 @@ public final class WhiteExchange {
         });
   }
 
+  /**
+   * What the pantry says stands in for a mass of something that whips, with water for the difference.
+   *
+   * <p>An equal foam is the custom of whoever gave the ratio, and no equation's word.
+   */
+  public static Outcome<Answer> of(Mass mass, Material from, Shelf.StandIn standIn) {
+    Mass found = mass.times(standIn.share().fraction());
+    double water = mass.grams() - found.grams();
+    List<Value> values = new ArrayList<>(List.of(
+        Value.of("white", found),
+        new Value("water", water, water, water, "g", Display.grams(water) + " g")));
+    share(from, standIn.material(), Equal.PROTEIN)
+        .ifKnown(
+            share -> values.add(Value.of("white-at-equal-protein", mass.times(share.fraction()))));
+    List<String> notes = new ArrayList<>(notes(standIn.material()));
+    notes.add("the ratio is told by: " + standIn.source());
+    return Outcome.known(new Answer(
+        "Use " + Display.mass(found) + " " + standIn.material().name()
+            + (water < 0
+                ? " and leave out " + Display.mass(Mass.ofGrams(-water)) + " water"
+                : " and " + Display.mass(Mass.ofGrams(water)) + " water")
+            + " for " + Display.mass(mass) + " " + from.name(),
+        values,
+        List.of(),
+        notes,
+        new Equation("stand-in", "m2 = m1·share", standIn.source(), Confidence.RULE_OF_THUMB)
+            .derive(
+                Display.mass(found),
+                List.of(
+                    Derivation.given("replaced", Display.mass(mass), "the question"),
+                    Derivation.given(
+                        "share", Display.percent(standIn.share()), standIn.source())))));
+  }
+
   /** Another white in the place of a line's, at equal protein or solids. */
   public static Outcome<Answer> of(
       ComputedFormula formula, Shelf shelf, int index, Material to, Equal equal) {

@@ -3,8 +3,10 @@ package dev.kettlemark.cli;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.LocalCook;
+import dev.kettlemark.cards.Asked;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Length;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Temperature;
@@ -70,7 +72,15 @@ final class AnswerAltitudeCommand extends AnswerVerb {
 
   @Override
   public Integer call() {
-    return tell(answer());
+    String written = Display.celsius(AmountPhrase.temperature(temperature.orElse("")));
+    return tell(
+        answer(), answer -> Asked.of("altitude", answer, written, metres(from), metres(to)));
+  }
+
+  private static String metres(Optional<String> height) {
+    return height
+        .map(text -> Display.trimmed(AmountPhrase.length(text).metres(), 0) + " m")
+        .orElse("–");
   }
 
   private Outcome<Answer> answer() {

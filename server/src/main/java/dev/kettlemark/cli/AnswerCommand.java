@@ -39,6 +39,8 @@ final class AnswerCommand {
     line.addSubcommand(new AnswerAltitudeCommand(terminal, paint));
     line.addSubcommand(new AnswerGelatineCommand(terminal, paint));
     line.addSubcommand(new AnswerEggWhiteCommand(terminal, paint));
+    line.addSubcommand(new AnswerSugarCommand(terminal, paint));
+    line.addSubcommand(new AnswerMouldCommand(terminal, paint));
     line.addSubcommand(new AnswerSwapCommand(terminal, paint));
     return line;
   }

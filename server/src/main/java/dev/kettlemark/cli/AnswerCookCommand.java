@@ -1,10 +1,9 @@
 package dev.kettlemark.cli;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.CookTemperature;
 import dev.kettlemark.answers.Wish;
-import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.cards.Asked;
 import dev.kettlemark.quantity.Ratio;
 import java.util.Arrays;
 import java.util.Optional;
@@ -111,12 +110,12 @@ final class AnswerCookCommand extends AnswerVerb {
 
   @Override
   public Integer call() {
-    return tell(answer());
-  }
-
-  private Outcome<Answer> answer() {
     ComputedFormula computed = formula(folder(), formula);
     stage(computed, stage);
-    return CookTemperature.of(computed, stage, wanted.wish());
+    Wish wish = wanted.wish();
+    return tell(
+        CookTemperature.of(computed, stage, wish),
+        answer -> Asked.of(
+            "cook", computed, answer, stage, computed.formula().shownName(), wish.words()));
   }
 }

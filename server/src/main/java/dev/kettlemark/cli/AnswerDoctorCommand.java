@@ -1,9 +1,9 @@
 package dev.kettlemark.cli;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.DoctorExchange;
-import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.cards.Asked;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -51,13 +51,17 @@ final class AnswerDoctorCommand extends AnswerVerb {
 
   @Override
   public Integer call() {
-    return tell(answer());
-  }
-
-  private Outcome<Answer> answer() {
     LibraryFolder folder = folder();
     ComputedFormula computed = formula(folder, formula);
     Ratio wanted = Ratio.ofFraction(AmountPhrase.share(share.orElse("")).doubleValue());
-    return DoctorExchange.of(computed, shelf(folder), stage(computed, stage), wanted, syrup);
+    return tell(
+        DoctorExchange.of(computed, shelf(folder), stage(computed, stage), wanted, syrup),
+        answer -> Asked.of(
+            "doctor",
+            computed,
+            answer,
+            stage,
+            computed.formula().shownName(),
+            Display.percent(wanted)));
   }
 }

@@ -4,8 +4,13 @@ import dev.kettlemark.analysis.Material;
 import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.Shelf;
 import dev.kettlemark.answers.WhiteExchange;
+import dev.kettlemark.cards.Asked;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Reason;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
@@ -15,24 +20,24 @@ import picocli.CommandLine.Parameters;
 /** {@code kettlemark answer egg-white}: fresh for dried and back. */
 @Command(
     name = "egg-white",
-    header = "How much dried egg white for fresh, or fresh for dried?",
+    header = "How much dried egg white for fresh, or something else that whips?",
     sortOptions = false,
     abbreviateSynopsis = true,
     description = {
       "",
-      "The protein stays the same, or with --solids the dry solids, and water makes up the rest, so"
-          + " that the whole weighs the same."
+      "Between fresh and dried egg white the protein stays the same, or with --solids the dry solids,"
+          + " and water makes up the rest, so that the whole weighs the same. Anything else counts by"
+          + " what the library says of it: stands-in-for egg-white at a share."
     },
     parameterListHeading = "%nParameters:%n",
     optionListHeading = "%nOptions:%n",
-    footer = {"", "Example:", "  kettlemark answer egg-white 134 g --to dried"})
+    footer = {
+      "",
+      "Examples:",
+      "  kettlemark answer egg-white 134 g --to dried",
+      "  kettlemark answer egg-white 134 g --to aquafaba --format card"
+    })
 final class AnswerEggWhiteCommand extends AnswerVerb {
-
-  /** How the egg white wanted comes. */
-  enum Kind {
-    DRIED,
-    FRESH
-  }
 
   private static final String FRESH = "egg-white";
   private static final String DRIED = "egg-white-powder";
@@ -48,8 +53,14 @@ final class AnswerEggWhiteCommand extends AnswerVerb {
       names = "--to",
       required = true,
       paramLabel = "KIND",
-      description = "What is at hand: dried or fresh.")
-  private Kind to = Kind.DRIED;
+      description = "What is at hand: dried, fresh, or an ingredient that whips.")
+  private String to = "";
+
+  @Option(
+      names = "--from",
+      paramLabel = "KIND",
+      description = "What the recipe asks for; fresh if not given, dried for --to fresh.")
+  private Optional<String> from = Optional.empty();
 
   @Option(names = "--solids", description = "Keep the dry solids instead of the protein.")
   private boolean solids;
@@ -60,23 +71,52 @@ final class AnswerEggWhiteCommand extends AnswerVerb {
 
   @Override
   public Integer call() {
-    return tell(answer());
+    Shelf shelf = shelf(folder());
+    Material fresh = material(shelf, name(to));
+    Material old =
+        material(shelf, name(from.orElse(fresh.name().equals(FRESH) ? "dried" : "fresh")));
+    Mass mass = Mass.ofGrams(AmountPhrase.grams(weight.orElse("")).doubleValue());
+    return tell(
+        answer(shelf, mass, old, fresh),
+        answer -> Asked.of("egg-white", answer, Display.mass(mass), shown(old), shown(fresh))
+            .replacing(old, fresh));
   }
 
-  private Outcome<Answer> answer() {
-    Shelf shelf = shelf(folder());
-    Material fresh = material(shelf, FRESH);
-    Material dried = material(shelf, DRIED);
-    Mass mass = Mass.ofGrams(AmountPhrase.grams(weight.orElse("")).doubleValue());
-    WhiteExchange.Equal equal = solids ? WhiteExchange.Equal.SOLIDS : WhiteExchange.Equal.PROTEIN;
-    return to == Kind.DRIED
-        ? WhiteExchange.of(mass, fresh, dried, equal)
-        : WhiteExchange.of(mass, dried, fresh, equal);
+  private static String name(String kind) {
+    return switch (kind.toLowerCase(Locale.ROOT)) {
+      case "fresh" -> FRESH;
+      case "dried" -> DRIED;
+      default -> kind;
+    };
+  }
+
+  private static String shown(Material material) {
+    return material.ingredient().map(i -> i.shownName()).orElse(material.name());
+  }
+
+  private Outcome<Answer> answer(Shelf shelf, Mass mass, Material old, Material fresh) {
+    boolean isEgg = List.of(FRESH, DRIED).containsAll(List.of(old.name(), fresh.name()));
+    if (isEgg) {
+      WhiteExchange.Equal equal = solids ? WhiteExchange.Equal.SOLIDS : WhiteExchange.Equal.PROTEIN;
+      return WhiteExchange.of(mass, old, fresh, equal);
+    }
+    return shelf.standIns(old.name()).stream()
+        .filter(standIn -> standIn.material().name().equals(fresh.name()))
+        .findFirst()
+        .map(standIn -> WhiteExchange.of(mass, old, standIn))
+        .orElseGet(() -> Outcome.unknown(
+            Reason.MISSING_FIGURE,
+            "nobody has said how much `%s` stands for `%s`; `stands-in-for %s at 75 %%` would,"
+                + " with your own figure",
+            fresh.name(),
+            old.name(),
+            old.name()));
   }
 
   private static Material material(Shelf shelf, String name) {
     return shelf
         .material(name)
-        .orElseThrow(() -> new UsageMistake("the library has no ingredient `" + name + "`"));
+        .orElseThrow(
+            () -> new UsageMistake("the library has no ingredient `" + Visible.of(name) + "`"));
   }
 }

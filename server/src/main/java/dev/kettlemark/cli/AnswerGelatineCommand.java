@@ -2,6 +2,8 @@ package dev.kettlemark.cli;
 
 import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.GelatineExchange;
+import dev.kettlemark.cards.Asked;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.science.Bloom;
@@ -57,7 +59,14 @@ final class AnswerGelatineCommand extends AnswerVerb {
 
   @Override
   public Integer call() {
-    return tell(answer());
+    return tell(
+        answer(),
+        answer -> Asked.of(
+            "gelatine",
+            answer,
+            weight.orElse(""),
+            Display.trimmed(from, 0),
+            Display.trimmed(to, 0)));
   }
 
   private Outcome<Answer> answer() {

@@ -2,9 +2,14 @@ package dev.kettlemark.cli;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.answers.AgentHeat;
+import dev.kettlemark.answers.Answer;
 import dev.kettlemark.answers.Reach;
+import dev.kettlemark.cards.AnswerCard;
+import dev.kettlemark.cards.Asked;
 import dev.kettlemark.quantity.Display;
+import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -36,9 +41,21 @@ final class AnswerReachCommand extends AnswerVerb {
 
   @Override
   public Integer call() {
-    Reach reach = Reach.of(formula(folder(), formula), agent).fold(known -> known, unknown -> {
+    ComputedFormula computed = formula(folder(), formula);
+    Reach reach = Reach.of(computed, agent).fold(known -> known, unknown -> {
       throw new UsageMistake("there is no answer: " + unknown.because());
     });
+    Optional<Answer> first =
+        reach.ways().stream().flatMap(way -> way.answer().toOptional().stream()).findFirst();
+    if (isCard()) {
+      Answer answer = first.orElseThrow(() -> new UsageMistake("there is nothing to set: `"
+          + Visible.of(agent) + "` "
+          + (reach.heat().isEnough() ? "gets hot enough" : "cannot get hot enough")));
+      return card(AnswerCard.of(
+          Asked.of("reach", computed, answer, agent, computed.formula().shownName()),
+          locale(),
+          terminal().today()));
+    }
     if (isJson()) {
       Json.write(json(reach), terminal().out());
     } else {

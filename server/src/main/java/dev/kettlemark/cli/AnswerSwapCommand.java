@@ -1,7 +1,12 @@
 package dev.kettlemark.cli;
 
+import dev.kettlemark.cards.Side;
+import dev.kettlemark.cards.SideBySide;
+import dev.kettlemark.cards.SwapCard;
 import dev.kettlemark.features.ChangesText;
 import dev.kettlemark.features.WhatIf;
+import dev.kettlemark.library.Snapshot;
+import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -52,6 +57,13 @@ final class AnswerSwapCommand extends AnswerVerb {
         .fold(known -> known, unknown -> {
           throw new UsageMistake("there is no answer: " + unknown.because());
         });
+    if (isCard()) {
+      SideBySide both = SideBySide.of(
+          side(folder.snapshot(), Optional.empty()),
+          side(answer.then(), Optional.of(answer.title())));
+      return card(SwapCard.of(
+          both, material, by.strip().substring(by.strip().lastIndexOf(' ') + 1), locale()));
+    }
     if (isJson()) {
       Json.write(
           ChangesJson.of("as written", answer.title(), answer.comparison()),
@@ -62,5 +74,11 @@ final class AnswerSwapCommand extends AnswerVerb {
           .forEach(line -> terminal().out().println(Visible.of(line)));
     }
     return ExitCode.DONE;
+  }
+
+  private Side side(Snapshot snapshot, Optional<String> state) {
+    return Side.of(snapshot, formula, state, Optional.empty()).fold(known -> known, unknown -> {
+      throw new UsageMistake("there is no answer: " + Visible.of(unknown.because()));
+    });
   }
 }

@@ -13,6 +13,10 @@ final class Json {
 
   private Json() {}
 
+  static String text(JsonElement json) {
+    return GSON.toJson(json) + "\n";
+  }
+
   static void write(JsonElement json, PrintWriter out) {
     out.println(GSON.toJson(json));
   }

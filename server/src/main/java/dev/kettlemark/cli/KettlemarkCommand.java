@@ -74,9 +74,11 @@ final class KettlemarkCommand {
     line.addSubcommand(new LabelCommand(terminal));
     line.addSubcommand(new DrawCommand(terminal));
     line.addSubcommand(new SheetCommand(terminal));
+    line.addSubcommand(new PublishCommand(terminal));
     line.addSubcommand(new TrialsCommand(terminal));
     line.addSubcommand(new UsedCommand(terminal));
     line.addSubcommand(new ChangesCommand(terminal));
+    line.addSubcommand(new CompareCommand(terminal, root::paint));
     line.addSubcommand(AnswerCommand.commandLine(terminal, root::paint));
     line.addSubcommand(new FormatCommand(terminal, root::paint));
     line.addSubcommand(new ExplainCommand(terminal, root::paint));

@@ -51,6 +51,7 @@ public final class Refactorings {
       new Offer(2, DegreesRefactoring::at),
       new Offer(1, WhatIf::at),
       Offer.ofWhole(1, VariantRefactoring::at),
+      Offer.ofWhole(1, CompareOffer::at),
       new Offer(2, ScaleRefactoring::at),
       Offer.ofWhole(1, site -> NextTrial.at(site).stream().toList()),
       Offer.ofWhole(1, WeightsRefactoring::at));

@@ -29,8 +29,9 @@ import org.hipparchus.fraction.BigFraction;
  *
  * @param title what is asked
  * @param comparison of the library as it is with the library as it would be
+ * @param then the library as it would be
  */
-public record WhatIf(String title, LibraryComparison comparison) {
+public record WhatIf(String title, LibraryComparison comparison, Snapshot then) {
 
   /** The command with which a client of ours opens the page. */
   public static final String OPEN = "kettlemark.whatIf.open";
@@ -69,7 +70,8 @@ public record WhatIf(String title, LibraryComparison comparison) {
     Snapshot then = Snapshot.of(snapshot.library().with(after), Lookup.today().ask(snapshot));
     return Outcome.known(new WhatIf(
         "What if " + old + " of " + formula + " were " + wanted,
-        LibraryComparison.of(snapshot, then)));
+        LibraryComparison.of(snapshot, then),
+        then));
   }
 
   /** As a page of Markdown. */

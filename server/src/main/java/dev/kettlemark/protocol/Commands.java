@@ -6,6 +6,7 @@ import com.google.gson.JsonParser;
 import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.comparison.LibraryComparison;
 import dev.kettlemark.features.ChangesMarkdown;
+import dev.kettlemark.features.CompareOffer;
 import dev.kettlemark.features.WhatIf;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Snapshot;
@@ -38,7 +39,8 @@ final class Commands {
   private static final Map<String, Optional<ReportCommands>> OF_CLIENT = Map.of(
       ActionAdapter.ASK_SCALE, Optional.empty(),
       ActionAdapter.OPEN_TABLE, Optional.of(ReportCommands.SHOW),
-      WhatIf.OPEN, Optional.of(ReportCommands.WHAT_IF));
+      WhatIf.OPEN, Optional.of(ReportCommands.WHAT_IF),
+      CompareOffer.OPEN, Optional.of(ReportCommands.COMPARE));
 
   private Commands() {}
 

@@ -3,13 +3,20 @@ package dev.kettlemark.protocol;
 import com.google.gson.JsonObject;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.cards.ComparisonPage;
+import dev.kettlemark.cards.Side;
+import dev.kettlemark.cards.SideBySide;
 import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.features.FormulaTable;
 import dev.kettlemark.features.ReportPages;
 import dev.kettlemark.features.WhatIf;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
+import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Variant;
+import dev.kettlemark.sheets.LeafMarkdown;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
@@ -40,7 +47,13 @@ enum ReportCommands {
   EXPLAIN("kettlemark.explain", ReportCommands::explain),
 
   /** {@code formula}, {@code replace} and {@code by}: what another material would change. */
-  WHAT_IF("kettlemark.whatIf", ReportCommands::whatIf);
+  WHAT_IF("kettlemark.whatIf", ReportCommands::whatIf),
+
+  /**
+   * {@code formula}, {@code with} if not its parent, and {@code language} if not en-GB: two formulas side by
+   * side.
+   */
+  COMPARE("kettlemark.compare", ReportCommands::compare);
 
   private final String command;
 
@@ -116,6 +129,35 @@ enum ReportCommands {
         .fold(WhatIf::markdown, unknown -> {
           throw ScaleCommand.refused(unknown.because());
         });
+  }
+
+  private static String compare(Scene scene, JsonObject argument) {
+    String name = Commands.text(argument, "formula");
+    Side side = side(scene, name);
+    Optional<String> with = Commands.optionalText(argument, "with");
+    Side other = side(
+        scene,
+        with.or(() -> parent(side))
+            .orElseThrow(() ->
+                ScaleCommand.refused("`" + name + "` is no variant; the command needs `with`")));
+    String language = Commands.optionalText(argument, "language").orElse("en-GB");
+    return ComparisonPage.of(SideBySide.of(other, side), Locale.forLanguageTag(language))
+        .map(LeafMarkdown::of)
+        .orElseThrow(() -> ScaleCommand.refused("there are no words in `" + language + "`"));
+  }
+
+  private static Side side(Scene scene, String name) {
+    return Side.of(scene.snapshot(), name, Optional.empty(), Optional.empty())
+        .fold(known -> known, unknown -> {
+          throw ScaleCommand.refused(unknown.because());
+        });
+  }
+
+  private static Optional<String> parent(Side side) {
+    return side.entry()
+        .declaration()
+        .flatMap(d -> d instanceof Variant variant ? variant.parent() : Optional.empty())
+        .map(Located::value);
   }
 
   private static ComputedFormula formula(Scene scene, JsonObject argument) {

@@ -19,7 +19,7 @@ public sealed interface Block {
       lines = List.copyOf(lines);
     }
 
-    static Lines of(Phrase... lines) {
+    public static Lines of(Phrase... lines) {
       return new Lines(List.of(lines));
     }
 
@@ -139,11 +139,11 @@ public sealed interface Block {
       BLANK
     }
 
-    static Column text(String key) {
+    public static Column text(String key) {
       return new Column(Phrase.words(key), Holds.TEXT);
     }
 
-    static Column figure(String key) {
+    public static Column figure(String key) {
       return new Column(Phrase.words(key), Holds.FIGURE);
     }
 
@@ -170,12 +170,17 @@ public sealed interface Block {
       cells = List.copyOf(cells);
     }
 
-    static Row of(Phrase... cells) {
+    public static Row of(Phrase... cells) {
       return new Row(List.of(cells), Rank.PLAIN, Optional.empty());
     }
 
     static Row line(List<Phrase> cells, Mark mark) {
       return new Row(cells, Rank.PLAIN, Optional.of(mark));
+    }
+
+    /** A heading that leads to no line of a text. */
+    public static Row group(Phrase heading) {
+      return new Row(List.of(heading), Rank.GROUP, Optional.empty());
     }
 
     static Row group(Phrase heading, Mark mark) {

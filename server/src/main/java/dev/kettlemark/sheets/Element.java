@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * An element of a page that is HTML and well-formed XML at once.
@@ -13,9 +15,9 @@ import java.util.Set;
  * <p>Text and attributes only come in by methods that escape them, so that no text of a source can become
  * markup.
  */
-final class Element {
+public final class Element {
 
-  private static final Set<String> VOID = Set.of("meta", "br", "col", "hr", "img");
+  private static final Set<String> VOID = Set.of("meta", "br", "col", "hr", "img", "input");
 
   /** Elements that start a line of their own in the file. */
   private static final Set<String> BLOCKS = Set.of(
@@ -50,7 +52,8 @@ final class Element {
       "th",
       "td",
       "figure",
-      "figcaption");
+      "figcaption",
+      "nav");
 
   private final String name;
   private final Map<String, String> attributes = new LinkedHashMap<>();
@@ -62,22 +65,22 @@ final class Element {
     this.name = name;
   }
 
-  static Element of(String name) {
+  public static Element of(String name) {
     return new Element(name);
   }
 
-  Element with(String attribute, String value) {
+  public Element with(String attribute, String value) {
     attributes.put(attribute, value);
     return this;
   }
 
-  Element text(String text) {
+  public Element text(String text) {
     inside.add(text);
     return this;
   }
 
   /** Data of a kind that has no markup in it; it must have escaped what would be some. */
-  Element data(String text) {
+  public Element data(String text) {
     if (text.matches("(?s).*[<&].*")) {
       throw new IllegalArgumentException("this would be read as markup");
     }
@@ -91,22 +94,36 @@ final class Element {
     return this;
   }
 
-  Element add(Element... elements) {
+  public Element add(Element... elements) {
     inside.addAll(List.of(elements));
     return this;
   }
 
-  Element addAll(List<Element> elements) {
+  public Element addAll(List<Element> elements) {
     inside.addAll(elements);
     return this;
   }
 
-  boolean isEmpty() {
+  /** The first element of a name directly inside. */
+  Optional<Element> child(String wanted) {
+    return inside.stream()
+        .flatMap(one -> one instanceof Element element ? Stream.of(element) : Stream.empty())
+        .filter(element -> element.name.equals(wanted))
+        .findFirst();
+  }
+
+  /** Puts elements before what stands inside at a place. */
+  Element insert(int place, Element... elements) {
+    inside.addAll(place, List.of(elements));
+    return this;
+  }
+
+  public boolean isEmpty() {
     return inside.isEmpty();
   }
 
   /** The whole page. */
-  String page() {
+  public String page() {
     StringBuilder out = new StringBuilder("<!DOCTYPE html>\n");
     write(out);
     return out.append('\n').toString();

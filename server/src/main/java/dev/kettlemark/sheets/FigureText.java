@@ -78,10 +78,15 @@ final class FigureText {
     String high = number(reach.high(), decimals);
     return switch (figure.spread()) {
       case NONE -> best;
-      case RANGE -> low.equals(high) ? best : low + "–" + high;
+      case RANGE -> low.equals(high) ? best : between(low, high);
       case TOLERANCE -> best + " ± " + trimmed(reach.high() - reach.best());
-      case BAND -> low.equals(high) ? "≈ " + best : "≈ " + best + " (" + low + "–" + high + ")";
+      case BAND -> low.equals(high) ? "≈ " + best : "≈ " + best + " (" + between(low, high) + ")";
     };
+  }
+
+  /** A dash beside a minus sign cannot be read. */
+  private static String between(String low, String high) {
+    return low.startsWith("-") ? low + " … " + high : low + "–" + high;
   }
 
   private String temperature(SheetFigure figure, Reach celsius) {
@@ -107,9 +112,9 @@ final class FigureText {
     boolean isOne = low.equals(high);
     return switch (figure.spread()) {
       case NONE -> best;
-      case RANGE -> isOne ? best : low + "–" + high;
+      case RANGE -> isOne ? best : between(low, high);
       case TOLERANCE -> best + " ± " + trimmed((reach.high() - reach.best()) / degree * degree);
-      case BAND -> isOne ? "≈ " + best : "≈ " + low + "–" + high;
+      case BAND -> isOne ? "≈ " + best : "≈ " + between(low, high);
     };
   }
 

@@ -101,6 +101,25 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
     return parts;
   }
 
+  /** The same as made out on another day. */
+  public SheetContent madeOutOn(LocalDate day) {
+    Head made = new Head(
+        head.request(),
+        head.name(),
+        head.title(),
+        head.titleIn(),
+        head.code(),
+        head.version(),
+        head.since(),
+        head.issuedFor(),
+        head.isStale(),
+        head.house(),
+        head.status(),
+        head.author(),
+        day);
+    return new SheetContent(made, parts, speech);
+  }
+
   public Optional<Part> part(Part.Kind kind) {
     return parts.stream().filter(part -> part.kind() == kind).findFirst();
   }

@@ -27,7 +27,7 @@ public record SheetFigure(
   /** A figure between its two ends; all three are the same where nothing is left open. */
   public record Reach(double low, double best, double high) {
 
-    static Reach of(double value) {
+    public static Reach of(double value) {
       return new Reach(value, value, value);
     }
   }
@@ -57,7 +57,7 @@ public record SheetFigure(
     }
   }
 
-  static SheetFigure exact(String id, SheetUnit unit, double value, int decimals) {
+  public static SheetFigure exact(String id, SheetUnit unit, double value, int decimals) {
     return new SheetFigure(
         id, unit, Outcome.known(Reach.of(value)), Spread.NONE, decimals, Basis.EXACT);
   }
@@ -67,12 +67,12 @@ public record SheetFigure(
         id, unit, Outcome.known(Reach.of(value)), Spread.NONE, decimals, Basis.WRITTEN);
   }
 
-  static SheetFigure model(String id, SheetUnit unit, Outcome<Reach> reach, int decimals) {
+  public static SheetFigure model(String id, SheetUnit unit, Outcome<Reach> reach, int decimals) {
     return new SheetFigure(id, unit, reach, Spread.BAND, decimals, Basis.MODEL);
   }
 
   /** A share that a line of a formula asks for. */
-  static SheetFigure percent(String id, Outcome<Double> fraction) {
+  public static SheetFigure percent(String id, Outcome<Double> fraction) {
     int decimals = fraction.map(f -> f > 0 && f < 0.001 ? 3 : 2).orElse(2);
     return new SheetFigure(
         id,
@@ -91,19 +91,20 @@ public record SheetFigure(
         mass.map(m -> m.grams() < 100 ? 1 : 0).orElse(0));
   }
 
-  static SheetFigure share(String id, Outcome<Band<Ratio>> band, int decimals) {
+  public static SheetFigure share(String id, Outcome<Band<Ratio>> band, int decimals) {
     return model(id, SheetUnit.PERCENT, band.map(b -> reach(b, Ratio::percent)), decimals);
   }
 
-  static SheetFigure activity(String id, Outcome<Band<Ratio>> band) {
+  public static SheetFigure activity(String id, Outcome<Band<Ratio>> band) {
     return model(id, SheetUnit.WATER_ACTIVITY, band.map(b -> reach(b, Ratio::fraction)), 2);
   }
 
-  static SheetFigure heat(String id, Outcome<Band<Temperature>> band) {
+  public static SheetFigure heat(String id, Outcome<Band<Temperature>> band) {
     return model(id, SheetUnit.CELSIUS, band.map(b -> reach(b, Temperature::celsius)), 0);
   }
 
-  static <T extends Comparable<? super T>> Reach reach(Band<T> band, Function<T, Double> figure) {
+  public static <T extends Comparable<? super T>> Reach reach(
+      Band<T> band, Function<T, Double> figure) {
     double low = figure.apply(band.low());
     double high = figure.apply(band.high());
     return new Reach(low, (low + high) / 2, high);

@@ -101,6 +101,23 @@ public final class SheetHtml {
     return sheet.head().request().locale().toLanguageTag();
   }
 
+  /** The page of a sheet among others, such as those of a site. */
+  public static String of(SheetContent sheet, Frame frame) {
+    SheetHtml html = new SheetHtml(sheet, false);
+    return frame.around(html.page());
+  }
+
+  /** Blocks as they stand on a sheet, for another page that looks like one. */
+  static List<Element> blocks(SheetContent page, List<Block> blocks) {
+    SheetHtml html = new SheetHtml(page, false);
+    return blocks.stream().map(html::block).toList();
+  }
+
+  /** The look of all pages. */
+  static String wholeStyle() {
+    return PAGE_STYLE + STYLE;
+  }
+
   private Element page() {
     Head head = sheet.head();
     Element html =

@@ -20,6 +20,18 @@ public final class SheetMarkdown {
     return new SheetMarkdown(sheet).text();
   }
 
+  /** Blocks as they stand on a sheet, for another page. */
+  static String blocks(SheetContent page, List<Block> blocks) {
+    SheetMarkdown markdown = new SheetMarkdown(page);
+    blocks.forEach(markdown::block);
+    return markdown.out.toString();
+  }
+
+  /** A phrase that no reader of Markdown takes for markup. */
+  static String line(SheetContent page, Phrase phrase) {
+    return new SheetMarkdown(page).shown(phrase);
+  }
+
   private String text() {
     out.append("# ").append(plain(sheet.head().title())).append("\n\n");
     out.append(TitleBlock.marks(sheet).stream().map(this::shown).collect(Collectors.joining(" · ")))

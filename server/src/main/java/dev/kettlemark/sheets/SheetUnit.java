@@ -21,6 +21,10 @@ public enum SheetUnit {
   KILOJOULE("kJ"),
   KILOCALORIE("kcal"),
   PRICE("price"),
+  /** A difference of percentages. */
+  POINT("points"),
+  /** A difference of temperatures. */
+  DEGREE("K"),
   NUMBER("");
 
   private final String symbol;

@@ -19,7 +19,9 @@ import java.util.regex.Pattern;
 /** The words of one language. */
 final class Wording {
 
-  private static final String FILE = "/dev/kettlemark/sheets/words_%s.properties";
+  /** The words of sheets, and those of the other pages that look like them. */
+  private static final List<String> FILES = List.of(
+      "/dev/kettlemark/sheets/words_%s.properties", "/dev/kettlemark/sheets/pages_%s.properties");
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
@@ -46,7 +48,13 @@ final class Wording {
 
   private static Wording read(String language) {
     Properties properties = new Properties();
-    String name = FILE.formatted(language);
+    FILES.forEach(file -> read(file.formatted(language), properties));
+    Map<String, String> words = new TreeMap<>();
+    properties.stringPropertyNames().forEach(key -> words.put(key, properties.getProperty(key)));
+    return new Wording(words);
+  }
+
+  private static void read(String name, Properties properties) {
     try (InputStream in = Wording.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException(name + " is not in the program");
@@ -55,9 +63,6 @@ final class Wording {
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
-    Map<String, String> words = new TreeMap<>();
-    properties.stringPropertyNames().forEach(key -> words.put(key, properties.getProperty(key)));
-    return new Wording(words);
   }
 
   /** All messages by key. */

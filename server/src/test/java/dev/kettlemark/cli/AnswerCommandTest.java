@@ -100,6 +100,40 @@ class AnswerCommandTest {
     assertEquals("g", white.get("unit").getAsString());
   }
 
+  /** By the pantry's ratio 1 : 1; common practice, no source. */
+  @Test
+  void takesWhatThePantrySaysStandsIn() {
+    Run run = answer("egg-white", "134", "g", "--to", "aquafaba");
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertTrue(run.out().startsWith("Use 134.0 g aquafaba"), run.out());
+  }
+
+  /** 3.40 % · 0.802 / 1 = 2.73 % with the pantry's solids of a 42 DE syrup; by hand. */
+  @Test
+  void exchangesOneSugarForAnother() {
+    Run run = inSamples(
+        "sugar", "heather-nougat", "glucose-syrup-42", "--by", "white-sugar", "--part", "20%");
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertTrue(run.out().startsWith("Exchange 3.40 % glucose-syrup-42 for 2.73 %"), run.out());
+  }
+
+  @Test
+  void writesACardInEachForm() {
+    String[] words = {"mould", "heather-nougat", "--from", "1x", "frame-slab", "--to", "dome-24"};
+    for (String format : List.of("card", "html", "markdown")) {
+      List<String> all = new ArrayList<>(List.of(words));
+      all.addAll(List.of("--format", format));
+      Run run = inSamples(all.toArray(String[]::new));
+      assertEquals(ExitCode.DONE, run.code(), run.err());
+      assertTrue(run.out().contains("206"), run.out());
+      assertTrue(run.out().contains("check against current local food law"), run.out());
+    }
+    Run swap = inSamples(
+        "swap", "heather-nougat", "heather-honey", "--by", "agave-syrup", "--format", "card");
+    assertTrue(swap.out().contains("What if Heather honey"), swap.out() + swap.err());
+    assertTrue(swap.out().contains("Honey and infants"), swap.out());
+  }
+
   @Test
   void writesTheThreeWaysAsData() {
     Run run = inSamples("reach", "raspberry-jelly", "pectin-hm-slow", "--format", "json");
@@ -124,6 +158,10 @@ class AnswerCommandTest {
       altitude hot --to 0m                            | is not a temperature
       gelatine 12g --from 5 --to 200                  | from 50 to 325
       egg-white 12 --to dried                         | is not a weight
+      egg-white 12g --to potato-whip-protein          | nobody has said how much
+      sugar heather-nougat butter --by white-sugar    | weighs no `butter`
+      sugar heather-nougat white-sugar --by water     | is no sugar or syrup
+      mould heather-nougat --from 1x moon --to dome-24 | no mould or frame `moon`
       """)
   void saysWhyThereIsNoAnswer(String words, String expected) {
     Run run = inSamples(words.split(" "));

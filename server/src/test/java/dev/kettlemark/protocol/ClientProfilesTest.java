@@ -416,6 +416,23 @@ class ClientProfilesTest {
     }
   }
 
+  @Test
+  void aVariantIsComparedWithItsParent() throws Exception {
+    try (EditorFixture editor = EditorFixture.with(ClientProfiles.vscode())) {
+      editor.open(URI, SYRUP + """
+
+          variant sweeter of syrup
+            replace   white-sugar  by 60.00 % caster-sugar
+          """);
+      String page = report(editor, "compare", URI, "formula", "sweeter");
+      assertTrue(page.contains("Is it one-to-one?"), page);
+      assertTrue(page.contains("Caster sugar for White sugar"), page);
+      String german =
+          report(editor, "compare", URI, "formula", "syrup", "with", "sweeter", "language", "de");
+      assertTrue(german.contains("Ist es eins zu eins?"), german);
+    }
+  }
+
   private static String report(EditorFixture editor, String name, String uri, String... rest)
       throws Exception {
     JsonObject argument = new JsonObject();

@@ -1,0 +1,75 @@
+package dev.kettlemark.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import dev.kettlemark.Pinned;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CompareCommandTest {
+
+  @TempDir
+  Path folder;
+
+  private static Run compare(String... words) {
+    List<String> all = new ArrayList<>(List.of("compare"));
+    all.addAll(List.of(words));
+    all.addAll(List.of("--in", Run.SAMPLES));
+    return Run.of(all.toArray(String[]::new));
+  }
+
+  @Test
+  void holdsAVariantAgainstItsParent() {
+    Pinned.resource("cli/compare/heather-nougat-plant.txt")
+        .check(compare("heather-nougat-plant").out(), CompareCommandTest.class);
+  }
+
+  /** 1800 g of charge in the text; 14.00 % of it is 252 g, 5 kg of it 700 g. */
+  @Test
+  void writesJsonForTheBatchThatIsWanted() {
+    Run run = compare("heather-nougat-plant", "--format", "json", "--batch", "5kg");
+    JsonObject json = JsonParser.parseString(run.out()).getAsJsonObject();
+    assertEquals(5000, json.get("batchGrams").getAsDouble(), 1e-9);
+    double percent = 0;
+    for (JsonElement one : json.getAsJsonArray("amounts")) {
+      JsonObject second = one.getAsJsonObject().getAsJsonObject("second");
+      if (second != null && second.get("ingredient").getAsString().equals("agave-syrup")) {
+        percent = second.get("percentOfCharge").getAsDouble();
+      }
+    }
+    assertEquals(14, percent, 1e-9);
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      heather-nougat                            | is no variant
+      heather-nougt egg-honey-nougat            | did you mean
+      heather-nougat white-sugar                | is no formula
+      heather-nougat-plant --language xx-XX     | there are no words in
+      """)
+  void saysWhyThereIsNoComparison(String words, String expected) {
+    Run run = compare(words.split(" "));
+    assertEquals(ExitCode.NOT_RUN, run.code(), run.out());
+    assertTrue(run.err().contains(expected), run.err());
+  }
+
+  @Test
+  void writesToAFile() throws IOException {
+    Path file = folder.resolve("two.html");
+    assertEquals(
+        ExitCode.DONE,
+        compare("heather-nougat-plant", "--format", "html", "--out", file.toString())
+            .code());
+    assertTrue(Bench.read(file).startsWith("<!DOCTYPE html>"));
+  }
+}
