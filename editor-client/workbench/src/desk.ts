@@ -123,7 +123,10 @@ export class Desk {
         void this.bench.rule(rule);
       },
     });
-    this.view = new EditorView({ parent: byId('editor') });
+    this.view = new EditorView({
+      parent: byId('editor'),
+      extensions: [EditorView.cspNonce.of(this.nonce), EditorView.editable.of(false)],
+    });
     this.link = new Link({
       connected: (transport) => {
         this.connected(transport);

@@ -63,12 +63,14 @@ export function showDrawn(
   theme: string,
 ): ShadowRoot {
   const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
-  const parsed = new DOMParser().parseFromString(markup, 'text/html');
-  const own = [...parsed.querySelectorAll('style')].map((element) => {
-    element.remove();
-    return element.textContent;
+  const own: string[] = [];
+  // Taken out before the text is parsed: the page's policy refuses even to parse a style element.
+  const plain = markup.replace(/<style[^>]*>([^]*?)<\/style>/g, (_whole, css: string) => {
+    own.push(css);
+    return '';
   });
-  parsed.querySelectorAll('script, link, iframe, object, embed, base, meta, form').forEach((element) => {
+  const parsed = new DOMParser().parseFromString(plain, 'text/html');
+  parsed.querySelectorAll('script, style, link, iframe, object, embed, base, meta, form').forEach((element) => {
     element.remove();
   });
   parsed.querySelectorAll('*').forEach((element) => {

@@ -45,7 +45,13 @@ final class Commands {
   /** The commands that a client may send; those that nothing leads to are left out. */
   static List<String> names(ClientTraits client) {
     List<String> names = new ArrayList<>(
-        List.of(ScaleCommand.NAME, EXPLAIN_RULE, CHANGES, TrialCommand.NAME, PictureCommand.NAME));
+        List.of(
+            ScaleCommand.NAME,
+            EXPLAIN_RULE,
+            CHANGES,
+            TrialCommand.NAME,
+            PictureCommand.NAME,
+            FiguresCommand.NAME));
     names.addAll(ReportCommands.names());
     if (!client.readsActions() && client.plumbing().actions().applies()) {
       names.add(ActionForms.APPLY);
@@ -103,6 +109,10 @@ final class Commands {
       case TrialCommand.NAME -> {
         Scene scene = scene(state, argument);
         yield work(state, params, work -> TrialCommand.run(scene, text(argument, "formula")));
+      }
+      case FiguresCommand.NAME -> {
+        Scene scene = scene(state, argument);
+        yield work(state, params, work -> FiguresCommand.run(scene, argument));
       }
       case PictureCommand.NAME -> {
         Scene scene = scene(state, argument);

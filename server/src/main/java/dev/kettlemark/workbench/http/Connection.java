@@ -32,6 +32,9 @@ public final class Connection {
   /** Long enough for the largest file on a busy machine; over loopback it takes milliseconds. */
   static final Duration PATIENCE = Duration.ofSeconds(10);
 
+  /** Bytes of a refused body that are read and forgotten, so that the refusal is heard. */
+  private static final long MOST_UNREAD = 16 << 20;
+
   private static final Logger LOG = Logger.getLogger(Connection.class.getName());
 
   private final Socket socket;
@@ -132,11 +135,11 @@ public final class Connection {
   private String line(int most) throws IOException, Refused {
     StringBuilder line = new StringBuilder();
     for (int octet = in.read(); octet >= 0; octet = in.read()) {
-      if (octet == '\r') {
-        if (in.read() != '\n') {
-          throw new Refused(400, "a line ends in CR LF");
-        }
+      if (octet == '\r' && in.read() == '\n') {
         return line.toString();
+      }
+      if (octet == '\r' || octet == '\n') {
+        throw new Refused(400, "a line ends in CR LF");
       }
       if (line.length() >= most) {
         throw new Refused(431, "the header is longer than " + LONGEST_HEAD + " bytes");
@@ -153,10 +156,11 @@ public final class Connection {
     }
     socket.shutdownOutput();
     socket.setSoTimeout(200);
-    byte[] scratch = new byte[1 << 13];
+    byte[] scratch = new byte[1 << 16];
     try {
-      for (int rounds = 0; rounds < 64 && in.read(scratch) >= 0; ) {
-        rounds++;
+      for (long left = MOST_UNREAD; left > 0; ) {
+        int read = in.read(scratch);
+        left = read < 0 ? 0 : left - read;
       }
     } catch (SocketTimeoutException enough) {
       LOG.finest("the client keeps its end open");
