@@ -141,9 +141,9 @@ export class Desk {
   async begin(): Promise<void> {
     byId('folder').textContent = this.folder.folder;
     document.title = `${this.folder.folder}, Kettlemark workbench`;
-    this.listen();
     this.link.open();
     await this.files.look();
+    this.listen();
     const wanted = decodeURIComponent(location.hash.slice(1));
     const first = this.files.list.find(({ path }) => path === wanted) ?? firstOf(this.files.list);
     if (first === undefined) {
@@ -236,6 +236,9 @@ export class Desk {
     byId('end').addEventListener('click', () => {
       void this.end();
     });
+    for (const id of ['library', 'save', 'actions', 'end']) {
+      byId<HTMLButtonElement>(id).disabled = false;
+    }
     document.addEventListener('keydown', (event) => {
       if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 's') {
         event.preventDefault();
@@ -337,7 +340,7 @@ export class Desk {
         press: () => {
           this.notices.take(`disk ${buffer.path}`);
           this.files.keepMine(buffer);
-          void this.save(buffer);
+          void this.saveOne(buffer);
         },
       },
       {
@@ -442,10 +445,17 @@ export class Desk {
     }
   }
 
-  private async save(buffer = this.current): Promise<void> {
-    if (buffer === undefined) {
-      return;
+  /** Saves every text that is not saved, the one in front first; a conflict is shown and waits. */
+  private async save(): Promise<void> {
+    const { current } = this;
+    const others = this.buffers.files.filter((file) => file !== current && file.isDirty);
+    for (const buffer of current === undefined ? others : [current, ...others]) {
+      await this.saveOne(buffer);
     }
+    this.tellState();
+  }
+
+  private async saveOne(buffer: Buffer): Promise<void> {
     if (buffer.foreign !== undefined) {
       this.conflict(buffer);
       return;
@@ -457,7 +467,6 @@ export class Desk {
       this.notices.take(`draft ${buffer.path}`);
       this.notices.take(`disk ${buffer.path}`);
     }
-    this.tellState();
   }
 
   private tellState(): void {

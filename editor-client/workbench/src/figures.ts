@@ -21,12 +21,8 @@ export interface Figures {
 }
 
 export function isFigures(value: unknown): value is Figures {
-  const figures = (value as Partial<Figures> | null)?.figures;
-  return (
-    typeof value === 'object' &&
-    typeof (value as Partial<Figures>).formula === 'string' &&
-    Array.isArray(figures)
-  );
+  const { formula, figures } = (value ?? {}) as Partial<Figures>;
+  return typeof formula === 'string' && Array.isArray(figures);
 }
 
 export interface Moved {

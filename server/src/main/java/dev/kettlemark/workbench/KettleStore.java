@@ -20,6 +20,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -103,13 +104,14 @@ final class KettleStore {
   /** Writes a file that must not be there yet, and the folders above it. */
   synchronized Written create(String name, String text) throws Refused, IOException {
     Path path = named(name);
-    Path parent = path.getParent();
+    Path parent = Objects.requireNonNullElse(path.getParent(), folder);
+    // Links are followed as far as there is something; what is made below cannot be one.
     Path above = parent;
-    while (!Files.exists(above, LinkOption.NOFOLLOW_LINKS)) {
-      above = above.getParent();
+    while (!above.equals(folder) && !Files.exists(above, LinkOption.NOFOLLOW_LINKS)) {
+      above = Objects.requireNonNullElse(above.getParent(), folder);
     }
-    Path real = inside(above.toRealPath());
-    Path within = real.resolve(above.relativize(parent).toString());
+    Path within =
+        inside(above.toRealPath()).resolve(above.relativize(parent).toString());
     Files.createDirectories(within);
     Path file = within.resolve(path.getFileName());
     try {
