@@ -1,6 +1,14 @@
 // Bundles the page into target/classes, from where it goes into the server's jar; with --tests the
 // unit tests into target/unit.
-import { cpSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 

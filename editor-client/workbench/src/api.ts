@@ -34,7 +34,11 @@ export class Refusal extends Error {
 export async function listFiles(): Promise<Folder> {
   const json = await jsonOf(await fetch('/api/files'));
   const files = json['files'];
-  if (typeof json['folder'] !== 'string' || typeof json['root'] !== 'string' || !Array.isArray(files)) {
+  if (
+    typeof json['folder'] !== 'string' ||
+    typeof json['root'] !== 'string' ||
+    !Array.isArray(files)
+  ) {
     throw new Refusal(500, 'the list of files is malformed');
   }
   return { folder: json['folder'], root: json['root'], files: files.map(listed) };

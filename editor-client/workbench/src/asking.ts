@@ -101,15 +101,17 @@ export class Asking {
             this.events.findings(view, items ?? []);
           }
         }),
-      this.server.ask<CodeLens[] | null>('textDocument/codeLens', { textDocument }).then((lenses) => {
-        if (fresh()) {
-          view.dispatch({
-            effects: lensEffect(doc, lenses ?? [], (command) => {
-              this.events.run(command);
-            }),
-          });
-        }
-      }),
+      this.server
+        .ask<CodeLens[] | null>('textDocument/codeLens', { textDocument })
+        .then((lenses) => {
+          if (fresh()) {
+            view.dispatch({
+              effects: lensEffect(doc, lenses ?? [], (command) => {
+                this.events.run(command);
+              }),
+            });
+          }
+        }),
       this.server
         .ask<FoldingRange[] | null>('textDocument/foldingRange', { textDocument })
         .then((ranges) => {

@@ -80,7 +80,12 @@ export class Bench {
       redraw,
       go,
     );
-    this.flow = new DrawnPanel('flow', [{ name: 'view', label: 'Show', options: PICTURES }], redraw, go);
+    this.flow = new DrawnPanel(
+      'flow',
+      [{ name: 'view', label: 'Show', options: PICTURES }],
+      redraw,
+      go,
+    );
     this.scaling = new ScalingPanel({
       ask: async (formula, target) => {
         const scaled = await server.run('kettlemark.scale', { ...this.about(), formula, target });
@@ -190,7 +195,9 @@ export class Bench {
 
   /** Shows a page of the server by its address, such as an entry of the pantry. */
   async page(uri: string): Promise<void> {
-    const { text } = await this.server.ask<{ text: string }>('workspace/textDocumentContent', { uri });
+    const { text } = await this.server.ask<{ text: string }>('workspace/textDocumentContent', {
+      uri,
+    });
     this.tabs.show('pages');
     this.pages.show(uri.endsWith('.md') ? text : `\`\`\`\n${text}\n\`\`\``);
   }
@@ -257,9 +264,7 @@ export class Bench {
     }
     return this.asked(async () => ({
       kind: 'svg',
-      svg: String(
-        await this.server.run('kettlemark.flow', { ...this.subject(place), kind: view }),
-      ),
+      svg: String(await this.server.run('kettlemark.flow', { ...this.subject(place), kind: view })),
     }));
   }
 

@@ -4,7 +4,12 @@ import { nextDiagnostic } from '@codemirror/lint';
 import { LSPPlugin, type LSPClient, type Transport } from '@codemirror/lsp-client';
 import type { EditorState, Extension } from '@codemirror/state';
 import { EditorView, type KeyBinding } from '@codemirror/view';
-import type { CodeAction, Command, Diagnostic, WorkspaceEdit } from 'vscode-languageserver-protocol';
+import type {
+  CodeAction,
+  Command,
+  Diagnostic,
+  WorkspaceEdit,
+} from 'vscode-languageserver-protocol';
 import { Refusal, endServer, type Folder, type Listed } from './api';
 import { Asking } from './asking';
 import { Bench } from './bench';
@@ -357,17 +362,21 @@ export class Desk {
 
   private broughtBack(buffer: Buffer, at: Date): void {
     const when = at.toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-    this.notices.tell(`draft ${buffer.path}`, `What you wrote in ${buffer.path} until ${when} and did not save is back.`, [
-      { label: 'Keep it', press: () => undefined },
-      {
-        label: 'Back to the saved text',
-        press: () => {
-          buffer.change({
-            changes: { from: 0, to: buffer.state.doc.length, insert: buffer.saved },
-          });
+    this.notices.tell(
+      `draft ${buffer.path}`,
+      `What you wrote in ${buffer.path} until ${when} and did not save is back.`,
+      [
+        { label: 'Keep it', press: () => undefined },
+        {
+          label: 'Back to the saved text',
+          press: () => {
+            buffer.change({
+              changes: { from: 0, to: buffer.state.doc.length, insert: buffer.saved },
+            });
+          },
         },
-      },
-    ]);
+      ],
+    );
     if (buffer.foreign !== undefined) {
       this.changedOnDisk(buffer);
     }
@@ -674,12 +683,19 @@ export class Desk {
     }
     const textDocument = { uri: current.uri };
     void this.server
-      .ask<{ placeholder?: string } | null>('textDocument/prepareRename', { textDocument, position })
+      .ask<{ placeholder?: string } | null>('textDocument/prepareRename', {
+        textDocument,
+        position,
+      })
       .then((ready) => {
         if (ready === null) {
           throw new Error('there is no name at the cursor that could be changed');
         }
-        const input = h('input', { id: 'new-name', autocomplete: 'off', value: ready.placeholder ?? '' });
+        const input = h('input', {
+          id: 'new-name',
+          autocomplete: 'off',
+          value: ready.placeholder ?? '',
+        });
         const problem = h('p', { class: 'problem', role: 'alert' });
         const dialog = openDialog('Rename', [
           h(
@@ -693,7 +709,8 @@ export class Desk {
                     this.view.focus();
                   },
                   (failure: unknown) => {
-                    problem.textContent = failure instanceof Error ? failure.message : String(failure);
+                    problem.textContent =
+                      failure instanceof Error ? failure.message : String(failure);
                   },
                 );
               },
@@ -798,5 +815,8 @@ export class Desk {
 
 /** A formula to begin with, and not the house or the pantry. */
 function firstOf(files: readonly Listed[]): Listed | undefined {
-  return files.find(({ path }) => !/^(house|pantry|products|sheets|trials)\.kettle$/.test(path)) ?? files[0];
+  return (
+    files.find(({ path }) => !/^(house|pantry|products|sheets|trials)\.kettle$/.test(path)) ??
+    files[0]
+  );
 }

@@ -31,16 +31,28 @@ export function byId<T extends HTMLElement = HTMLElement>(id: string): T {
   return element as T;
 }
 
-export function button(label: string, press: () => void, attributes: Attributes = {}): HTMLButtonElement {
+export function button(
+  label: string,
+  press: () => void,
+  attributes: Attributes = {},
+): HTMLButtonElement {
   return h('button', { type: 'button', click: press, ...attributes }, label);
 }
 
 /** Asks in a dialog of the page; Escape gives the first word of the answer that does nothing. */
-export function openDialog(title: string, content: readonly Child[], wide = false): HTMLDialogElement {
+export function openDialog(
+  title: string,
+  content: readonly Child[],
+  wide = false,
+): HTMLDialogElement {
   const heading = h('h2', { id: `dialog-${String(++dialogs)}` }, title);
-  const close = button('Close', () => {
-    dialog.close();
-  }, { class: 'close' });
+  const close = button(
+    'Close',
+    () => {
+      dialog.close();
+    },
+    { class: 'close' },
+  );
   const dialog = h(
     'dialog',
     { 'aria-labelledby': heading.id, class: wide ? 'wide' : '' },

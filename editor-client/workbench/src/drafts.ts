@@ -79,9 +79,10 @@ export class Drafts {
   }
 
   private keys(): string[] {
-    return Array.from({ length: this.store.length }, (_, index) => this.store.key(index) ?? '').filter(
-      (key) => key.startsWith(PREFIX),
-    );
+    return Array.from(
+      { length: this.store.length },
+      (_, index) => this.store.key(index) ?? '',
+    ).filter((key) => key.startsWith(PREFIX));
   }
 
   private read(owner: string, path: string): Draft | undefined {

@@ -7,7 +7,11 @@ export interface Preview {
   readonly title: string;
   readonly html: string;
   readonly style: string;
-  readonly anchors: readonly { readonly line: number; readonly id: string; readonly uri?: string | null }[];
+  readonly anchors: readonly {
+    readonly line: number;
+    readonly id: string;
+    readonly uri?: string | null;
+  }[];
 }
 
 export function isPreview(value: unknown): value is Preview {

@@ -114,7 +114,13 @@ export class FiguresPanel {
         h(
           'thead',
           {},
-          h('tr', {}, h('th', { scope: 'col' }, 'Figure'), h('th', { scope: 'col' }, 'Now'), this.beforeHead),
+          h(
+            'tr',
+            {},
+            h('th', { scope: 'col' }, 'Figure'),
+            h('th', { scope: 'col' }, 'Now'),
+            this.beforeHead,
+          ),
         ),
         this.body,
       ),

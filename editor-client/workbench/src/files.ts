@@ -85,7 +85,11 @@ export class Files {
     const { text } = buffer;
     this.writes++;
     try {
-      const saved = await writeFile(buffer.path, withEnds(text, buffer.end), buffer.gone ? undefined : buffer.tag);
+      const saved = await writeFile(
+        buffer.path,
+        withEnds(text, buffer.end),
+        buffer.gone ? undefined : buffer.tag,
+      );
       if (saved.kind === 'conflict') {
         const { text: disk } = lined(saved.disk.text);
         buffer.foreign = { text: disk, tag: saved.disk.tag };

@@ -135,12 +135,20 @@ export class FindingsList {
       h(
         'span',
         { class: 'finding-tools' },
-        button('Fixes', () => {
-          this.actions.fixes(finding);
-        }, { 'aria-label': `Fixes for ${message}` }),
-        button('Why', () => {
-          this.actions.explain(String(diagnostic.code ?? ''));
-        }, { 'aria-label': `Why ${String(diagnostic.code ?? 'this')} matters` }),
+        button(
+          'Fixes',
+          () => {
+            this.actions.fixes(finding);
+          },
+          { 'aria-label': `Fixes for ${message}` },
+        ),
+        button(
+          'Why',
+          () => {
+            this.actions.explain(String(diagnostic.code ?? ''));
+          },
+          { 'aria-label': `Why ${String(diagnostic.code ?? 'this')} matters` },
+        ),
       ),
     );
   }

@@ -81,8 +81,7 @@ function longestCommon(a: readonly string[], b: readonly string[]): Uint16Array[
     const row = table[i];
     const below = table[i + 1];
     for (let j = b.length - 1; row !== undefined && below !== undefined && j >= 0; j--) {
-      row[j] =
-        a[i] === b[j] ? (below[j + 1] ?? 0) + 1 : Math.max(below[j] ?? 0, row[j + 1] ?? 0);
+      row[j] = a[i] === b[j] ? (below[j + 1] ?? 0) + 1 : Math.max(below[j] ?? 0, row[j + 1] ?? 0);
     }
   }
   return table;

@@ -104,7 +104,11 @@ function requestIn(message: string): Asked | undefined {
     : undefined;
 }
 
-async function reply(socket: WebSocket, { id, method, params }: Asked, answer: Answerer): Promise<void> {
+async function reply(
+  socket: WebSocket,
+  { id, method, params }: Asked,
+  answer: Answerer,
+): Promise<void> {
   const told = await settled(() => answer(method, params));
   if (socket.readyState === WebSocket.OPEN) {
     socket.send(JSON.stringify({ jsonrpc: '2.0', id, ...told }));

@@ -1,7 +1,13 @@
 /** What the server says of the text, shown in it: colours by meaning, grams beside percents, totals above formulas, folds. */
 
 import { codeFolding, foldGutter, foldKeymap, foldService } from '@codemirror/language';
-import { RangeSetBuilder, StateEffect, StateField, type Extension, type Text } from '@codemirror/state';
+import {
+  RangeSetBuilder,
+  StateEffect,
+  StateField,
+  type Extension,
+  type Text,
+} from '@codemirror/state';
 import { Decoration, EditorView, WidgetType, keymap, type DecorationSet } from '@codemirror/view';
 import type { CodeLens, Command, FoldingRange, InlayHint } from 'vscode-languageserver-protocol';
 import { offsetOf } from './edits';

@@ -49,7 +49,11 @@ export function showMenu(
 
   function item(action: CodeAction | Command): HTMLElement {
     const disabled = 'disabled' in action ? action.disabled : undefined;
-    const label = h('button', { type: 'button', 'aria-disabled': disabled === undefined ? false : 'true' }, action.title);
+    const label = h(
+      'button',
+      { type: 'button', 'aria-disabled': disabled === undefined ? false : 'true' },
+      action.title,
+    );
     if (disabled !== undefined) {
       return h('span', {}, label, h('span', { class: 'quiet' }, ` ${disabled.reason}`));
     }
@@ -64,7 +68,9 @@ export function showMenu(
   }
 
   function step(event: KeyboardEvent, from: HTMLButtonElement): void {
-    const all = [...dialog.querySelectorAll<HTMLButtonElement>('.menu button:not([aria-disabled])')];
+    const all = [
+      ...dialog.querySelectorAll<HTMLButtonElement>('.menu button:not([aria-disabled])'),
+    ];
     const at = all.indexOf(from);
     const to = event.key === 'ArrowDown' ? at + 1 : event.key === 'ArrowUp' ? at - 1 : undefined;
     if (to !== undefined) {

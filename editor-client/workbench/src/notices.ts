@@ -59,7 +59,11 @@ export function showConflict(
   const dialog = openDialog(
     `${path} was changed by somebody else`,
     [
-      h('p', {}, 'Lines marked “yours” are only in your text, lines marked “disk” only on the disk.'),
+      h(
+        'p',
+        {},
+        'Lines marked “yours” are only in your text, lines marked “disk” only on the disk.',
+      ),
       h(
         'div',
         { class: 'diff', tabindex: '0', role: 'region', 'aria-label': 'Differences' },

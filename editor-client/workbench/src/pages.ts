@@ -19,14 +19,29 @@ interface Kind {
 
 const PAGES: readonly Kind[] = [
   { command: 'kettlemark.show', label: 'Table of the formula', fields: [], formula: 'formula' },
-  { command: 'kettlemark.explain', label: 'How its figures came about', fields: [], formula: 'formula' },
+  {
+    command: 'kettlemark.explain',
+    label: 'How its figures came about',
+    fields: [],
+    formula: 'formula',
+  },
   { command: 'kettlemark.label', label: 'Draft of its label', fields: [], formula: 'formula' },
-  { command: 'kettlemark.trials', label: 'Its trials against the prediction', fields: [], formula: 'formula' },
+  {
+    command: 'kettlemark.trials',
+    label: 'Its trials against the prediction',
+    fields: [],
+    formula: 'formula',
+  },
   { command: 'kettlemark.used', label: 'Where it is used', fields: [], formula: 'name' },
 ];
 
 const COMPARISONS: readonly Kind[] = [
-  { command: 'kettlemark.changes', label: 'The unsaved text with the saved one', fields: [], formula: '' },
+  {
+    command: 'kettlemark.changes',
+    label: 'The unsaved text with the saved one',
+    fields: [],
+    formula: '',
+  },
   {
     command: 'kettlemark.compare',
     label: 'It with another formula',
@@ -59,15 +74,12 @@ export class PagesPanel {
     private readonly kinds: readonly Kind[],
     private readonly actions: PageActions,
   ) {
-    this.select = h(
-      'select',
-      {
-        id: `${id}-kind`,
-        change: () => {
-          this.ask();
-        },
+    this.select = h('select', {
+      id: `${id}-kind`,
+      change: () => {
+        this.ask();
       },
-    );
+    });
     const form = h(
       'form',
       {

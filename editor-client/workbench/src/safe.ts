@@ -4,8 +4,10 @@ import { Marked } from 'marked';
 
 /** What a page of the server is made of; whatever is not listed is replaced by its text. */
 const ELEMENTS = new Set(
-  ('a b blockquote br code dd del div dl dt em h1 h2 h3 h4 h5 h6 hr i li ol p pre s span strong sub sup' +
-    ' table tbody td th thead tr ul').split(' '),
+  (
+    'a b blockquote br code dd del div dl dt em h1 h2 h3 h4 h5 h6 hr i li ol p pre s span strong sub sup' +
+    ' table tbody td th thead tr ul'
+  ).split(' '),
 );
 const ATTRIBUTES = new Set(['align', 'colspan', 'rowspan', 'start', 'title']);
 
@@ -70,9 +72,11 @@ export function showDrawn(
     return '';
   });
   const parsed = new DOMParser().parseFromString(plain, 'text/html');
-  parsed.querySelectorAll('script, style, link, iframe, object, embed, base, meta, form').forEach((element) => {
-    element.remove();
-  });
+  parsed
+    .querySelectorAll('script, style, link, iframe, object, embed, base, meta, form')
+    .forEach((element) => {
+      element.remove();
+    });
   parsed.querySelectorAll('*').forEach((element) => {
     for (const { name, value } of [...element.attributes]) {
       if (name.startsWith('on') || (name.endsWith('href') && !value.startsWith('#'))) {

@@ -35,7 +35,13 @@ export const WAYS: readonly Way[] = [
   way('moulds', 'Moulds filled', ['name', 'count', 'lossPercent'], 'Mould', ({ moulds }) => moulds),
   way('frames', 'Frames filled', ['name', 'count', 'lossPercent'], 'Frame', ({ frames }) => frames),
   way('bowl', 'As much as a bowl whips', ['name'], 'Bowl', ({ bowls }) => bowls),
-  way('ingredient', 'Ingredient in hand', ['name', 'grams'], 'Ingredient', ({ ingredients }) => ingredients),
+  way(
+    'ingredient',
+    'Ingredient in hand',
+    ['name', 'grams'],
+    'Ingredient',
+    ({ ingredients }) => ingredients,
+  ),
 ];
 
 function way(
@@ -121,7 +127,14 @@ export class ScalingPanel {
       this.fields,
       h('button', { type: 'submit', class: 'main' }, 'Show the weighing list'),
     );
-    this.element = h('div', { class: 'panel scaling' }, this.heading, form, this.problem, this.answer);
+    this.element = h(
+      'div',
+      { class: 'panel scaling' },
+      this.heading,
+      form,
+      this.problem,
+      this.answer,
+    );
     this.ask();
   }
 
@@ -140,7 +153,9 @@ export class ScalingPanel {
     this.problem.textContent = '';
     this.answer.replaceChildren();
     this.fields.replaceChildren(
-      ...(way?.fields ?? []).map((field) => this.field(field, way?.named ?? '', way?.names ?? NONE)),
+      ...(way?.fields ?? []).map((field) =>
+        this.field(field, way?.named ?? '', way?.names ?? NONE),
+      ),
     );
   }
 
@@ -152,7 +167,11 @@ export class ScalingPanel {
         'div',
         {},
         h('label', { for: id }, named),
-        h('select', { id, name: field }, ...options.map((name) => h('option', { value: name }, name))),
+        h(
+          'select',
+          { id, name: field },
+          ...options.map((name) => h('option', { value: name }, name)),
+        ),
       );
     }
     return h(

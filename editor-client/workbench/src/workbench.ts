@@ -15,7 +15,12 @@ async function begin(): Promise<void> {
     const desk = new Desk(folder, new Drafts(localStorage, window), notices, lamp);
     await desk.begin();
   } catch (failure) {
-    notices.tell('begin', failure instanceof Refusal ? failure.message : `The workbench did not start: ${String(failure)}`);
+    notices.tell(
+      'begin',
+      failure instanceof Refusal
+        ? failure.message
+        : `The workbench did not start: ${String(failure)}`,
+    );
   }
 }
 

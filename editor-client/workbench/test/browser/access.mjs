@@ -42,7 +42,9 @@ export async function tell() {
 async function clean(page, where) {
   const violations = await page.evaluate(async () => (await window.axe.run(document)).violations);
   if (violations.length > 0) {
-    const told = violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => `${id}: ${html}\n  ${failureSummary}`));
+    const told = violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, failureSummary }) => `${id}: ${html}\n  ${failureSummary}`),
+    );
     throw new Error(`${where}:\n${told.join('\n')}`);
   }
 }
@@ -61,7 +63,9 @@ async function soon(server) {
     first: performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0,
     text: performance.now(),
   }));
-  measured(`first content after ${first.toFixed(0)} ms, the text after ${text.toFixed(0)} ms, ${bytes} bytes fetched`);
+  measured(
+    `first content after ${first.toFixed(0)} ms, the text after ${text.toFixed(0)} ms, ${bytes} bytes fetched`,
+  );
   if (first > FIRST_CONTENT_MS && process.env.CI === undefined) {
     throw new Error(`first content after ${first} ms`);
   }
@@ -86,7 +90,9 @@ async function keyboard(server) {
     await focused(page, label);
   }
   await page.keyboard.press('F6');
-  await until('the findings', () => page.evaluate(() => document.querySelector('#findings').contains(document.activeElement)));
+  await until('the findings', () =>
+    page.evaluate(() => document.querySelector('#findings').contains(document.activeElement)),
+  );
   // Nothing on the page traps the focus: Tab comes round to the skip links again.
   const seen = new Set();
   for (let i = 0; i < 80 && !seen.has('Go to the formula'); i++) {
@@ -96,7 +102,9 @@ async function keyboard(server) {
   if (!seen.has('Go to the formula')) {
     throw new Error(`Tab did not come round: ${[...seen].join(', ')}`);
   }
-  const animated = await page.evaluate(() => getComputedStyle(document.querySelector('.figures tr')).transitionDuration);
+  const animated = await page.evaluate(
+    () => getComputedStyle(document.querySelector('.figures tr')).transitionDuration,
+  );
   if (animated !== '0s') {
     throw new Error('something moves though less motion was asked for');
   }
@@ -111,7 +119,10 @@ async function focused(page, text) {
 }
 
 async function tablet(server) {
-  const { browser, context } = await browse({ viewport: { width: 800, height: 1100 }, hasTouch: true });
+  const { browser, context } = await browse({
+    viewport: { width: 800, height: 1100 },
+    hasTouch: true,
+  });
   const page = await newPage(context);
   await page.goto(await server.again());
   await openFile(page, 'lemon.kettle');

@@ -1,6 +1,16 @@
 // The program is killed in the middle of a sentence and started again: nothing that was typed is lost.
 import { readFileSync } from 'node:fs';
-import { LIBRARY, browse, freePort, newPage, openFile, serve, textOf, until, verified } from './host.mjs';
+import {
+  LIBRARY,
+  browse,
+  freePort,
+  newPage,
+  openFile,
+  serve,
+  textOf,
+  until,
+  verified,
+} from './host.mjs';
 
 export async function tell() {
   const port = await freePort();
@@ -29,7 +39,10 @@ export async function tell() {
   await door.locator('.cm-content').waitFor();
   await door.close();
   await page.bringToFront();
-  await until('the connection', async () => (await page.locator('[data-notice=link]').count()) === 0);
+  await until(
+    'the connection',
+    async () => (await page.locator('[data-notice=link]').count()) === 0,
+  );
   // The new session knows the text as it is, not as it was saved: line 17 has become line 17 of the new text.
   await page.keyboard.press('Enter');
   await page.locator('.finding', { hasText: 'line 18' }).first().waitFor();
@@ -37,7 +50,11 @@ export async function tell() {
     throw new Error('what was typed is lost');
   }
   await page.keyboard.press('Control+s');
-  await until('the save', () => readFileSync(`${LIBRARY}/lemon.kettle`, 'utf8').startsWith('# typed before and after the end\n'));
+  await until('the save', () =>
+    readFileSync(`${LIBRARY}/lemon.kettle`, 'utf8').startsWith(
+      '# typed before and after the end\n',
+    ),
+  );
   verified('a server that crashes is started again');
 
   await page.keyboard.type('# again');

@@ -27,7 +27,9 @@ export async function serve(port, folder = LIBRARY) {
       }
     });
   });
-  const ended = new Promise((resolve) => child.on('exit', (code, signal) => resolve(code ?? signal)));
+  const ended = new Promise((resolve) =>
+    child.on('exit', (code, signal) => resolve(code ?? signal)),
+  );
   return {
     address,
     ended,
@@ -96,7 +98,9 @@ export async function goTo(page, text, inside = 0) {
 }
 
 export function textOf(page) {
-  return page.evaluate(() => document.querySelector('.cm-content').cmTile.root.view.state.doc.toString());
+  return page.evaluate(() =>
+    document.querySelector('.cm-content').cmTile.root.view.state.doc.toString(),
+  );
 }
 
 export async function until(what, test, patience = PATIENCE_MS) {

@@ -1,6 +1,17 @@
 // A file of ten thousand lines is written in as smoothly as one of a hundred.
 import { writeFileSync } from 'node:fs';
-import { LIBRARY, browse, freePort, measured, newPage, openFile, serve, textOf, until, verified } from './host.mjs';
+import {
+  LIBRARY,
+  browse,
+  freePort,
+  measured,
+  newPage,
+  openFile,
+  serve,
+  textOf,
+  until,
+  verified,
+} from './host.mjs';
 
 const KEYS = 60;
 /** From key to paint, the long file against the short one; the paint alone differs by chance. */
@@ -58,7 +69,10 @@ async function keys(page, path) {
   if (!(await textOf(page)).startsWith('#########\n#########\n')) {
     throw new Error('a key was lost');
   }
-  await until('the figures to follow', async () => (await page.locator('.moves').innerText()) !== '');
+  await until(
+    'the figures to follow',
+    async () => (await page.locator('.moves').innerText()) !== '',
+  );
   return { median: times[times.length >> 1], most: times[Math.floor(times.length * 0.95)] };
 }
 

@@ -1,6 +1,16 @@
 // Two windows on one file, changes on the disk, and texts that were not saved.
 import { appendFileSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { LIBRARY, browse, freePort, newPage, openFile, serve, textOf, until, verified } from './host.mjs';
+import {
+  LIBRARY,
+  browse,
+  freePort,
+  newPage,
+  openFile,
+  serve,
+  textOf,
+  until,
+  verified,
+} from './host.mjs';
 
 const FILE = `${LIBRARY}/lemon.kettle`;
 
@@ -45,7 +55,10 @@ export async function tell() {
   writeFileSync(fresh, 'formula fresh\n  batch 100 g\nstage a\n  100 % no-such-thing\n');
   await one.locator('.finding', { hasText: 'fresh.kettle' }).first().waitFor();
   rmSync(fresh);
-  await until('the end of its findings', async () => (await one.locator('.finding', { hasText: 'fresh.kettle' }).count()) === 0);
+  await until(
+    'the end of its findings',
+    async () => (await one.locator('.finding', { hasText: 'fresh.kettle' }).count()) === 0,
+  );
   verified('changes on the disk are shown at once');
 
   await write(one, '# not saved\n');
@@ -63,7 +76,10 @@ export async function tell() {
   await one.locator('.cm-content[aria-label="Text of new/trial.kettle"]').waitFor();
   await write(one, 'formula tried\n');
   await one.keyboard.press('Control+s');
-  await until('the new file', () => readFileSync(`${LIBRARY}/new/trial.kettle`, 'utf8') === 'formula tried\n');
+  await until(
+    'the new file',
+    () => readFileSync(`${LIBRARY}/new/trial.kettle`, 'utf8') === 'formula tried\n',
+  );
   verified('new text, once it is saved');
   await browser.close();
   await server.stop('SIGINT');

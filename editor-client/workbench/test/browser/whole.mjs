@@ -1,5 +1,16 @@
 // The story that every editor is told, with the page's own ways: keys and buttons, no inner calls.
-import { browse, freePort, goTo, has, newPage, openFile, serve, textOf, until, verified } from './host.mjs';
+import {
+  browse,
+  freePort,
+  goTo,
+  has,
+  newPage,
+  openFile,
+  serve,
+  textOf,
+  until,
+  verified,
+} from './host.mjs';
 
 export async function tell() {
   const server = await serve(await freePort());
@@ -42,7 +53,7 @@ export async function tell() {
   await page.keyboard.press('Alt+Enter');
   await page.getByRole('dialog').getByRole('button', { name: 'Write 120 °C' }).click();
   await until('the fix', async () => (await textOf(page)).includes('cook      to 120 °C'));
-  await page.getByRole('heading', { name: 'Findings: no findings' }).waitFor();
+  await until('the end of the error', async () => (await list.locator('.error').count()) === 0);
   verified('fix');
   await page.locator('.moves', { hasText: 'Moved: ' }).waitFor();
   await page.locator('.figures tr.moved').first().waitFor();
@@ -61,7 +72,9 @@ export async function tell() {
   verified('renaming across files');
   await page.locator('.cm-content').focus();
   await page.keyboard.press('Shift+Alt+f');
-  await until('the columns', async () => (await textOf(page)).includes('mix       rook-peel, syrup'));
+  await until('the columns', async () =>
+    (await textOf(page)).includes('mix       rook-peel, syrup'),
+  );
   verified('formatting');
   await sheetAndFlow(page);
 
@@ -77,6 +90,7 @@ export async function tell() {
   }
   verified('the server ends with the editor');
   await browser.close();
+  // The socket is cut off by the end; nothing else may go wrong.
   const complaints = page.complaints.filter((one) => !/ERR_CONNECTION|WebSocket/.test(one));
   if (complaints.length > 0) {
     throw new Error(`the page complained: ${complaints.join('\n')}`);
@@ -93,10 +107,13 @@ async function completes(page) {
 
 async function folds(page) {
   await goTo(page, 'stage slab');
-  await page.keyboard.press('Control+Shift+[');
+  await page.keyboard.press('Control+Shift+BracketLeft');
   await page.locator('.cm-foldPlaceholder').first().waitFor();
-  await page.keyboard.press('Control+Shift+]');
-  await until('the fold to open', async () => (await page.locator('.cm-foldPlaceholder').count()) === 0);
+  await page.keyboard.press('Control+Shift+BracketRight');
+  await until(
+    'the fold to open',
+    async () => (await page.locator('.cm-foldPlaceholder').count()) === 0,
+  );
   verified('folding');
 }
 

@@ -48,7 +48,9 @@ void test('edits are read in both of their forms, and files are neither made nor
     { uri: 'file:///a', version: undefined, edits: [edit] },
   ]);
   assert.deepEqual(
-    filesOf({ documentChanges: [{ textDocument: { uri: 'file:///a', version: 3 }, edits: [edit] }] }),
+    filesOf({
+      documentChanges: [{ textDocument: { uri: 'file:///a', version: 3 }, edits: [edit] }],
+    }),
     [{ uri: 'file:///a', version: 3, edits: [edit] }],
   );
   assert.equal(filesOf({ documentChanges: [{ kind: 'delete', uri: 'file:///a' }] }), undefined);

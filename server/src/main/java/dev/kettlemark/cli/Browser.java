@@ -48,7 +48,6 @@ final class Browser {
   }
 
   private static List<String> command(String address, List<String> opener) {
-    return Stream.concat(opener.stream(), Stream.of(address))
-        .toList();
+    return Stream.concat(opener.stream(), Stream.of(address)).toList();
   }
 }

@@ -100,7 +100,9 @@ final class OpenCommand implements Callable<Integer> {
     terminal.out().println("Workbench of " + KettleFiles.shown(path) + ", for this machine only:");
     terminal.out().println("  " + address);
     if (!Workbench.hasPage()) {
-      terminal.out().println("The page was not built into this program; build it with npm at hand.");
+      terminal
+          .out()
+          .println("The page was not built into this program; build it with npm at hand.");
     } else if (!quiet && Browser.open(address, terminal.environment())) {
       terminal.out().println("It opens in your browser.");
     }
@@ -112,8 +114,8 @@ final class OpenCommand implements Callable<Integer> {
   private void answerEnter(Workbench workbench) {
     Thread listener = new Thread(
         () -> {
-          try (BufferedReader lines = new BufferedReader(
-              new InputStreamReader(terminal.in(), StandardCharsets.UTF_8))) {
+          try (BufferedReader lines =
+              new BufferedReader(new InputStreamReader(terminal.in(), StandardCharsets.UTF_8))) {
             while (lines.readLine() != null) {
               terminal.out().println("  " + workbench.address());
               terminal.out().flush();

@@ -74,9 +74,11 @@ public record BenchFigures(
             .map(line -> line.ingredient().value())
             .distinct()
             .toList(),
-        names(house, h -> h.vessels().stream()
-            .filter(vessel -> vessel.whips().isPresent())
-            .map(House.Vessel::name)),
+        names(
+            house,
+            h -> h.vessels().stream()
+                .filter(vessel -> vessel.whips().isPresent())
+                .map(House.Vessel::name)),
         names(house, h -> h.moulds().stream().map(House.Mould::name)),
         names(house, h -> h.frames().stream().map(House.Frame::name)));
   }
@@ -101,8 +103,9 @@ public record BenchFigures(
           ? sheet.subject().map(Located::value)
           : Optional.empty();
     });
-    Optional<Entry> formula =
-        other.isPresent() ? snapshot.library().find(Kind.MATERIAL, other.get()) : Optional.of(entry);
+    Optional<Entry> formula = other.isPresent()
+        ? snapshot.library().find(Kind.MATERIAL, other.get())
+        : Optional.of(entry);
     return formula.flatMap(found -> Formulas.computed(snapshot, found));
   }
 

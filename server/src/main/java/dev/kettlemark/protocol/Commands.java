@@ -44,14 +44,13 @@ final class Commands {
 
   /** The commands that a client may send; those that nothing leads to are left out. */
   static List<String> names(ClientTraits client) {
-    List<String> names = new ArrayList<>(
-        List.of(
-            ScaleCommand.NAME,
-            EXPLAIN_RULE,
-            CHANGES,
-            TrialCommand.NAME,
-            PictureCommand.NAME,
-            FiguresCommand.NAME));
+    List<String> names = new ArrayList<>(List.of(
+        ScaleCommand.NAME,
+        EXPLAIN_RULE,
+        CHANGES,
+        TrialCommand.NAME,
+        PictureCommand.NAME,
+        FiguresCommand.NAME));
     names.addAll(ReportCommands.names());
     if (!client.readsActions() && client.plumbing().actions().applies()) {
       names.add(ActionForms.APPLY);

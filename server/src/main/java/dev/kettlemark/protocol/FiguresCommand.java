@@ -32,9 +32,9 @@ final class FiguresCommand {
         : BenchFigures.at(scene.snapshot(), scene.document(), offset(scene, argument));
     return formula
         .map(BenchFigures::of)
-        .orElseThrow(() -> ScaleCommand.refused(name.map(
-                n -> "the library has no formula `" + n + "`")
-            .orElse("there is no formula in this text")));
+        .orElseThrow(
+            () -> ScaleCommand.refused(name.map(n -> "the library has no formula `" + n + "`")
+                .orElse("there is no formula in this text")));
   }
 
   private static int offset(Scene scene, JsonObject argument) {

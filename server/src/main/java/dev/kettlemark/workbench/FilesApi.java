@@ -112,8 +112,7 @@ final class FilesApi {
   }
 
   private static Answer held(int status, String path, Held held) {
-    return Answer.json(status, json(path, held).toString())
-        .with("ETag", "\"" + held.tag() + "\"");
+    return Answer.json(status, json(path, held).toString()).with("ETag", "\"" + held.tag() + "\"");
   }
 
   private static JsonObject json(String path, Held held) {

@@ -21,8 +21,7 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class Gate {
 
-  private static final String FIRST_PAGE =
-      """
+  private static final String FIRST_PAGE = """
       <!doctype html>
       <html lang="en"><meta charset="utf-8"><meta http-equiv="refresh" content="0; url=/">
       <title>Kettlemark</title><p><a href="/">Open the workbench</a></p></html>

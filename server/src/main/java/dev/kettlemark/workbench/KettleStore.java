@@ -110,8 +110,7 @@ final class KettleStore {
     while (!above.equals(folder) && !Files.exists(above, LinkOption.NOFOLLOW_LINKS)) {
       above = Objects.requireNonNullElse(above.getParent(), folder);
     }
-    Path within =
-        inside(above.toRealPath()).resolve(above.relativize(parent).toString());
+    Path within = inside(above.toRealPath()).resolve(above.relativize(parent).toString());
     Files.createDirectories(within);
     Path file = within.resolve(path.getFileName());
     try {
@@ -179,7 +178,8 @@ final class KettleStore {
     long modified = now.lastModifiedTime().toMillis();
     Object key = Optional.ofNullable(now.fileKey()).orElse("");
     Seen last = seen.get(file);
-    // A file that was written within the last moments may be written again at the same time of the clock.
+    // A file that was written within the last moments may be written again at the same time of the
+    // clock.
     boolean settled = System.currentTimeMillis() - modified > 3_000;
     if (last != null
         && settled

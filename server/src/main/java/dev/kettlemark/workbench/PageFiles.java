@@ -23,8 +23,7 @@ final class PageFiles {
   /** Stands in the page where the nonce of its styles goes. */
   private static final String NONCE = "@nonce@";
 
-  private static final String ABSENT =
-      """
+  private static final String ABSENT = """
       The page of the workbench was not built into this program.
       Build it with Node and npm: mvn -B -q -DskipTests -pl server -am package
       """;

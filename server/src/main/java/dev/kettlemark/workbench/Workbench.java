@@ -132,7 +132,7 @@ public final class Workbench implements AutoCloseable {
       }
       case "/api/end" -> {
         only(head, "POST");
-        end.countDown();
+        connection.afterwards(end::countDown);
         yield Optional.of(Answer.text(200, "The workbench has ended.\n"));
       }
       default -> Optional.of(page(head));

@@ -29,8 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(value = 60, unit = TimeUnit.SECONDS)
 class LanguageSocketTest {
 
-  private static final String INITIALIZE =
-      """
+  private static final String INITIALIZE = """
       {"jsonrpc":"2.0","id":1,"method":"initialize","params":{"processId":null,"rootUri":null,\
       "capabilities":{}}}""";
 
@@ -64,10 +63,14 @@ class LanguageSocketTest {
     try (Wire wire = visit.wire()) {
       Wire.Reply reply = wire.handshake(
           "/language",
-          "Host", visit.host(),
-          "Cookie", visit.cookie,
-          "Origin", visit.origin(),
-          "Sec-WebSocket-Key", "dGhlIHNhbXBsZSBub25jZQ==");
+          "Host",
+          visit.host(),
+          "Cookie",
+          visit.cookie,
+          "Origin",
+          visit.origin(),
+          "Sec-WebSocket-Key",
+          "dGhlIHNhbXBsZSBub25jZQ==");
       assertEquals("s3pPLMBiTxaQ9kYGzzhZRbK+xOo=", reply.header("sec-websocket-accept"));
     }
   }
@@ -79,7 +82,8 @@ class LanguageSocketTest {
           JsonParser.parseString(wire.send(Wire.text(INITIALIZE)).next()).getAsJsonObject();
       assertEquals(1, answer.get("id").getAsInt());
       JsonObject result = answer.getAsJsonObject("result");
-      assertEquals("kettlemark", result.getAsJsonObject("serverInfo").get("name").getAsString());
+      assertEquals(
+          "kettlemark", result.getAsJsonObject("serverInfo").get("name").getAsString());
     }
   }
 
@@ -129,7 +133,8 @@ class LanguageSocketTest {
 
   @Test
   void whoBreaksTheProtocolIsToldHow() throws IOException {
-    // RFC 6455, section 7.4.1: 1002 protocol error, 1003 data it cannot accept, 1007 not UTF-8, 1009 too big.
+    // RFC 6455, section 7.4.1: 1002 protocol error, 1003 data it cannot accept, 1007 not UTF-8,
+    // 1009 too big.
     check("[1002]", new byte[] {(byte) 0x81, 2, 'h', 'i'});
     check("[1002]", Wire.frame(0xC1, new byte[] {'x'}));
     check("[1002]", Wire.frame(0x80, new byte[] {'x'}));
@@ -152,12 +157,17 @@ class LanguageSocketTest {
         pages.add(socket());
       }
       try (Wire more = visit.wire()) {
-        assertEquals(503, more.handshake(
-                "/language",
-                "Host", visit.host(),
-                "Cookie", visit.cookie,
-                "Origin", visit.origin())
-            .status());
+        assertEquals(
+            503,
+            more.handshake(
+                    "/language",
+                    "Host",
+                    visit.host(),
+                    "Cookie",
+                    visit.cookie,
+                    "Origin",
+                    visit.origin())
+                .status());
       }
       pages.get(0).send(Wire.text(INITIALIZE)).next();
     } finally {
@@ -178,7 +188,8 @@ class LanguageSocketTest {
     for (int i = 0; i < 200; i++) {
       names = Thread.getAllStackTraces().keySet().stream()
           .map(Thread::getName)
-          .filter(name -> List.of("kettlemark-reader", "kettlemark-writer", "kettlemark-worker").contains(name))
+          .filter(name -> List.of("kettlemark-reader", "kettlemark-writer", "kettlemark-worker")
+              .contains(name))
           .toList();
       if (names.isEmpty()) {
         return;

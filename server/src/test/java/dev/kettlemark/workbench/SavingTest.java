@@ -98,8 +98,8 @@ class SavingTest {
     ExecutorService pool = Executors.newFixedThreadPool(8);
     try {
       List<Callable<Integer>> saves = IntStream.range(0, 24)
-          .<Callable<Integer>>mapToObj(i ->
-              () -> visit.ask("PUT", TARGET, "# by " + i + "\n", "If-Match", tag).status())
+          .<Callable<Integer>>mapToObj(i -> () ->
+              visit.ask("PUT", TARGET, "# by " + i + "\n", "If-Match", tag).status())
           .toList();
       int saved = 0;
       for (Future<Integer> save : pool.invokeAll(saves)) {
@@ -153,7 +153,9 @@ class SavingTest {
         Set.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
     Files.setPosixFilePermissions(file, mode);
     String tag = visit.get("/api/file?path=link.kettle").header("etag");
-    assertEquals(200, visit.ask("PUT", "/api/file?path=link.kettle", "# x\n", "If-Match", tag).status());
+    assertEquals(
+        200,
+        visit.ask("PUT", "/api/file?path=link.kettle", "# x\n", "If-Match", tag).status());
     assertTrue(Files.isSymbolicLink(link));
     assertEquals("# x\n", Files.readString(file));
     assertEquals(mode, Files.getPosixFilePermissions(file));

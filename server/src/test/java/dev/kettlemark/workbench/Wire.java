@@ -67,7 +67,8 @@ final class Wire implements AutoCloseable {
         "Connection", "Upgrade",
         "Sec-WebSocket-Version", "13",
         "Sec-WebSocket-Key",
-            Base64.getEncoder().encodeToString("0123456789abcdef".getBytes(StandardCharsets.US_ASCII))));
+            Base64.getEncoder()
+                .encodeToString("0123456789abcdef".getBytes(StandardCharsets.US_ASCII))));
     for (int i = 0; i < fields.length; i += 2) {
       all.put(fields[i], fields[i + 1]);
     }

@@ -35,8 +35,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Timeout(value = 90, unit = TimeUnit.SECONDS)
 class WorkbenchTest {
 
-  private static final String FORMULA =
-      """
+  private static final String FORMULA = """
       formula syrup
         batch 1000 g
 
@@ -103,7 +102,8 @@ class WorkbenchTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/workbench.js", "/api/files", "/api/file?path=syrup.kettle", "/language"})
+  @ValueSource(
+      strings = {"/", "/workbench.js", "/api/files", "/api/file?path=syrup.kettle", "/language"})
   void nothingIsShownWithoutTheCookie(String path) throws IOException {
     for (String cookie : List.of("", "kettlemark-1=x", visit.cookie + "x")) {
       Wire.Reply reply = visit.get(path, "Cookie", cookie, "Origin", visit.origin());
@@ -117,7 +117,8 @@ class WorkbenchTest {
   void aNameThatWasPointedHereIsRefused(String host) throws IOException {
     assertEquals(421, visit.get("/api/files", "Host", host).status());
     String address = visit.workbench.address();
-    assertEquals(421, visit.get(address.substring(address.indexOf("/?")), "Host", host).status());
+    assertEquals(
+        421, visit.get(address.substring(address.indexOf("/?")), "Host", host).status());
   }
 
   @ParameterizedTest
@@ -146,7 +147,8 @@ class WorkbenchTest {
     try (Wire wire = visit.wire()) {
       assertEquals(
           403,
-          wire.handshake("/language", "Host", visit.host(), "Cookie", visit.cookie).status());
+          wire.handshake("/language", "Host", visit.host(), "Cookie", visit.cookie)
+              .status());
     }
   }
 
@@ -226,7 +228,8 @@ class WorkbenchTest {
 
   @Test
   void aPathOfThePageIsTakenByTheLetter() throws IOException {
-    for (String path : List.of("/../etc/passwd", "/%2e%2e/x", "/page/index.html", "//workbench.js")) {
+    for (String path :
+        List.of("/../etc/passwd", "/%2e%2e/x", "/page/index.html", "//workbench.js")) {
       assertEquals(404, visit.get(path).status(), path);
     }
   }
@@ -252,11 +255,17 @@ class WorkbenchTest {
     String target = "/api/file?path=syrup.kettle";
     String tag = visit.get(target).header("etag");
     assertEquals(
-        415, visit.ask("PUT", target, "x", "If-Match", tag, "Content-Type", "application/json").status());
+        415,
+        visit
+            .ask("PUT", target, "x", "If-Match", tag, "Content-Type", "application/json")
+            .status());
     assertEquals(428, visit.ask("PUT", target, "x").status());
-    assertEquals(428, visit.ask("PUT", target, "x", "If-Match", tag, "If-None-Match", "*").status());
+    assertEquals(
+        428,
+        visit.ask("PUT", target, "x", "If-Match", tag, "If-None-Match", "*").status());
     assertEquals(400, visit.ask("PUT", target, "x", "If-Match", "*").status());
-    assertEquals(411, visit.ask("PUT", target, "", "If-Match", tag, "Content-Length", "").status());
+    assertEquals(
+        411, visit.ask("PUT", target, "", "If-Match", tag, "Content-Length", "").status());
     assertEquals(
         501,
         visit
@@ -316,12 +325,17 @@ class WorkbenchTest {
   @Test
   void aThousandStrangersShutOutNobody() throws Exception {
     try (Wire page = visit.wire()) {
-      assertEquals(101, page.handshake(
-              "/language",
-              "Host", visit.host(),
-              "Cookie", visit.cookie,
-              "Origin", visit.origin())
-          .status());
+      assertEquals(
+          101,
+          page.handshake(
+                  "/language",
+                  "Host",
+                  visit.host(),
+                  "Cookie",
+                  visit.cookie,
+                  "Origin",
+                  visit.origin())
+              .status());
       List<Wire> strangers = new ArrayList<>();
       try {
         for (int i = 0; i < 1000; i++) {
@@ -400,7 +414,11 @@ class WorkbenchTest {
     nonce = nonce.substring(0, nonce.indexOf('\''));
     assertTrue(reply.body().contains("content=\"" + nonce + "\""), policy);
     assertFalse(visit.get("/").body().contains(nonce), "a nonce is good once");
-    assertTrue(visit.get("/workbench.js").header("content-type").toLowerCase(Locale.ROOT).startsWith("text/javascript"));
+    assertTrue(visit
+        .get("/workbench.js")
+        .header("content-type")
+        .toLowerCase(Locale.ROOT)
+        .startsWith("text/javascript"));
   }
 
   private void waitUntilAlone() throws InterruptedException {

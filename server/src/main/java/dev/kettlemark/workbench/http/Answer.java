@@ -41,8 +41,7 @@ public record Answer(int status, Map<String, String> headers, byte[] body) {
   }
 
   public static Answer of(int status, String type, String text) {
-    return new Answer(
-        status, Map.of("Content-Type", type), text.getBytes(StandardCharsets.UTF_8));
+    return new Answer(status, Map.of("Content-Type", type), text.getBytes(StandardCharsets.UTF_8));
   }
 
   /** The same with one more header. */

@@ -42,6 +42,7 @@ public final class Connection {
   private final OutputStream out;
   private final ScheduledFuture<?> clock;
   private volatile boolean trusted;
+  private Runnable afterwards = () -> {};
 
   Connection(Socket socket, ScheduledExecutorService clocks) throws IOException {
     this.socket = socket;
@@ -74,7 +75,13 @@ public final class Connection {
     } finally {
       clock.cancel(false);
       close();
+      afterwards.run();
     }
+  }
+
+  /** What is to be done when the answer has been sent. */
+  public void afterwards(Runnable work) {
+    afterwards = work;
   }
 
   /** Says that who is behind it has shown the right cookie, so that it is not closed in favour of others. */

@@ -92,7 +92,8 @@ public final class LoopbackServer implements AutoCloseable {
     synchronized (connections) {
       open = new ArrayList<>(connections);
     }
-    // Their threads end by it; an interrupt could keep a session from taking leave of its own threads.
+    // Their threads end by it; an interrupt could keep a session from taking leave of its own
+    // threads.
     open.forEach(Connection::close);
     threads.shutdown();
     clocks.shutdownNow();
