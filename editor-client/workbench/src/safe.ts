@@ -42,7 +42,9 @@ function cleaned(node: Node): Node[] {
   if (!ELEMENTS.has(node.localName)) {
     return children;
   }
-  const copy = document.createElement(node.localName);
+  // A heading without words heads nothing; tables of Markdown have such a row where they have no headings.
+  const isEmptyHead = node.localName === 'th' && (node.textContent ?? '').trim() === '';
+  const copy = document.createElement(isEmptyHead ? 'td' : node.localName);
   for (const { name, value } of node.attributes) {
     if (ATTRIBUTES.has(name)) {
       copy.setAttribute(name, value);

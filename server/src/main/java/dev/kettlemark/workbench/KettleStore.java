@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
@@ -67,18 +66,20 @@ final class KettleStore {
 
   /** All files that can be read and are not too large, in order of name. */
   List<Listed> list() {
-    List<Listed> listed = new ArrayList<>();
-    for (Path path : KettleFolder.below(folder, (unreadable, why) -> {})) {
-      try {
-        Path file = inside(path.toRealPath());
-        if (Files.size(file) <= LARGEST) {
-          listed.add(new Listed(name(path), tag(file)));
-        }
-      } catch (IOException | Refused leftOut) {
-        continue;
-      }
+    return KettleFolder.below(folder, (unreadable, why) -> {}).stream()
+        .flatMap(path -> listed(path).stream())
+        .toList();
+  }
+
+  private Optional<Listed> listed(Path path) {
+    try {
+      Path file = inside(path.toRealPath());
+      return Files.size(file) <= LARGEST
+          ? Optional.of(new Listed(name(path), tag(file)))
+          : Optional.empty();
+    } catch (IOException | Refused leftOut) {
+      return Optional.empty();
     }
-    return List.copyOf(listed);
   }
 
   Held read(String name) throws Refused, IOException {

@@ -6,14 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/**
- * What a request is answered with; the connection ends behind it.
- *
- * @param status of RFC 9110, section 15
- * @param headers beside those that every answer has
- * @param body may be empty
- */
-public record Answer(int status, Map<String, String> headers, byte[] body) {
+/** What a request is answered with; the connection ends behind it. */
+public final class Answer {
 
   /** On every answer, so that no path to the page forgets one. */
   private static final Map<String, String> ALWAYS = Map.of(
@@ -28,8 +22,21 @@ public record Answer(int status, Map<String, String> headers, byte[] body) {
   private static final String NOTHING_ALLOWED =
       "default-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
 
-  public Answer {
-    headers = Map.copyOf(headers);
+  private final int status;
+  private final Map<String, String> headers;
+  private final byte[] body;
+
+  /**
+   * An answer.
+   *
+   * @param status of RFC 9110, section 15
+   * @param headers beside those that every answer has
+   * @param body may be empty
+   */
+  public Answer(int status, Map<String, String> headers, byte[] body) {
+    this.status = status;
+    this.headers = Map.copyOf(headers);
+    this.body = body.clone();
   }
 
   public static Answer text(int status, String text) {

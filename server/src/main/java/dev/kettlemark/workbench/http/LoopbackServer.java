@@ -33,6 +33,7 @@ public final class LoopbackServer implements AutoCloseable {
 
   private static final Logger LOG = Logger.getLogger(LoopbackServer.class.getName());
   private static final int BACKLOG = 64;
+  private static final long PATIENCE_MILLIS = 1000;
 
   private final ServerSocket listening;
   private final HttpHandler handler;
@@ -40,6 +41,7 @@ public final class LoopbackServer implements AutoCloseable {
   private final ScheduledExecutorService clocks =
       Executors.newSingleThreadScheduledExecutor(daemon("workbench-clock"));
   private final Set<Connection> connections = new LinkedHashSet<>();
+  private final Thread door = daemon("workbench-door").newThread(this::acceptAll);
 
   private LoopbackServer(ServerSocket listening, HttpHandler handler) {
     this.listening = listening;
@@ -69,7 +71,7 @@ public final class LoopbackServer implements AutoCloseable {
   /** Answers whoever comes, from threads of its own. */
   public static LoopbackServer start(ServerSocket listening, HttpHandler handler) {
     LoopbackServer server = new LoopbackServer(listening, handler);
-    daemon("workbench-door").newThread(server::acceptAll).start();
+    server.door.start();
     return server;
   }
 
@@ -85,8 +87,12 @@ public final class LoopbackServer implements AutoCloseable {
   public void close() {
     try {
       listening.close();
+      // Until nobody waits at it any more, the system keeps the port.
+      door.join(PATIENCE_MILLIS);
     } catch (IOException closed) {
       LOG.log(Level.FINE, "the door was shut already", closed);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
     }
     List<Connection> open;
     synchronized (connections) {
