@@ -22,5 +22,13 @@ export default tseslint.config(
     files: ['test/unit/**/*.ts', 'workbench/test/unit/**/*.ts'],
     rules: { '@typescript-eslint/no-floating-promises': 'off' },
   },
-  { files: ['scripts/**/*.mjs', 'test/**/*.mjs', 'workbench/scripts/*.mjs', 'workbench/test/**/*.mjs'], extends: [tseslint.configs.base] },
+  {
+    files: [
+      'scripts/**/*.mjs',
+      'test/**/*.mjs',
+      'workbench/scripts/*.mjs',
+      'workbench/test/**/*.mjs',
+    ],
+    extends: [tseslint.configs.base],
+  },
 );

@@ -4,7 +4,7 @@ import type { WorkspaceEdit } from 'vscode-languageserver-protocol';
 import type { Buffer } from './buffers';
 import { h } from './dom';
 import { DrawnPanel, isPreview, type Drawing } from './drawn';
-import { FiguresPanel, Ledger, isFigures, type Figures } from './figures';
+import { FiguresPanel, Ledger, isFigures, moves, type Figures } from './figures';
 import type { Lamp } from './lamp';
 import { PagesPanel, type PageActions } from './pages';
 import { ScalingPanel, isScaled } from './scaling';
@@ -212,10 +212,7 @@ export class Bench {
     this.figures.show(figures);
     this.about_(figures);
     if (edited) {
-      this.moves.textContent =
-        moved.length === 0
-          ? 'Nothing moved.'
-          : `Moved: ${moved.map(({ name, before, after }) => `${name} ${before} → ${after}`).join('; ')}`;
+      this.moves.textContent = moves(moved);
     }
     void this.draw();
   }

@@ -43,6 +43,21 @@ export function moved(before: readonly Figure[], after: readonly Figure[]): Move
   });
 }
 
+/** More than these nobody hears out; the table has them all. */
+const MOST_TOLD = 3;
+
+/** What has moved in one sentence, for a glance and for a screen reader. */
+export function moves(moved: readonly Moved[]): string {
+  if (moved.length === 0) {
+    return 'Nothing moved.';
+  }
+  const told = moved
+    .slice(0, MOST_TOLD)
+    .map(({ name, before, after }) => `${name} ${before} → ${after}`);
+  const rest = moved.length - told.length;
+  return `Moved: ${told.join('; ')}${rest > 0 ? `; and ${String(rest)} more` : ''}`;
+}
+
 function shown({ text, because }: Figure): string {
   return because === '' ? text : 'unknown';
 }

@@ -1,7 +1,17 @@
 // With the keyboard alone, for a screen reader, in light and dark, on a tablet; and how soon it is there.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { browse, freePort, measured, newPage, openFile, serve, until, verified } from './host.mjs';
+import {
+  browse,
+  freePort,
+  goTo,
+  measured,
+  newPage,
+  openFile,
+  serve,
+  until,
+  verified,
+} from './host.mjs';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TABS = ['figures', 'sheet', 'flow', 'scaling', 'compare', 'pages'];
@@ -23,7 +33,7 @@ export async function tell() {
       await page.waitForTimeout(300);
       await clean(page, `${colorScheme} ${tab}`);
     }
-    await page.locator('.cm-content').focus();
+    await goTo(page, '248 °C');
     await page.keyboard.press('Alt+Enter');
     await page.getByRole('dialog').locator('.menu button').first().waitFor();
     await clean(page, `${colorScheme} menu`);
@@ -53,15 +63,14 @@ async function clean(page, where) {
 async function soon(server) {
   const { browser, context } = await browse();
   const page = await newPage(context);
-  let bytes = 0;
-  page.on('response', async (response) => {
-    bytes += (await response.body().catch(() => '')).length;
-  });
   await page.goto(await server.again());
   await page.locator('.cm-line').first().waitFor();
-  const { first, text } = await page.evaluate(() => ({
+  const { first, text, bytes } = await page.evaluate(() => ({
     first: performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0,
     text: performance.now(),
+    bytes: performance
+      .getEntriesByType('resource')
+      .reduce((sum, { encodedBodySize }) => sum + encodedBodySize, 0),
   }));
   measured(
     `first content after ${first.toFixed(0)} ms, the text after ${text.toFixed(0)} ms, ${bytes} bytes fetched`,

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { Ledger, isFigures, moved, type Figures } from '../../src/figures';
+import { Ledger, isFigures, moved, moves, type Figures } from '../../src/figures';
 import { WAYS, isScaled, readNumber, targetOf, type Field } from '../../src/scaling';
 
 function figures(formula: string, texts: Readonly<Record<string, string>>): Figures {
@@ -27,6 +27,16 @@ void test('what looks the same has not moved, what became unknown has', () => {
   assert.deepEqual(moved(before, after), [
     { word: 'moisture', name: 'moisture', before: '10 %', after: 'unknown' },
   ]);
+});
+
+void test('what moved is told in a sentence that ends', () => {
+  const change = (name: string) => ({ word: name, name, before: '1', after: '2' });
+  assert.equal(moves([]), 'Nothing moved.');
+  assert.equal(moves([change('yield')]), 'Moved: yield 1 → 2');
+  assert.equal(
+    moves(['a', 'b', 'c', 'd', 'e'].map(change)),
+    'Moved: a 1 → 2; b 1 → 2; c 1 → 2; and 2 more',
+  );
 });
 
 void test('a change is held against the text before it, or against the saved one', () => {

@@ -17,7 +17,8 @@ class OpenCommandTest {
     Run none = Run.of("open", "--no-browser", "../samples/no-such-folder");
     assertEquals(ExitCode.NOT_RUN, none.code());
     assertTrue(none.err().contains("is no folder"), none.err());
-    assertEquals(ExitCode.NOT_RUN, Run.of("open", "--port", "65536", Run.SAMPLES).code());
+    assertEquals(
+        ExitCode.NOT_RUN, Run.of("open", "--port", "65536", Run.SAMPLES).code());
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       Run run = Run.of("open", "--no-browser", "--port", "" + taken.getLocalPort(), Run.SAMPLES);
       assertEquals(ExitCode.NOT_RUN, run.code());

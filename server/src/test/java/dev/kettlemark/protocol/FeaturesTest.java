@@ -368,11 +368,13 @@ class FeaturesTest {
   void theFiguresOfAFormulaAreData() throws Exception {
     JsonObject named = command("kettlemark.figures", "{'uri':'" + bar + "','formula':'cold-bar'}");
     assertEquals("cold-bar", named.get("formula").getAsString());
-    assertTrue(named.get("ingredients").toString().contains("desiccated-coconut"), named.toString());
+    assertTrue(
+        named.get("ingredients").toString().contains("desiccated-coconut"), named.toString());
     for (JsonElement figure : named.getAsJsonArray("figures")) {
       JsonObject one = figure.getAsJsonObject();
       assertTrue(
-          one.get("text").getAsString().isEmpty() != one.get("because").getAsString().isEmpty(),
+          one.get("text").getAsString().isEmpty()
+              != one.get("because").getAsString().isEmpty(),
           one.toString());
     }
     String at = "{'uri':'" + bar + "','position':{'line':3,'character':0}}";
