@@ -1,7 +1,6 @@
 /** The right-hand side: figures, sheet, flow, scaling, comparison and pages of the formula at the cursor. */
 
 import type { WorkspaceEdit } from 'vscode-languageserver-protocol';
-import type { Buffer } from './buffers';
 import { h } from './dom';
 import { DrawnPanel, isPreview, type Drawing } from './drawn';
 import { FiguresPanel, Ledger, isFigures, moves, type Figures } from './figures';
@@ -123,12 +122,12 @@ export class Bench {
     this.pages.offer();
   }
 
-  opened(_buffer: Buffer): void {
+  opened(): void {
     this.moves.textContent = '';
     this.refresh(false);
   }
 
-  settled(_buffer: Buffer): void {
+  settled(): void {
     this.refresh(false);
   }
 

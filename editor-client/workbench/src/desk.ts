@@ -63,7 +63,11 @@ export class Desk {
         ),
       [],
     );
-    this.buffers = this.client.workspace as Buffers;
+    const { workspace } = this.client;
+    if (!(workspace instanceof Buffers)) {
+      throw new Error('the client has another workspace than it was given');
+    }
+    this.buffers = workspace;
     this.server = new Server(this.client);
     this.files = new Files(
       drafts,
@@ -77,7 +81,7 @@ export class Desk {
         },
         saved: (buffer) => {
           this.server.tell('textDocument/didSave', { textDocument: { uri: buffer.uri } });
-          this.settled(buffer);
+          this.settled();
         },
         broughtBack: (buffer, at) => {
           this.broughtBack(buffer, at);
@@ -242,7 +246,7 @@ export class Desk {
       void this.end();
     });
     for (const id of ['library', 'save', 'actions', 'end']) {
-      byId<HTMLButtonElement>(id).disabled = false;
+      byId(id).toggleAttribute('disabled', false);
     }
     document.addEventListener('keydown', (event) => {
       if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 's') {
@@ -316,7 +320,7 @@ export class Desk {
       this.notices.tell(key, `${buffer.path} was changed on the disk; its new text is shown.`, [
         { label: 'Good', press: () => undefined },
       ]);
-      this.settled(buffer);
+      this.settled();
     } else {
       this.notices.tell(
         key,
@@ -353,7 +357,7 @@ export class Desk {
         press: () => {
           this.notices.take(`disk ${buffer.path}`);
           this.files.takeTheirs(buffer);
-          this.settled(buffer);
+          this.settled();
         },
       },
       { label: 'Decide later', press: () => undefined },
@@ -382,9 +386,9 @@ export class Desk {
     }
   }
 
-  /** The text is as it is on the disk. */
-  private settled(buffer: Buffer): void {
-    this.bench.settled(buffer);
+  /** A text is as it is on the disk again. */
+  private settled(): void {
+    this.bench.settled();
     this.tellState();
   }
 
@@ -426,7 +430,7 @@ export class Desk {
       buffer.view = this.view;
       history.replaceState(null, '', `#${encodeURIComponent(buffer.path)}`);
       this.asking.all(this.view);
-      this.bench.opened(buffer);
+      this.bench.opened();
       this.tellState();
       this.tellFindings();
     }

@@ -23,12 +23,12 @@ export function h<K extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
-export function byId<T extends HTMLElement = HTMLElement>(id: string): T {
+export function byId(id: string): HTMLElement {
   const element = document.getElementById(id);
   if (element === null) {
     throw new Error(`the page has no #${id}`);
   }
-  return element as T;
+  return element;
 }
 
 export function button(

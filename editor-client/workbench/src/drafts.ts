@@ -65,7 +65,7 @@ export class Drafts {
   /** The files that have a draft which this window may take. */
   paths(living: ReadonlySet<string>): string[] {
     const found = this.keys().flatMap((key) => {
-      const [owner = '', path = ''] = split(key);
+      const [owner, path] = split(key);
       return owner === this.window || !living.has(owner) ? [path] : [];
     });
     return [...new Set(found)];
@@ -73,7 +73,7 @@ export class Drafts {
 
   private owners(path: string): string[] {
     return this.keys().flatMap((key) => {
-      const [owner = '', of = ''] = split(key);
+      const [owner, of] = split(key);
       return of === path ? [owner] : [];
     });
   }

@@ -82,7 +82,9 @@ export class DrawnPanel {
 
   /** Marks what tells a line of the text. */
   mark(line: number): void {
-    const before = this.anchors.filter((anchor) => anchor.uri == null && anchor.line <= line).pop();
+    const before = this.anchors
+      .filter((anchor) => (anchor.uri ?? null) === null && anchor.line <= line)
+      .pop();
     const root = this.host.shadowRoot;
     root?.querySelectorAll('.here').forEach((element) => {
       element.classList.remove('here');
@@ -95,7 +97,7 @@ export class DrawnPanel {
     const { scrollTop } = this.element;
     const root = showDrawn(this.host, markup, style, theme);
     for (const { id, line, uri } of this.anchors) {
-      if (uri == null) {
+      if ((uri ?? null) === null) {
         root.getElementById(id)?.addEventListener('click', () => {
           this.go(line);
         });

@@ -24,11 +24,11 @@ export function grouped(
 }
 
 function kindOf(action: CodeAction | Command): string {
-  return 'kind' in action && action.kind !== undefined ? action.kind : '';
+  return 'kind' in action ? action.kind : '';
 }
 
 function isPreferred(action: CodeAction | Command): boolean {
-  return 'isPreferred' in action && action.isPreferred === true;
+  return 'isPreferred' in action && action.isPreferred;
 }
 
 export function showMenu(

@@ -43,7 +43,7 @@ function cleaned(node: Node): Node[] {
     return children;
   }
   // A heading without words heads nothing; tables of Markdown have such a row where they have no headings.
-  const isEmptyHead = node.localName === 'th' && (node.textContent ?? '').trim() === '';
+  const isEmptyHead = node.localName === 'th' && node.textContent.trim() === '';
   const copy = document.createElement(isEmptyHead ? 'td' : node.localName);
   for (const { name, value } of node.attributes) {
     if (ATTRIBUTES.has(name)) {

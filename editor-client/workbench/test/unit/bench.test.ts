@@ -80,7 +80,8 @@ void test('every way asks for what it needs and no more', () => {
     }
   }
   assert.deepEqual(targetOf('pieces', full), { kind: 'pieces', pieces: 37, pieceGrams: 30 });
-  assert.match(String(targetOf('charge', new Map([['grams', '1,5']]))), /write a number/);
+  const refused = targetOf('charge', new Map([['grams', '1,5']]));
+  assert.ok(typeof refused === 'string' && refused.includes('write a number'));
 });
 
 void test('answers of another shape are not taken', () => {
