@@ -1,9 +1,15 @@
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-  { ignores: ['dist/', 'out/', 'target/', 'node_modules/'] },
+  { ignores: ['dist/', 'out/', '**/target/', '**/node_modules/'] },
   {
-    files: ['src/**/*.ts', 'webview/**/*.ts', 'test/unit/**/*.ts'],
+    files: [
+      'src/**/*.ts',
+      'webview/**/*.ts',
+      'test/unit/**/*.ts',
+      'workbench/src/**/*.ts',
+      'workbench/test/unit/**/*.ts',
+    ],
     extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
     languageOptions: { parserOptions: { projectService: true } },
     rules: {
@@ -14,8 +20,16 @@ export default tseslint.config(
   },
   {
     // The test runner registers a test by calling it; its promise is the runner's own business.
-    files: ['test/unit/**/*.ts'],
+    files: ['test/unit/**/*.ts', 'workbench/test/unit/**/*.ts'],
     rules: { '@typescript-eslint/no-floating-promises': 'off' },
   },
-  { files: ['scripts/**/*.mjs', 'test/**/*.mjs'], extends: [tseslint.configs.base] },
+  {
+    files: [
+      'scripts/**/*.mjs',
+      'test/**/*.mjs',
+      'workbench/scripts/*.mjs',
+      'workbench/test/**/*.mjs',
+    ],
+    extends: [tseslint.configs.base],
+  },
 );

@@ -14,6 +14,7 @@ const EDITORS = [
   ['Emacs', 'emacs'],
   ['Vim', 'vim'],
   ['Kate', 'kate'],
+  ['Workbench', 'workbench'],
 ];
 
 /** In the order of the table; a test that verifies anything else is told to name it here. */
@@ -45,6 +46,17 @@ const FEATURES = [
   'a file of its own',
   'read-only folder',
   'two windows on one library',
+  'figures with what has moved',
+  'sheet and flow',
+  'weighing list of 37 pieces',
+  'a conflict is shown and nothing is lost',
+  'changes on the disk are shown at once',
+  'unsaved text outlives a reload',
+  'unsaved text outlives the end of the program',
+  'a text of ten thousand lines',
+  'keyboard alone',
+  'axe-core has nothing against it',
+  'a tablet of 800 by 1100',
   'no Java is named',
   'old Java is named',
   'a new Java is taken without a restart',

@@ -125,6 +125,8 @@ class ArchitectureTest {
         .definedBy(ROOT + ".preview..")
         .layer("protocol")
         .definedBy(ROOT + ".protocol..")
+        .layer("workbench")
+        .definedBy(ROOT + ".workbench..")
         .layer("cli")
         .definedBy(ROOT + ".cli..")
         .whereLayer("text")
@@ -255,6 +257,19 @@ class ArchitectureTest {
             "model",
             "quantity",
             "text")
+        .whereLayer("workbench")
+        .mayOnlyAccessLayers("protocol", "files")
+        .check(CLASSES);
+  }
+
+  @Test
+  void theServerOfThePageKnowsNothingOfTheWorkbench() {
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + ".workbench.http..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(ROOT + ".workbench", ROOT + ".protocol..", ROOT + ".files..")
         .check(CLASSES);
   }
 
@@ -289,7 +304,7 @@ class ArchitectureTest {
     onlyIn("org.eclipse.elk..", "pictures");
     onlyIn("org.eclipse.emf..", "pictures");
     // A sheet is also published as JSON, and carries linked data.
-    onlyIn("com.google.gson..", "cli", "protocol", "sheets");
+    onlyIn("com.google.gson..", "cli", "protocol", "sheets", "workbench");
     onlyIn(
         "org.hipparchus..",
         "quantity",
@@ -349,7 +364,8 @@ class ArchitectureTest {
     for (JavaClass one : CLASSES) {
       boolean adapter = one.getPackageName().startsWith(ROOT + ".cli")
           || one.getPackageName().startsWith(ROOT + ".files")
-          || one.getPackageName().startsWith(ROOT + ".protocol");
+          || one.getPackageName().startsWith(ROOT + ".protocol")
+          || one.getPackageName().startsWith(ROOT + ".workbench");
       boolean touches = one.getDirectDependenciesFromSelf().stream()
           .map(dependency -> dependency.getTargetClass().getName())
           .anyMatch(name -> name.startsWith("java.nio.file.")

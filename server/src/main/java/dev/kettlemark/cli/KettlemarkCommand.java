@@ -25,6 +25,7 @@ import picocli.CommandLine.ScopeType;
     footer = {
       "",
       "Start with:",
+      "  kettlemark open samples/gannet-slip",
       "  kettlemark check samples/gannet-slip",
       "  kettlemark show egg-honey-nougat --in samples/gannet-slip",
       "  kettlemark scale egg-honey-nougat --in samples/gannet-slip --finished 1618.75g",
@@ -68,6 +69,7 @@ final class KettlemarkCommand {
   static CommandLine commandLine(Terminal terminal) {
     KettlemarkCommand root = new KettlemarkCommand(terminal);
     CommandLine line = new CommandLine(root);
+    line.addSubcommand(new OpenCommand(terminal));
     line.addSubcommand(new CheckCommand(terminal, root::paint));
     line.addSubcommand(new ShowCommand(terminal, root::paint));
     line.addSubcommand(new ScaleCommand(terminal, root::paint));

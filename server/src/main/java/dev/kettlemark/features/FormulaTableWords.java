@@ -21,8 +21,20 @@ final class FormulaTableWords {
 
   private FormulaTableWords() {}
 
-  /** One figure of the whole formula. */
-  record Total(String what, String value) {}
+  /**
+   * One figure of the whole formula.
+   *
+   * @param word by which programs know it
+   * @param what a reader calls it
+   * @param shown with its unit
+   */
+  record Total(String word, String what, Outcome<String> shown) {
+
+    /** The figure, or why it is unknown. */
+    String value() {
+      return shown.fold(text -> text, unknown -> "unknown: " + unknown.because());
+    }
+  }
 
   /** Code, version, status, basis, weight and place. */
   static String circumstances(FormulaTable table) {
@@ -91,18 +103,25 @@ final class FormulaTableWords {
   /** The figures of the whole formula, in the order of the work, then how it eats and keeps. */
   static List<Total> totals(Totals totals) {
     List<Total> told = new ArrayList<>(List.of(
-        new Total("charge", Display.mass(totals.charge())),
-        new Total("boiled away", Display.mass(totals.evaporated())),
-        new Total("cooked", shown(totals.cooked().map(FormulaTableWords::cooked))),
+        known("charge", Display.mass(totals.charge())),
+        known("boiled away", Display.mass(totals.evaporated())),
+        new Total("cooked", "cooked", totals.cooked().map(FormulaTableWords::cooked)),
         new Total(
             "yield",
-            shown(Outcome.both(
-                totals.yieldShare(), totals.yieldBand(), FormulaTableWords::cookedShare)))));
+            "yield",
+            Outcome.both(
+                totals.yieldShare(), totals.yieldBand(), FormulaTableWords::cookedShare))));
     for (Figure figure : Figure.values()) {
       told.add(new Total(
-          figure.title(), shown(totals.figures().flatMap(all -> FigureWords.of(all, figure)))));
+          figure.word(),
+          figure.title(),
+          totals.figures().flatMap(all -> FigureWords.of(all, figure))));
     }
     return told;
+  }
+
+  private static Total known(String what, String text) {
+    return new Total(what.replace(' ', '-'), what, Outcome.known(text));
   }
 
   private static List<String> version(FormulaTable table) {
@@ -134,9 +153,5 @@ final class FormulaTableWords {
     return slack.grams() > 0
         ? Display.mass(mass) + " ± " + Display.mass(slack)
         : Display.mass(mass);
-  }
-
-  private static String shown(Outcome<String> outcome) {
-    return outcome.fold(text -> text, unknown -> "unknown: " + unknown.because());
   }
 }

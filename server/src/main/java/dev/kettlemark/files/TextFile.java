@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.function.Predicate;
 
 /** Texts on the disk, always in UTF-8. */
 public final class TextFile {
@@ -41,13 +42,31 @@ public final class TextFile {
    * <p>A link keeps pointing where it did; the file it points to is replaced.
    */
   public static void write(Path path, String text) throws IOException {
+    replace(path, text, old -> true);
+  }
+
+  /**
+   * Replaces a file's text in the same way, if it still is what the writer takes it for.
+   *
+   * <p>The old text is looked at when the new one is ready and nothing but the move is left to do, so that only a few
+   * microseconds remain in which somebody else's change could be missed.
+   *
+   * @param expected asked of the bytes that are about to be replaced
+   * @return whether the file was replaced
+   */
+  public static boolean replace(Path path, String text, Predicate<byte[]> expected)
+      throws IOException {
     Path target = path.toRealPath();
     Path fresh = Files.createTempFile(target.toAbsolutePath().getParent(), ".kettlemark", ".tmp");
     try {
       Files.writeString(fresh, text, StandardCharsets.UTF_8);
       keepPermissions(target, fresh);
+      if (!expected.test(Files.readAllBytes(target))) {
+        return false;
+      }
       Files.move(
           fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      return true;
     } finally {
       Files.deleteIfExists(fresh);
     }

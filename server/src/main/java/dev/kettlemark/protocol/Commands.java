@@ -52,7 +52,8 @@ final class Commands {
         CHANGES,
         TrialCommand.NAME,
         PictureCommand.NAME,
-        PreviewCommand.NAME));
+        PreviewCommand.NAME,
+        FiguresCommand.NAME));
     names.addAll(ReportCommands.names());
     if (!client.readsActions() && client.plumbing().actions().applies()) {
       names.add(ActionForms.APPLY);
@@ -110,6 +111,10 @@ final class Commands {
       case TrialCommand.NAME -> {
         Scene scene = scene(state, argument);
         yield work(state, params, work -> TrialCommand.run(scene, text(argument, "formula")));
+      }
+      case FiguresCommand.NAME -> {
+        Scene scene = scene(state, argument);
+        yield work(state, params, work -> FiguresCommand.run(scene, argument));
       }
       case PictureCommand.NAME -> {
         Scene scene = scene(state, argument);

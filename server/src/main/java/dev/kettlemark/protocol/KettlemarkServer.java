@@ -78,7 +78,12 @@ public final class KettlemarkServer implements LanguageServer, CallListener {
     AtomicReference<@Nullable LanguageClient> client = new AtomicReference<>();
     KettlemarkServer server =
         new KettlemarkServer(version, () -> Objects.requireNonNull(client.get()), today);
-    return ServerProcess.run(server, LanguageClient.class, client::set, in, out, parentProcess);
+    try {
+      return ServerProcess.run(server, LanguageClient.class, client::set, in, out, parentProcess);
+    } finally {
+      // A client that just goes must leave nothing behind in a process that serves others too.
+      server.exit();
+    }
   }
 
   @Override

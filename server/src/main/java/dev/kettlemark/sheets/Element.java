@@ -1,6 +1,5 @@
 package dev.kettlemark.sheets;
 
-import dev.kettlemark.pictures.Picture;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -88,9 +87,9 @@ public final class Element {
     return this;
   }
 
-  /** A picture, which escapes the texts in it itself. */
-  Element picture(Picture picture) {
-    inside.add(new Data("\n" + picture.svg()));
+  /** A picture as an SVG element, which escapes the texts in it itself. */
+  Element picture(String svg) {
+    inside.add(new Data("\n" + svg));
     return this;
   }
 

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A sheet as one page that holds all it needs and prints on A4 and US Letter. */
 public final class SheetHtml {
@@ -83,6 +84,16 @@ public final class SheetHtml {
    */
   public static String fragment(SheetContent sheet) {
     return new SheetHtml(sheet, true).fragment().markup();
+  }
+
+  /** The look of the pictures in a fragment, each for itself alone. */
+  public static String pictureStyle(SheetContent sheet) {
+    return sheet.parts().stream()
+        .flatMap(part -> part.blocks().stream())
+        .flatMap(block -> block instanceof Block.Drawing drawing
+            ? Stream.of(drawing.picture().style())
+            : Stream.empty())
+        .collect(Collectors.joining());
   }
 
   /** The look of what stands in a sheet; it asks for the colours {@code --ink}, {@code --soft} and so on. */
@@ -282,7 +293,9 @@ public final class SheetHtml {
         .with("class", "picture " + word)
         .add(
             Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))),
-            Element.of("div").with("lang", "en").picture(drawing.picture()));
+            Element.of("div")
+                .with("lang", "en")
+                .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
   }
 
   private List<Element> runs(Phrase phrase) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.Gson;
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import dev.kettlemark.features.Formatter;
@@ -360,6 +361,31 @@ class FeaturesTest {
             "kettlemark.show",
             List.of(JsonParser.parseString("{'uri':'" + bar + "','formula':'cold-bar'}")))));
     assertTrue(table.toString().contains("desiccated-coconut"), table.toString());
+  }
+
+  /** The figures are those of the table, by name, by place, and of the text's first formula. */
+  @Test
+  void theFiguresOfAFormulaAreData() throws Exception {
+    JsonObject named = command("kettlemark.figures", "{'uri':'" + bar + "','formula':'cold-bar'}");
+    assertEquals("cold-bar", named.get("formula").getAsString());
+    assertTrue(
+        named.get("ingredients").toString().contains("desiccated-coconut"), named.toString());
+    for (JsonElement figure : named.getAsJsonArray("figures")) {
+      JsonObject one = figure.getAsJsonObject();
+      assertTrue(
+          one.get("text").getAsString().isEmpty()
+              != one.get("because").getAsString().isEmpty(),
+          one.toString());
+    }
+    String at = "{'uri':'" + bar + "','position':{'line':3,'character':0}}";
+    assertEquals(named, command("kettlemark.figures", at));
+    assertEquals(named, command("kettlemark.figures", "{'uri':'" + bar + "'}"));
+    for (String wrong : List.of(
+        "{'uri':'" + bar + "','formula':'no-such'}",
+        "{'uri':'" + bar + "','position':{'line':'x'}}",
+        "{'uri':'" + pantry + "'}")) {
+      assertThrows(ExecutionException.class, () -> command("kettlemark.figures", wrong));
+    }
   }
 
   @Test

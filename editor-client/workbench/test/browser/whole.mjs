@@ -1,0 +1,149 @@
+// The story that every editor is told, with the page's own ways: keys and buttons, no inner calls.
+import {
+  browse,
+  freePort,
+  goTo,
+  has,
+  newPage,
+  openFile,
+  serve,
+  textOf,
+  until,
+  verified,
+} from './host.mjs';
+
+export async function tell() {
+  const server = await serve(await freePort());
+  const { browser, context } = await browse();
+  const page = await newPage(context);
+  const list = page.locator('#findings-list');
+  await page.goto(server.address);
+  await openFile(page, 'lemon.kettle');
+
+  await list.getByText('sugar burns at 248 °C').first().waitFor();
+  await page.locator('.cm-lintRange-error').waitFor();
+  verified('findings');
+  await page.locator('.word-keyword', { hasText: 'formula' }).first().waitFor();
+  await page.locator('.word-comment').first().waitFor();
+  verified('colours');
+  verified('colours by meaning');
+
+  // By hand: 60 % of 1200 g.
+  await page.locator('.cm-line', { hasText: 'white-sugar' }).getByText('white-sugar').hover();
+  has(await page.locator('.cm-tooltip-hover').innerText(), '720');
+  verified('hover');
+  await page.mouse.move(0, 0);
+  await page.locator('.aside', { hasText: '720.0 g' }).first().waitFor();
+  verified('inlay hints');
+  await page.locator('.lens button', { hasText: 'charge 1200 g' }).waitFor();
+  verified('totals above formulas');
+
+  await completes(page);
+  await goTo(page, 'all of              syrup', 20);
+  await page.keyboard.press('F12');
+  await until('the stage', async () => /stage syrup/.test(await lineAtCursor(page)));
+  verified('definition');
+  await page.keyboard.press('Shift+F12');
+  await page.locator('.cm-lsp-reference-panel').waitFor();
+  verified('references');
+  await page.keyboard.press('Escape');
+  await folds(page);
+
+  await goTo(page, '248 °C');
+  await page.keyboard.press('Alt+Enter');
+  await page.getByRole('dialog').getByRole('button', { name: 'Write 120 °C' }).click();
+  await until('the fix', async () => (await textOf(page)).includes('cook      to 120 °C'));
+  await until('the end of the error', async () => (await list.locator('.error').count()) === 0);
+  verified('fix');
+  await page.locator('.moves', { hasText: 'Moved: ' }).waitFor();
+  await page.locator('.figures tr.moved').first().waitFor();
+  verified('figures with what has moved');
+
+  await scales(page);
+  await page.locator('.lens button').first().click();
+  await page.locator('.panel.pages .page', { hasText: 'white-sugar' }).waitFor();
+  verified('table');
+
+  await goTo(page, 'rook-zest', 2);
+  await page.keyboard.press('F2');
+  await page.fill('#new-name', 'rook-peel');
+  await page.keyboard.press('Enter');
+  await until('the new name', async () => (await textOf(page)).includes('mix   rook-peel'));
+  verified('renaming across files');
+  await page.locator('.cm-content').focus();
+  await page.keyboard.press('Shift+Alt+f');
+  await until('the columns', async () =>
+    (await textOf(page)).includes('mix       rook-peel, syrup'),
+  );
+  verified('formatting');
+  await sheetAndFlow(page);
+
+  await page.keyboard.press('Control+s');
+  await page.locator('#state', { hasText: 'lemon.kettle is saved' }).waitFor();
+  await until('all cards saved', async () => (await page.locator('.card.dirty').count()) === 0);
+  await page.reload();
+  await page.locator('.cm-content', { hasText: '2400 g' }).waitFor();
+
+  await page.click('#end');
+  if ((await server.ended) !== 0) {
+    throw new Error('the program did not end well');
+  }
+  verified('the server ends with the editor');
+  await browser.close();
+  // The socket is cut off by the end; nothing else may go wrong.
+  const complaints = page.complaints.filter((one) => !/ERR_CONNECTION|WebSocket/.test(one));
+  if (complaints.length > 0) {
+    throw new Error(`the page complained: ${complaints.join('\n')}`);
+  }
+}
+
+async function completes(page) {
+  await goTo(page, 'white-sugar', 5);
+  await page.keyboard.press('Control+Space');
+  await page.locator('.cm-tooltip-autocomplete', { hasText: 'white-sugar' }).waitFor();
+  verified('completion');
+  await page.keyboard.press('Escape');
+}
+
+async function folds(page) {
+  await goTo(page, 'stage slab');
+  await page.keyboard.press('Control+Shift+BracketLeft');
+  await page.locator('.cm-foldPlaceholder').first().waitFor();
+  await page.keyboard.press('Control+Shift+BracketRight');
+  await until(
+    'the fold to open',
+    async () => (await page.locator('.cm-foldPlaceholder').count()) === 0,
+  );
+  verified('folding');
+}
+
+async function scales(page) {
+  await page.click('#tab-scaling');
+  await page.selectOption('#scale-way', 'pieces');
+  await page.fill('#scale-pieces', '37');
+  await page.fill('#scale-pieceGrams', '12');
+  await page.getByRole('button', { name: 'Show the weighing list' }).click();
+  // By hand: 37 pieces of 12 g are 444 g.
+  await page.locator('.scaling .page', { hasText: '444' }).waitFor();
+  has(await textOf(page), 'batch     1200 g');
+  verified('weighing list of 37 pieces');
+  await page.selectOption('#scale-way', 'charge');
+  await page.fill('#scale-grams', '2400');
+  await page.keyboard.press('Enter');
+  await page.locator('.scaling .page', { hasText: '2400' }).waitFor();
+  await page.getByRole('button', { name: 'Write into the text' }).click();
+  await until('the batch', async () => (await textOf(page)).includes('batch     2400 g'));
+  verified('scaling');
+}
+
+async function sheetAndFlow(page) {
+  await page.click('#tab-sheet');
+  await page.locator('.panel.sheet', { hasText: 'white' }).waitFor();
+  await page.click('#tab-flow');
+  await page.locator('.panel.flow svg').first().waitFor();
+  verified('sheet and flow');
+}
+
+function lineAtCursor(page) {
+  return page.locator('.cm-activeLine').innerText();
+}
