@@ -38,7 +38,7 @@ public record LabelWord(Kind kind, String word, String first, String second) {
   }
 
   LabelWord mirrored() {
-    return new LabelWord(kind, word, second, first);
+    return new LabelWord(kind, word, /* first= */ second, /* second= */ first);
   }
 
   private record Key(Kind kind, String word) {}

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
@@ -102,11 +103,14 @@ record ClassArchive(Path java, int version, Path program) {
     Process process =
         started(drafts, List.of(option + draft.toAbsolutePath()), "serve").start();
     // A session that hangs is ended, and with it the reading below.
-    process.onExit().orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS).whenComplete((ended, late) -> {
-      if (late != null) {
-        process.destroyForcibly();
-      }
-    });
+    CompletableFuture<Process> limit = process
+        .onExit()
+        .orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS)
+        .whenComplete((ended, late) -> {
+          if (late != null) {
+            process.destroyForcibly();
+          }
+        });
     try (OutputStream out = process.getOutputStream();
         InputStream in = process.getInputStream()) {
       send(out, SESSION);
@@ -121,6 +125,7 @@ record ClassArchive(Path java, int version, Path program) {
       }
       process.waitFor();
     } finally {
+      limit.cancel(false);
       process.destroyForcibly();
     }
   }

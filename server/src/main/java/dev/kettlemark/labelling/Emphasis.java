@@ -19,14 +19,12 @@ final class Emphasis {
     Market market = allergens.market();
     String text = label;
     List<String> unnamed = new ArrayList<>();
-    for (String word : use.words("allergen")) {
-      AllergenGroup group = AllergenGroup.of(market, word).orElse(null);
-      boolean isStated = group != null
-          && Exemption.of(market, word, use).isEmpty()
-          && allergens.isContained(group);
-      if (!isStated) {
-        continue;
-      }
+    List<AllergenGroup> stated = use.words("allergen").stream()
+        .filter(word -> Exemption.of(market, word, use).isEmpty())
+        .flatMap(word -> AllergenGroup.of(market, word).stream())
+        .filter(allergens::isContained)
+        .toList();
+    for (AllergenGroup group : stated) {
       String marked = marked(text, group.printed());
       boolean isNamed = group.printed().stream().anyMatch(printed -> Phrase.isIn(label, printed));
       if (!isNamed && unnamed.stream().noneMatch(known -> known.equals(group.name()))) {

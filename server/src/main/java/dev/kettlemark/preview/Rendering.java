@@ -51,7 +51,9 @@ final class Rendering {
           .filter(anchor -> html.contains("id=\"" + anchor.id() + "\""))
           .forEach(anchors::add);
     }
-    return preview(content.head().title(), errors() + html,
+    return preview(
+        content.head().title(),
+        errors() + html,
         PreviewStyle.ofSheet() + SheetHtml.pictureStyle(content),
         anchors);
   }

@@ -116,7 +116,7 @@ final class Items {
                 .orElse(""),
             version.flatMap(FormulaVersion::since).map(day -> day.toString()).orElse(""),
             word(facts, "status"),
-            formula.map(this::yield).or(() -> product.flatMap(this::pieces)).orElse(""),
+            formula.map(this::yielded).or(() -> product.flatMap(this::pieces)).orElse(""),
             label.map(this::allergens).orElse(""),
             label.map(this::claims).orElse("")));
   }
@@ -143,7 +143,7 @@ final class Items {
     return errors;
   }
 
-  private String yield(ComputedFormula formula) {
+  private String yielded(ComputedFormula formula) {
     double charge = formula.process().charge().mass().grams();
     return formula
         .process()

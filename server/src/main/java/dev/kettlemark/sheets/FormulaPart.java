@@ -58,7 +58,9 @@ final class FormulaPart implements SheetPart {
       if (!own.isEmpty()) {
         rows.add(Row.group(
             Phrase.words(
-                "formula.stage", Phrase.given(Integer.toString(i + 1)), Names.stage(stages.get(i), made)),
+                "formula.stage",
+                Phrase.given(Integer.toString(i + 1)),
+                Names.stage(stages.get(i), made)),
             new Mark(made.name(), Mark.Kind.WEIGHED, i, 0)));
         rows.addAll(own);
       }

@@ -45,7 +45,9 @@ public final class LeafHtml {
   /** The head and the body of a page; what is written across a page of a site is part of its style. */
   private static Element page(Leaf leaf, Element main, Element foot) {
     Element styles = Element.of("style")
-        .data(SheetHtml.wholeStyle() + PageStyle.text() + (leaf.size() == Leaf.Size.HALF ? HALF : ""));
+        .data(SheetHtml.wholeStyle()
+            + PageStyle.text()
+            + (leaf.size() == Leaf.Size.HALF ? HALF : ""));
     return Element.of("html")
         .with("xmlns", "http://www.w3.org/1999/xhtml")
         .with("lang", leaf.content().head().request().locale().toLanguageTag())

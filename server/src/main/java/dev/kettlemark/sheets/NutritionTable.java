@@ -7,8 +7,8 @@ import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The nutrition declaration of a market, by its own energy factors and rounded as it asks for. */

@@ -10,6 +10,7 @@ import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -49,7 +50,7 @@ class ClassArchiveTest {
     command.addAll(List.of("-Xshare:on", "-Xlog:class+load"));
     command.addAll(List.of("-jar", jar.toString(), "--version"));
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes());
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertEquals(0, process.waitFor(), said);
     assertTrue(
         said.lines()

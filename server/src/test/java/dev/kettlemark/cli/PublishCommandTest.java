@@ -21,6 +21,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -95,6 +96,10 @@ class PublishCommandTest {
     }
   }
 
+  private String page(String name) throws IOException {
+    return Objects.requireNonNull(texts().get(name), name);
+  }
+
   private Set<String> changed(Map<String, String> before) throws IOException {
     Set<String> changed = new TreeSet<>();
     texts().forEach((path, text) -> {
@@ -140,7 +145,7 @@ class PublishCommandTest {
         if (address.startsWith("#")) {
           assertTrue(file.getValue().contains(" id=\"" + address.substring(1) + "\""), address);
         } else {
-          Path target = Path.of("/").resolve(file.getKey()).getParent().resolve(address);
+          Path target = Path.of("/").resolve(file.getKey()).resolveSibling(address);
           assertTrue(
               texts.containsKey(target.normalize().toString().substring(1)),
               file.getKey() + " leads to " + address);
@@ -233,7 +238,7 @@ class PublishCommandTest {
         Set.of(
             "changes.html", "index.html", "kettlemark-site.txt", "sheets/white-fondant-chef.html"),
         changed(before));
-    String changes = texts().get("changes.html");
+    String changes = page("changes.html");
     assertTrue(changes.contains("Version: 1 → 2"), changes);
     assertTrue(changes.contains("Date: 2026-01-22 → 2026-04-01"), changes);
   }
@@ -262,7 +267,7 @@ class PublishCommandTest {
     assertFalse(Files.exists(site.resolve("sheets/white-fondant-chef.html")));
     assertTrue(Files.exists(kept));
     assertEquals("mine", Bench.read(site.resolve("sheets/of-somebody.html")));
-    assertTrue(texts().get("changes.html").contains("White fondant"));
+    assertTrue(page("changes.html").contains("White fondant"));
   }
 
   @Test
@@ -273,8 +278,7 @@ class PublishCommandTest {
     Files.delete(site.resolve("changes.html"));
     publish();
     assertEquals(
-        before.get("sheets/white-fondant-chef.html"),
-        texts().get("sheets/white-fondant-chef.html"));
+        before.get("sheets/white-fondant-chef.html"), page("sheets/white-fondant-chef.html"));
     assertTrue(Files.exists(site.resolve("changes.html")));
   }
 
@@ -286,7 +290,7 @@ class PublishCommandTest {
     assertTrue(run.err().contains("index.html"), run.err());
     assertEquals(Set.of("index.html"), texts().keySet());
     assertEquals(ExitCode.DONE, publish("--force").code());
-    assertTrue(texts().get("index.html").contains("heather-nougat"));
+    assertTrue(page("index.html").contains("heather-nougat"));
   }
 
   @Test
@@ -320,7 +324,7 @@ class PublishCommandTest {
   @Test
   void believesNoManifestThatLeadsOutside() throws IOException {
     publish();
-    Path outside = Bench.write(site.getParent(), "outside.html", "");
+    Path outside = Bench.write(site.resolve(".."), "outside.html", "");
     Files.writeString(
         site.resolve("kettlemark-site.txt"),
         Bench.read(site.resolve("kettlemark-site.txt"))
@@ -347,15 +351,15 @@ class PublishCommandTest {
   void marksADraftAndLetsNoTextAct() throws IOException {
     Bench.write(library, "odd.kettle", DRAFT);
     assertEquals(ExitCode.DONE, publish().code());
-    String page = texts().get("sheets/odd-one-chef.html");
+    String page = page("sheets/odd-one-chef.html");
     Document parsed = parsed(page);
     assertEquals("draft", all(parsed, "body").get(0).getAttribute("data-mark"));
     assertEquals(0, all(parsed, "img").size());
     assertEquals(1, all(parsed, "script").size());
     assertEquals("application/ld+json", all(parsed, "script").get(0).getAttribute("type"));
-    Document list = parsed(texts().get("index.html"));
+    Document list = parsed(page("index.html"));
     assertEquals(1, all(list, "script").size());
-    assertTrue(texts().get("index.html").contains("&lt;script&gt;alert"));
+    assertTrue(page("index.html").contains("&lt;script&gt;alert"));
     publish("--status", "released");
     assertFalse(Files.exists(site.resolve("sheets/odd-one-chef.html")));
   }
