@@ -11,11 +11,12 @@ import {
   type ErrorHandler,
   type LanguageClientOptions,
 } from 'vscode-languageclient/node';
+import { archiveArguments, archiveOf, prepare } from './archive';
 import { Config, NEEDS_RESTART, SECTION } from './config';
 import { CLIENT_COMMANDS } from './protocol';
 import { Crashes } from './crashes';
 import { t } from './l10n';
-import { findJava, launchCommand, type JavaSearch, type LaunchCommand } from './server';
+import { findJava, launchCommand, type Java, type JavaSearch, type LaunchCommand } from './server';
 import { Status } from './status';
 
 /** This many messages that cannot be read or written are passed over. */
@@ -49,10 +50,14 @@ export class Connection implements vscode.Disposable {
     }),
   ];
 
-  /** `folder` is where the extension is installed; `jar` is the server in it. */
+  /**
+   * `folder` is where the extension is installed; `jar` is the server in it; `kept` is where the
+   * extension may keep what it can make again.
+   */
   constructor(
     private readonly folder: string,
     private readonly jar: string,
+    private readonly kept: string,
   ) {}
 
   /** Starts the server, or a new one in place of the old. */
@@ -119,11 +124,25 @@ export class Connection implements vscode.Disposable {
     }
     const { program, origin, version } = search.java;
     this.output.info(`Java ${version.toString()} at ${program} (${origin})`);
+    const archive = archiveOf(this.kept, search.java, this.jar);
+    const machine = [
+      ...config.get('server.jvmArguments'),
+      ...archiveArguments(search.java, archive),
+    ];
     await this.connect(
-      launchCommand(search.java, this.jar, config.get('server.jvmArguments')),
+      launchCommand(search.java, this.jar, machine),
       config,
       t('Java {0} at {1}', version.toString(), program),
     );
+    void this.prepareNext(search.java, archive);
+  }
+
+  /** The next start is faster; this one must not wait for it. */
+  private async prepareNext(java: Java, archive: string): Promise<void> {
+    const isMade = await prepare(java, this.jar, archive).catch(() => false);
+    if (!isMade) {
+      this.output.info('This Java makes no archive of classes; the server starts without one.');
+    }
   }
 
   private async connect(launch: LaunchCommand, config: Config, java: string): Promise<void> {

@@ -45,7 +45,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   useTranslator((message, ...values) => vscode.l10n.t(message, ...values));
   const pages = new Pages();
   const jar = context.asAbsolutePath('server/kettlemark.jar');
-  const opened = new Connection(context.extensionPath, jar);
+  const opened = new Connection(context.extensionPath, jar, context.globalStorageUri.fsPath);
   connection = opened;
   context.subscriptions.push(
     pages,
