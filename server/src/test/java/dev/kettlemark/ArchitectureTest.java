@@ -18,6 +18,8 @@ import dev.kettlemark.checks.RulePages;
 import dev.kettlemark.checks.Rules;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -292,6 +294,44 @@ class ArchitectureTest {
   @Test
   void noPackagesGoInACircle() {
     slices().matching(ROOT + ".(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  /** SECURITY.md promises it: nothing leaves the machine, and nothing comes in but at one door. */
+  @Test
+  void onlyTheWorkbenchOpensASocket() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + ".workbench..")
+        .should()
+        .dependOnClassesThat()
+        .haveNameMatching("java\\.net\\.(Socket|ServerSocket|DatagramSocket|MulticastSocket"
+            + "|InetAddress|URLConnection|HttpURLConnection|Proxy|http\\..*)"
+            + "|javax\\.net\\..*|com\\.sun\\.net\\..*|java\\.rmi\\..*"
+            + "|java\\.nio\\.channels\\.(ServerSocket|Socket|Datagram|AsynchronousS).*")
+        .check(CLASSES);
+    noClasses()
+        .should()
+        .callMethod(URI.class, "toURL")
+        .orShould()
+        .callMethod(URL.class, "openStream")
+        .orShould()
+        .callMethod(URL.class, "openConnection")
+        .orShould()
+        .callConstructor(URL.class, String.class)
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyTheTerminalProgramStartsOthers() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + ".cli..")
+        .should()
+        .dependOnClassesThat()
+        .belongToAnyOf(ProcessBuilder.class)
+        .orShould()
+        .callMethod(Runtime.class, "exec", String[].class)
+        .check(CLASSES);
   }
 
   @Test
