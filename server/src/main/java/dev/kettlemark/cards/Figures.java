@@ -7,6 +7,8 @@ import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.sheets.SheetContent;
 import dev.kettlemark.sheets.SheetFigure;
@@ -141,14 +143,21 @@ final class Figures {
     String id = side.name() + ".cost";
     SheetContent.of(side.snapshot(), request).toOptional().stream()
         .flatMap(sheet -> sheet.figures().stream())
-        .filter(figure -> figure.id().equals(id))
+        .filter(figure -> figure.id().equals(id) || figure.id().equals(id + ".least"))
         .forEach(figure -> put(
             "cost",
             figure.unit(),
-            figure.reach(),
+            figure.id().equals(id) ? figure.reach() : figure.reach().flatMap(Figures::atLeast),
             figure.spread(),
             figure.decimals(),
             figure.basis()));
+  }
+
+  private static Outcome<Reach> atLeast(Reach known) {
+    return Outcome.unknown(
+        Reason.MISSING_FIGURE,
+        "a price is missing; without it %s",
+        Display.trimmed(known.best(), 2));
   }
 
   private static BigFraction grams(Mass mass) {

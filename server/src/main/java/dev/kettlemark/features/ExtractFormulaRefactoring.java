@@ -6,7 +6,6 @@ import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.library.Kind;
-import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Basis;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Ingredient;
@@ -163,7 +162,7 @@ final class ExtractFormulaRefactoring {
     boolean isSame = site.after(rewriting)
         .filter(now -> KeptGrams.makesTheSame(computed, now))
         .flatMap(now -> Formulas.computed(name)
-            .ask(Snapshot.of(site.snapshot().library().with(rewriting.after())))
+            .ask(site.next(rewriting))
             .filter(part -> keepsGrams(now, part)))
         .isPresent();
     return isSame

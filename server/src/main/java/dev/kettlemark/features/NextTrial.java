@@ -134,7 +134,7 @@ public record NextTrial(String name, String text) {
                     FACT.formatted("measured", "1 " + one.quantity().unit() + " " + one.words()))
                 .toList());
     Document document = Document.of("question:trial", questions);
-    Snapshot with = Snapshot.of(snapshot.library().with(document));
+    Snapshot with = snapshot.tried(snapshot.library().with(document));
     return document.entries().stream()
         .flatMap(entry -> with.result(Trials.COMPARED, entry).stream())
         .map(TrialComparison::readings)

@@ -91,9 +91,8 @@ public final class QuickFixes {
 
   private static boolean mends(
       Snapshot snapshot, Document document, Finding finding, List<TextEdit> edits) {
-    Document mended =
-        Document.of(document.uri(), document.text().source().with(edits).text());
-    Snapshot after = snapshot.with(snapshot.library().with(mended));
+    Document mended = document.with(edits);
+    Snapshot after = snapshot.tried(snapshot.library().with(mended));
     return count(after, mended, finding.rule()) < count(snapshot, document, finding.rule());
   }
 

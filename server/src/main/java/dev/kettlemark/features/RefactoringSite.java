@@ -172,7 +172,7 @@ record RefactoringSite(
 
   /** The library after a rewriting. */
   Snapshot next(Rewriting rewriting) {
-    return Snapshot.of(snapshot.library().with(rewriting.after()));
+    return snapshot.tried(snapshot.library().with(rewriting.after()));
   }
 
   /** What the formula becomes by a rewriting that leaves its name. */

@@ -7,7 +7,6 @@ import dev.kettlemark.text.Source;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -32,7 +31,7 @@ record Rewriting(Document after, List<TextEdit> edits) {
   static Rewriting of(Document document, List<TextEdit> raw) {
     List<TextEdit> sorted = new ArrayList<>(raw);
     sorted.sort(Comparator.comparingInt(edit -> edit.span().start()));
-    Document changed = with(document, sorted);
+    Document changed = document.with(sorted);
     boolean laidOut = isLaidOut(document, sorted);
     BitSet touched = touched(changed.text().source(), sorted);
     Set<Section> kept = new HashSet<>();
@@ -44,22 +43,11 @@ record Rewriting(Document after, List<TextEdit> edits) {
             ? !kept.contains(section(written, edit.span().start()))
             : touched.get(source.lineAt(edit.span().start())))
         .toList();
-    Document after = with(changed, layout);
+    Document after = changed.with(layout);
     return new Rewriting(
         after,
         LineChanges.between(
             document.text().source().text(), after.text().source().text()));
-  }
-
-  /** From the last to the first, so that each edit finds its place; sections in between are kept. */
-  private static Document with(Document document, List<TextEdit> sorted) {
-    List<TextEdit> backwards = new ArrayList<>(sorted);
-    Collections.reverse(backwards);
-    Document changed = document;
-    for (TextEdit edit : backwards) {
-      changed = changed.with(edit);
-    }
-    return changed;
   }
 
   private static boolean isLaidOut(Document document, List<TextEdit> raw) {

@@ -125,7 +125,7 @@ final class VariantRefactoring {
     String lineBreak = site.lineBreak();
     Rewriting rewriting = site.rewriting(
         List.of(TextEdit.insert(end, lineBreak + lineBreak + text.replace("\n", lineBreak))));
-    Snapshot after = Snapshot.of(site.snapshot().library().with(rewriting.after()));
+    Snapshot after = site.next(rewriting);
     return Formulas.computed(fresh)
         .ask(after)
         .filter(variant -> isAsTried(variant, tried))

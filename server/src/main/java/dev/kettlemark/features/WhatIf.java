@@ -8,7 +8,6 @@ import dev.kettlemark.comparison.LibraryComparison;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
-import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Measure;
@@ -67,7 +66,7 @@ public record WhatIf(String title, LibraryComparison comparison, Snapshot then) 
     List<TextEdit> edits =
         new Swap(snapshot, entry.get(), computed.get(), old, fresh, amount).edits();
     Document after = Rewriting.of(document.get(), edits).after();
-    Snapshot then = Snapshot.of(snapshot.library().with(after), Lookup.today().ask(snapshot));
+    Snapshot then = snapshot.tried(snapshot.library().with(after));
     return Outcome.known(new WhatIf(
         "What if " + old + " of " + formula + " were " + wanted,
         LibraryComparison.of(snapshot, then),

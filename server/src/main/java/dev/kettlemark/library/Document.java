@@ -7,6 +7,7 @@ import dev.kettlemark.syntax.Section;
 import dev.kettlemark.text.Lazy;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,18 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
   /** The document after an edit; sections that the edit did not touch are not read again. */
   public Document with(TextEdit edit) {
     return with(text.with(edit));
+  }
+
+  /** The document after edits that do not overlap; sections that they did not touch are not read again. */
+  public Document with(List<TextEdit> edits) {
+    List<TextEdit> sorted = new ArrayList<>(edits);
+    sorted.sort(Comparator.comparingInt(edit -> edit.span().start()));
+    Document changed = this;
+    // From the last to the first, so that each finds its place.
+    for (int i = sorted.size() - 1; i >= 0; i--) {
+      changed = changed.with(sorted.get(i));
+    }
+    return changed;
   }
 
   /** The document with another text; sections that both share are not read again. */

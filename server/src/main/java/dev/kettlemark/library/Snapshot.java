@@ -44,6 +44,10 @@ public final class Snapshot {
   private final Library library;
   private final LocalDate today;
   private final Map<Key, Result> kept;
+
+  /** Results that may be used and are not added to. */
+  private final Map<Key, Result> borrowed;
+
   private final List<Step> past;
   private final Map<Key, Result> current = new ConcurrentHashMap<>();
 
@@ -62,10 +66,16 @@ public final class Snapshot {
   private record Result(
       Object value, Map<Question<?>, Object> answers, Footprint footprint, long snapshot) {}
 
-  private Snapshot(Library library, LocalDate today, Map<Key, Result> kept, List<Step> past) {
+  private Snapshot(
+      Library library,
+      LocalDate today,
+      Map<Key, Result> kept,
+      Map<Key, Result> borrowed,
+      List<Step> past) {
     this.library = library;
     this.today = today;
     this.kept = kept;
+    this.borrowed = borrowed;
     this.past = past;
   }
 
@@ -75,7 +85,7 @@ public final class Snapshot {
   }
 
   public static Snapshot of(Library library, LocalDate today) {
-    return new Snapshot(library, today, new ConcurrentHashMap<>(), List.of());
+    return new Snapshot(library, today, new ConcurrentHashMap<>(), Map.of(), List.of());
   }
 
   LocalDate today() {
@@ -128,10 +138,27 @@ public final class Snapshot {
     if (carried.size() > MOST_RESULTS_PER_SECTION * sectionCount(next) + 1000) {
       carried = new ConcurrentHashMap<>();
     }
+    return new Snapshot(next, day, carried, borrowed, steps(next, day));
+  }
+
+  /**
+   * The library as it would be, to be looked at and forgotten.
+   *
+   * <p>It uses what is known here, and nothing that it computes takes the place of it.
+   */
+  public Snapshot tried(Library other) {
+    Map<Key, Result> known = borrowed.isEmpty() ? kept : new ConcurrentHashMap<>(borrowed);
+    if (known != kept) {
+      known.putAll(kept);
+    }
+    return new Snapshot(other, today, new ConcurrentHashMap<>(), known, steps(other, today));
+  }
+
+  private List<Step> steps(Library next, LocalDate day) {
     List<Step> steps = new ArrayList<>(MOST_STEPS);
     steps.add(new Step(number, Changes.between(library, next, day.equals(today))));
     steps.addAll(past.subList(0, Math.min(past.size(), MOST_STEPS - 1)));
-    return new Snapshot(next, day, carried, List.copyOf(steps));
+    return List.copyOf(steps);
   }
 
   private static int sectionCount(Library library) {
@@ -146,7 +173,9 @@ public final class Snapshot {
     Key key = new Key(task, entry.section());
     Result result = current.get(key);
     if (result == null) {
-      result = right(kept.get(key)).orElseGet(() -> computed(task, entry));
+      Result known = kept.get(key);
+      result = right(known == null ? borrowed.get(key) : known)
+          .orElseGet(() -> computed(task, entry));
       kept.put(key, result);
       current.put(key, result);
     }

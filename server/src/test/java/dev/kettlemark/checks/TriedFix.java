@@ -68,8 +68,7 @@ record TriedFix(
           List<TextEdit> edits = fix.edits().stream()
               .map(edit -> edit.shiftedBy(entry.placed().offset()))
               .toList();
-          Document mended =
-              Document.of(document.uri(), document.text().source().with(edits).text());
+          Document mended = document.with(edits);
           List<Document> others =
               documents.stream().map(one -> one.equals(document) ? mended : one).toList();
           Placed place = placed(document, entry, finding);

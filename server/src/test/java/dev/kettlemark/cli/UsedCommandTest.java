@@ -33,7 +33,7 @@ class UsedCommandTest {
     assertEquals(14.0, first.get("percent").getAsDouble(), 1e-9);
     assertEquals(252.0, first.get("grams").getAsDouble(), 1e-9);
     assertTrue(first.get("file").getAsString().endsWith("heather-nougat.kettle"));
-    assertEquals(36, first.get("line").getAsInt());
+    assertEquals(40, first.get("line").getAsInt());
   }
 
   @Test
