@@ -7,6 +7,7 @@ import dev.kettlemark.quantity.Outcome;
 import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A formula with all that follows from it.
@@ -23,6 +24,11 @@ public final class ComputedFormula {
   private final ProcessResult process;
   private final Map<String, Material> materials;
   private final Kitchen kitchen;
+
+  /** With which charge the formula was followed last; several readers ask for the same. */
+  private volatile @Nullable Run last;
+
+  private record Run(double grams, ProcessResult process) {}
 
   ComputedFormula(
       ResolvedFormula resolved,
@@ -57,11 +63,27 @@ public final class ComputedFormula {
 
   /** The formula followed through its stages with another charge; percents stay as they are. */
   public ProcessResult processWith(Mass charge) {
-    return KitchenRun.of(formula(), amounts, materials, kitchen, charge);
+    double grams = charge.grams();
+    if (grams == ownCharge()) {
+      return process;
+    }
+    Run known = last;
+    if (known == null || known.grams() != grams) {
+      known = new Run(grams, KitchenRun.of(formula(), amounts, materials, kitchen, charge));
+      last = known;
+    }
+    return known.process();
+  }
+
+  private double ownCharge() {
+    return amounts.charge().map(BigFraction::doubleValue).orElse(NOMINAL_CHARGE.grams());
   }
 
   /** The same formula with another charge, in grams; percents stay as they are. */
   public ComputedFormula charged(BigFraction grams) {
+    if (amounts.charge().filter(grams::equals).isPresent()) {
+      return this;
+    }
     return new ComputedFormula(
         resolved,
         new Amounts(amounts.lines(), Optional.of(grams), amounts.solved()),

@@ -99,13 +99,25 @@ public final class Shelf {
   /** What the library says may stand in for an ingredient, in one step or in two. */
   public List<StandIn> standIns(String name) {
     List<StandIn> found = new ArrayList<>();
-    for (Ingredient direct : ingredients().toList()) {
-      standsFor(direct, name)
-          .ifPresent(share -> found.add(
-              new StandIn(Material.of(direct), share.value(), List.of(), source(direct))));
-      directly(direct, name, found);
-    }
+    ingredients().forEach(ingredient -> found.addAll(standIns(ingredient, name)));
     found.sort(Comparator.comparing(standIn -> standIn.material().name()));
+    return found;
+  }
+
+  /** Whether one material may stand in for another, in one step or in two. */
+  public boolean standsIn(String other, String name) {
+    return material(other)
+        .flatMap(Material::ingredient)
+        .filter(ingredient -> !standIns(ingredient, name).isEmpty())
+        .isPresent();
+  }
+
+  private List<StandIn> standIns(Ingredient ingredient, String name) {
+    List<StandIn> found = new ArrayList<>();
+    standsFor(ingredient, name)
+        .ifPresent(share -> found.add(
+            new StandIn(Material.of(ingredient), share.value(), List.of(), source(ingredient))));
+    directly(ingredient, name, found);
     return found;
   }
 

@@ -88,8 +88,7 @@ public record Exchange(
     }
 
     private static boolean isStandIn(Side side, String name, String by) {
-      return new Shelf(side.snapshot())
-          .standIns(name).stream().anyMatch(found -> found.material().name().equals(by));
+      return new Shelf(side.snapshot()).standsIn(by, name);
     }
 
     private boolean doesTheSame(String name, String other) {

@@ -2,13 +2,16 @@ package dev.kettlemark.cli;
 
 import dev.kettlemark.files.SiteFolder;
 import dev.kettlemark.files.TextFile;
+import dev.kettlemark.publishing.Manifest;
 import dev.kettlemark.publishing.Publication;
 import dev.kettlemark.publishing.Wanted;
 import dev.kettlemark.sheets.SheetReader;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -94,6 +97,10 @@ final class PublishCommand implements Callable<Integer> {
         readers.stream().distinct().toList(),
         Locale.forLanguageTag(language),
         Set.copyOf(statuses));
+    SiteMemory memory = SiteMemory.of(folder, wanted, terminal.today(), site);
+    if (!force && isAsItWas(memory)) {
+      return ExitCode.DONE;
+    }
     Publication publication = Publication.of(folder.snapshot(), wanted)
         .orElseThrow(() -> new UsageMistake(
             "there are no words in `" + Visible.of(language) + "`; there are in en, de and fr"));
@@ -105,17 +112,38 @@ final class PublishCommand implements Callable<Integer> {
       return refuse(publication);
     }
     try {
-      SiteRun run =
-          new SiteRun(SiteFolder.open(site, library), publication, terminal, force, quiet);
-      String told = run.publish();
-      if (!quiet) {
-        terminal.out().println(told);
+      SiteFolder pages = SiteFolder.open(site, library);
+      tell(new SiteRun(pages, publication, terminal, force, quiet).publish());
+      if (publication.leftOut().isEmpty()) {
+        memory.remember(pages);
       }
     } catch (IOException failure) {
       throw new UsageMistake(
           "cannot publish to " + KettleFiles.shown(site) + ": " + TextFile.why(failure));
     }
     return ExitCode.DONE;
+  }
+
+  /** Whether the site was made from the very same and is untouched; then that is all there is to tell. */
+  private boolean isAsItWas(SiteMemory memory) {
+    if (!Files.isDirectory(site)) {
+      return false;
+    }
+    try {
+      Optional<Manifest> held = memory.holding(SiteFolder.open(site, library));
+      held.ifPresent(manifest ->
+          tell(SiteRun.told(manifest.items().size(), manifest.pages().size(), 0, 0)));
+      return held.isPresent();
+    } catch (IOException unreadable) {
+      // What stands in the way is told by the run that writes.
+      return false;
+    }
+  }
+
+  private void tell(String told) {
+    if (!quiet) {
+      terminal.out().println(told);
+    }
   }
 
   private Integer refuse(Publication publication) {

@@ -52,13 +52,12 @@ final class SiteRun {
     progress.end();
     Manifest after = new Manifest(written, publication.rows());
     folder.put(Manifest.FILE, after.text(), false);
+    return told(publication.count(), written.size(), changed.size(), removed);
+  }
+
+  static String told(int items, int pages, int written, int removed) {
     return "%d formulas and products, %d pages: %d written, %d unchanged, %d removed"
-        .formatted(
-            publication.count(),
-            written.size(),
-            changed.size(),
-            written.size() - changed.size(),
-            removed);
+        .formatted(items, pages, written, pages - written, removed);
   }
 
   private Manifest manifest() throws IOException {

@@ -6,6 +6,8 @@ import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Trial;
+import dev.kettlemark.model.Variant;
+import dev.kettlemark.text.Lazy;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -13,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -31,7 +34,11 @@ public final class Library {
   private final Map<String, List<Entry>> codes;
   private final Map<String, List<Entry>> trials;
   private final Map<String, List<Entry>> sheets;
+  private final Map<String, List<Entry>> variants;
   private final NavigableMap<String, Entry> houses;
+
+  /** Found when they are first asked for, and once: a page of each formula asks for them. */
+  private final Map<Kind, Lazy<List<Entry>>> entries = new EnumMap<>(Kind.class);
 
   private Library(NavigableMap<String, Document> documents) {
     this.documents = documents;
@@ -44,6 +51,13 @@ public final class Library {
     this.sheets = referring(
         own,
         declaration -> declaration instanceof Sheet sheet ? sheet.subject() : Optional.empty());
+    this.variants = referring(
+        own,
+        declaration ->
+            declaration instanceof Variant variant ? variant.parent() : Optional.empty());
+    for (Kind kind : Kind.values()) {
+      entries.put(kind, Lazy.of(() -> winning(kind)));
+    }
     this.houses = new TreeMap<>();
     for (Document document : own) {
       document.entries().stream()
@@ -119,6 +133,21 @@ public final class Library {
 
   /** The winning entries of a kind, in order of URI and offset. */
   public List<Entry> entries(Kind kind) {
+    return Objects.requireNonNull(entries.get(kind)).get();
+  }
+
+  /** The variants of a formula that their names mean, in order of URI and offset. */
+  public List<Entry> variantsOf(String parent) {
+    return variants.getOrDefault(parent, List.of()).stream()
+        .filter(entry -> entry
+            .declaration()
+            .flatMap(declaration -> find(Kind.MATERIAL, declaration.name().value()))
+            .filter(entry::equals)
+            .isPresent())
+        .toList();
+  }
+
+  private List<Entry> winning(Kind kind) {
     return documents.values().stream()
         .flatMap(document -> document.entries().stream())
         .filter(entry ->

@@ -9,7 +9,6 @@ import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Variant;
-import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.sheets.Frame;
 import dev.kettlemark.sheets.Leaf;
 import dev.kettlemark.sheets.LeafHtml;
@@ -25,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -125,27 +125,32 @@ public final class Publication {
       return new Planned(item, List.of(), Optional.of(told), List.of());
     }
     List<String> missing = new ArrayList<>();
-    Map<SheetReader, SheetContent> sheets = new LinkedHashMap<>();
+    List<SheetReader> readers = new ArrayList<>();
     for (SheetReader reader : wanted.readers()) {
-      Outcome<SheetContent> sheet = SheetContent.of(snapshot, request(item, reader));
-      sheet.ifKnown(known -> sheets.put(reader, known));
-      if (sheet instanceof Outcome.Unknown<SheetContent> unknown) {
-        missing.add(item.name() + ", " + reader.word() + ": " + unknown.because());
-      }
+      Optional<String> hindrance = SheetContent.hindrance(snapshot, request(item, reader));
+      hindrance.ifPresentOrElse(
+          why -> missing.add(item.name() + ", " + reader.word() + ": " + why),
+          () -> readers.add(reader));
     }
-    List<SheetReader> readers = List.copyOf(sheets.keySet());
-    Optional<Side> parent = parent(item);
+    boolean isVariant = parent(item).isPresent();
     List<Page> planned = new ArrayList<>();
-    sheets.forEach((reader, sheet) -> planned.add(new Page(
-        sheetPath(item, reader),
-        item.name(),
-        day -> SheetHtml.of(
-            sheet.madeOutOn(day), frame(item, readers, parent.isPresent(), reader.word())))));
-    if (!readers.isEmpty()) {
-      parent.ifPresent(side -> planned.add(
-          new Page(comparePath(item), item.name(), day -> comparison(item, readers, side))));
+    for (SheetReader reader : readers) {
+      planned.add(new Page(
+          sheetPath(item, reader),
+          item.name(),
+          () -> sheet(item, reader, frame(item, readers, isVariant, reader.word()))));
+    }
+    if (!readers.isEmpty() && isVariant) {
+      planned.add(new Page(comparePath(item), item.name(), () -> comparison(item, readers)));
     }
     return new Planned(item, planned, Optional.empty(), missing);
+  }
+
+  private Function<LocalDate, String> sheet(Item item, SheetReader reader, Frame frame) {
+    SheetContent sheet = SheetContent.of(snapshot, request(item, reader))
+        .toOptional()
+        .orElseThrow();
+    return day -> SheetHtml.of(sheet.madeOutOn(day), frame);
   }
 
   private static String sheetPath(Item item, SheetReader reader) {
@@ -179,11 +184,14 @@ public final class Publication {
     return Side.of(snapshot, name, Optional.empty(), Optional.empty()).toOptional();
   }
 
-  private String comparison(Item item, List<SheetReader> readers, Side parent) {
+  /** It says no day. */
+  private Function<LocalDate, String> comparison(Item item, List<SheetReader> readers) {
+    Side parent = parent(item).orElseThrow();
     Side variant = side(item.name()).orElseThrow();
     Leaf page =
         ComparisonPage.of(SideBySide.of(parent, variant), wanted.locale()).orElseThrow();
-    return LeafHtml.of(page, frame(item, readers, true, "compare"));
+    String text = LeafHtml.of(page, frame(item, readers, true, "compare"));
+    return day -> text;
   }
 
   /** The ways from a page of an item: to the list, and to the other pages of the item. */
@@ -216,7 +224,10 @@ public final class Publication {
 
   /** The list of all that is published. */
   public Page list() {
-    return new Page(LIST, "", day -> new SiteList(speaker, source, pages).text());
+    return new Page(LIST, "", () -> {
+      String text = new SiteList(speaker, source, pages).text();
+      return day -> text;
+    });
   }
 
   /**
@@ -225,7 +236,10 @@ public final class Publication {
    * @param changed the names of items of which a page has changed
    */
   public Page changes(Manifest before, Collection<String> changed) {
-    return new Page(CHANGES, "", day -> new SiteChanges(speaker, pages, before, changed).text());
+    return new Page(CHANGES, "", () -> {
+      String text = new SiteChanges(speaker, pages, before, changed).text();
+      return day -> text;
+    });
   }
 
   /** Whether anything that was published has changed, come or gone. */

@@ -7,10 +7,13 @@ import dev.kettlemark.sheets.LeafHtml;
 import dev.kettlemark.sheets.Phrase;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What has come, changed and gone since the publication before this one. */
 final class SiteChanges {
@@ -20,12 +23,24 @@ final class SiteChanges {
   private final Manifest before;
   private final Collection<String> changed;
 
+  /** What was published before, by what it was. */
+  private final Map<Named, ItemRow> old;
+
   SiteChanges(
       Leaf speaker, Map<Item, List<Page>> pages, Manifest before, Collection<String> changed) {
     this.speaker = speaker;
     this.pages = pages;
     this.before = before;
-    this.changed = List.copyOf(changed);
+    this.changed = Set.copyOf(changed);
+    this.old = new LinkedHashMap<>();
+    before.items().forEach(row -> old.putIfAbsent(Named.of(row), row));
+  }
+
+  private record Named(String name, String sort) {
+
+    static Named of(ItemRow row) {
+      return new Named(row.name(), row.sort());
+    }
   }
 
   /** A figure of the list, which may differ. */
@@ -46,17 +61,20 @@ final class SiteChanges {
     List<Element> come = new ArrayList<>();
     List<Element> other = new ArrayList<>();
     for (Map.Entry<Item, List<Page>> item : pages.entrySet()) {
-      Optional<ItemRow> old = row(item.getKey().row());
-      if (old.isEmpty()) {
+      ItemRow row = item.getKey().row();
+      Optional<ItemRow> was = Optional.ofNullable(old.get(Named.of(row)));
+      if (was.isEmpty()) {
         come.add(Element.of("li").add(link(item)));
       } else if (changed.contains(item.getKey().name())
-          || !old.get().equals(item.getKey().row())) {
-        other.add(differing(item, old.get()));
+          || !was.get().equals(row)) {
+        other.add(differing(item, was.get()));
       }
     }
+    Set<Named> present =
+        pages.keySet().stream().map(item -> Named.of(item.row())).collect(Collectors.toSet());
     List<Element> gone = before.items().stream()
-        .filter(old -> pages.keySet().stream().noneMatch(item -> isSame(item.row(), old)))
-        .map(old -> Element.of("li").text(old.title()))
+        .filter(row -> !present.contains(Named.of(row)))
+        .map(row -> Element.of("li").text(row.title()))
         .toList();
     if (isFirst) {
       main.add(Element.of("p").text(say("site.changes.first")));
@@ -94,25 +112,17 @@ final class SiteChanges {
     return speaker.text(Phrase.words(key));
   }
 
-  private static boolean isSame(ItemRow one, ItemRow other) {
-    return one.name().equals(other.name()) && one.sort().equals(other.sort());
-  }
-
-  private Optional<ItemRow> row(ItemRow now) {
-    return before.items().stream().filter(old -> isSame(now, old)).findFirst();
-  }
-
   private static Element link(Map.Entry<Item, List<Page>> item) {
     return Element.of("a")
         .with("href", item.getValue().get(0).path())
         .text(item.getKey().row().title());
   }
 
-  private Element differing(Map.Entry<Item, List<Page>> item, ItemRow old) {
+  private Element differing(Map.Entry<Item, List<Page>> item, ItemRow earlier) {
     Element line = Element.of("li").add(link(item));
     Element told = Element.of("ul");
     for (Told one : TOLD) {
-      String was = one.of().apply(old);
+      String was = one.of().apply(earlier);
       String is = one.of().apply(item.getKey().row());
       if (!was.equals(is)) {
         told.add(Element.of("li")

@@ -80,7 +80,7 @@ public final class Element {
 
   /** Data of a kind that has no markup in it; it must have escaped what would be some. */
   public Element data(String text) {
-    if (text.matches("(?s).*[<&].*")) {
+    if (text.indexOf('<') >= 0 || text.indexOf('&') >= 0) {
       throw new IllegalArgumentException("this would be read as markup");
     }
     inside.add(new Data(text));
@@ -160,6 +160,15 @@ public final class Element {
   }
 
   private static String escaped(String text) {
+    return text.chars().allMatch(Element::isPlain) ? text : changed(text);
+  }
+
+  /** Most texts hold nothing that must be written otherwise. */
+  private static boolean isPlain(int c) {
+    return c >= 0x20 && c != '&' && c != '<' && c != '>' && c != '"';
+  }
+
+  private static String changed(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints().filter(Element::isXml).forEach(c -> {
       switch (c) {

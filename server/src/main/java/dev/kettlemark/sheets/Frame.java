@@ -22,6 +22,9 @@ public record Frame(String label, String skip, List<Way> ways, Optional<String> 
 
   private static final String MAIN = "main";
 
+  /** Where the policy will stand. */
+  private static final String POLICY = "policy-of-this-page";
+
   private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
   private static final Pattern STYLED = Pattern.compile(" style=\"([^\"]*)\"");
   private static final Pattern SCRIPT = Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL);
@@ -48,9 +51,12 @@ public record Frame(String label, String skip, List<Way> ways, Optional<String> 
             1,
             Element.of("meta")
                 .with("http-equiv", "Content-Security-Policy")
-                .with("content", policy(html.page())),
+                .with("content", POLICY),
             Element.of("meta").with("name", "referrer").with("content", "no-referrer")));
-    return html.page();
+    // Written once: the policy is hashed from the page, and no text of a source stands before its place.
+    StringBuilder page = new StringBuilder(html.page());
+    int place = page.indexOf(POLICY);
+    return page.replace(place, place + POLICY.length(), policy(page.toString())).toString();
   }
 
   private Element navigation() {

@@ -66,6 +66,20 @@ public record SheetContent(Head head, List<Part> parts, Speech speech) {
         .map(shown -> new SheetContent(head(shown), parts(shown), speech.get()));
   }
 
+  /** Why a sheet cannot be worked out; empty where it can. Far cheaper than the sheet. */
+  public static Optional<String> hindrance(Snapshot snapshot, SheetRequest request) {
+    if (Speech.of(request).isEmpty()) {
+      return because(of(snapshot, request));
+    }
+    return because(Shown.of(snapshot, request));
+  }
+
+  private static Optional<String> because(Outcome<?> outcome) {
+    return outcome instanceof Outcome.Unknown<?> unknown
+        ? Optional.of(unknown.because())
+        : Optional.empty();
+  }
+
   private static Head head(Shown shown) {
     Optional<FormulaVersion> version = shown.version();
     Locale locale = shown.request().locale();

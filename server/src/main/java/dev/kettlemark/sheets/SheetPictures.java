@@ -1,10 +1,18 @@
 package dev.kettlemark.sheets;
 
+import dev.kettlemark.analysis.Formulas;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Scope;
+import dev.kettlemark.library.Task;
+import dev.kettlemark.pictures.Picture;
 import dev.kettlemark.pictures.PictureKind;
 import dev.kettlemark.pictures.Pictures;
 import dev.kettlemark.scaling.ComputedProduct;
 import dev.kettlemark.sheets.Shown.Made;
 import java.util.List;
+import java.util.Optional;
+import org.hipparchus.fraction.BigFraction;
 
 /** The pictures of a sheet, drawn of the very batch that its figures speak of. */
 final class SheetPictures {
@@ -34,8 +42,27 @@ final class SheetPictures {
   }
 
   private static Block drawn(Shown shown, Made made, PictureKind kind) {
+    BigFraction batch = made.scaling().batch();
+    Optional<Picture> shared = kind == PictureKind.FLOW && shown.product().isEmpty()
+        ? shown
+            .snapshot()
+            .find(Kind.MATERIAL, made.name())
+            .flatMap(entry -> shown.snapshot().result(new Flow(batch), entry))
+        : Optional.empty();
     List<ComputedProduct> products = shown.product().stream().toList();
     return new Block.Drawing(
-        kind, Pictures.of(made.formula().charged(made.scaling().batch()), products, kind));
+        kind,
+        shared.orElseGet(() -> Pictures.of(made.formula().charged(batch), products, kind)));
+  }
+
+  /** The flow of a batch, which is dear to lay out and the same for all readers. */
+  private record Flow(BigFraction batch) implements Task<Optional<Picture>> {
+    @Override
+    public Optional<Picture> compute(Entry entry, Scope scope) {
+      return entry
+          .declaration()
+          .flatMap(declaration -> scope.ask(Formulas.computed(declaration.name().value())))
+          .map(formula -> Pictures.of(formula.charged(batch), List.of(), PictureKind.FLOW));
+    }
   }
 }

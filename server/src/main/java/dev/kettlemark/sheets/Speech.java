@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Turns what a sheet says into the text of one language. */
 public final class Speech {
+
+  private static final Pattern GAP = Pattern.compile(" {2,}");
 
   private final Wording wording;
   private final FigureText figures;
@@ -167,7 +170,7 @@ public final class Speech {
     boolean isAfterSpace = true;
     for (Run run : runs) {
       String text =
-          run.kind() == Run.Kind.FIGURE ? run.text() : run.text().replaceAll(" {2,}", " ");
+          run.kind() == Run.Kind.FIGURE ? run.text() : GAP.matcher(run.text()).replaceAll(" ");
       if (isAfterSpace && text.startsWith(" ")) {
         text = text.substring(1);
       }

@@ -2,7 +2,6 @@ package dev.kettlemark.sheets;
 
 import dev.kettlemark.analysis.Trials;
 import dev.kettlemark.library.Entry;
-import dev.kettlemark.library.Kind;
 import dev.kettlemark.model.Trial;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.sheets.Shown.Made;
@@ -48,12 +47,10 @@ final class SwapsPart implements SheetPart {
   }
 
   private static List<Variant> variants(Shown shown, String parent) {
-    return shown.snapshot().library().entries(Kind.MATERIAL).stream()
+    return shown.snapshot().library().variantsOf(parent).stream()
         .map(Entry::declaration)
         .flatMap(Optional::stream)
         .flatMap(d -> d instanceof Variant variant ? Stream.of(variant) : Stream.empty())
-        .filter(variant ->
-            variant.parent().filter(name -> name.value().equals(parent)).isPresent())
         .toList();
   }
 

@@ -26,6 +26,10 @@ public record Title(String plain, String language, OtherNames others) {
   /** Without its grade, which stands behind a comma. */
   Title brief() {
     UnaryOperator<String> cut = text -> text.split(",", 2)[0];
+    if (plain.indexOf(',') < 0
+        && others.byLanguage().values().stream().noneMatch(name -> name.indexOf(',') >= 0)) {
+      return this;
+    }
     return new Title(cut.apply(plain), language, others.map(cut));
   }
 

@@ -14,15 +14,18 @@ import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
  * What the library calls its materials, formulas and stages.
  *
  * @param language in which the house writes; English where it does not say
+ * @param known those of materials that were asked for before
  */
-record Titles(Snapshot snapshot, String language) {
+record Titles(Snapshot snapshot, String language, Map<String, Title> known) {
 
   private static final String ENGLISH = Locale.ENGLISH.getLanguage();
 
@@ -32,11 +35,20 @@ record Titles(Snapshot snapshot, String language) {
         .map(word -> Locale.forLanguageTag(word.value()).getLanguage())
         .filter(tag -> !tag.isEmpty())
         .orElse(ENGLISH);
-    return new Titles(snapshot, language);
+    return new Titles(snapshot, language, new ConcurrentHashMap<>());
   }
 
   /** The title of something that can be weighed. */
   Title of(String name) {
+    Title title = known.get(name);
+    if (title == null) {
+      title = found(name);
+      known.put(name, title);
+    }
+    return title;
+  }
+
+  private Title found(String name) {
     Optional<Entry> entry = snapshot.library().find(Kind.MATERIAL, name);
     return entry
         .flatMap(found -> found.declaration().map(d -> of(d, Pantry.holds(found.uri()))))

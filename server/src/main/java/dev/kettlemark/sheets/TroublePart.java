@@ -2,15 +2,21 @@ package dev.kettlemark.sheets;
 
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Experiment.StepPlace;
+import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.answers.CookPlaces;
+import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Kind;
+import dev.kettlemark.library.Scope;
+import dev.kettlemark.library.Task;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
@@ -72,9 +78,9 @@ final class TroublePart implements SheetPart {
         Phrase name = Names.of(stage.name(), made, SheetReader.CHEF);
         Phrase off = Phrase.value(SheetFigure.exact(id + ".off", SheetUnit.NUMBER, DEGREES, 0));
         Outcome<Ratio> written = moisture(formula);
-        row("soft", name, off, moisture(formula, place, t, -DEGREES), written, id)
+        row("soft", name, off, moisture(made, place, t, -DEGREES), written, id)
             .ifPresent(rows::add);
-        row("hard", name, off, moisture(formula, place, t, DEGREES), written, id)
+        row("hard", name, off, moisture(made, place, t, DEGREES), written, id)
             .ifPresent(rows::add);
       });
     }
@@ -107,11 +113,27 @@ final class TroublePart implements SheetPart {
   }
 
   private static Outcome<Ratio> moisture(
-      ComputedFormula formula, StepPlace place, Temperature target, double off) {
-    return moisture(formula
-        .experiment()
-        .cooking(place, Temperature.ofCelsius(target.celsius() + off))
-        .compute());
+      Made made, StepPlace place, Temperature target, double off) {
+    return made.titles()
+        .snapshot()
+        .find(Kind.MATERIAL, made.name())
+        .map(entry -> made.titles()
+            .snapshot()
+            .result(new CookedTo(place, Temperature.ofCelsius(target.celsius() + off)), entry))
+        .orElseGet(() -> Outcome.unknown(
+            Reason.MISSING_FIGURE, "`%s` is no formula", made.name()));
+  }
+
+  /** The water of a formula of which one step is cooked to another temperature; all readers ask it. */
+  private record CookedTo(StepPlace place, Temperature target) implements Task<Outcome<Ratio>> {
+    @Override
+    public Outcome<Ratio> compute(Entry entry, Scope scope) {
+      return entry
+          .declaration()
+          .flatMap(declaration -> scope.ask(Formulas.computed(declaration.name().value())))
+          .map(formula -> moisture(formula.experiment().cooking(place, target).compute()))
+          .orElseGet(() -> Outcome.unknown(Reason.MISSING_FIGURE, "there is no such formula"));
+    }
   }
 
   /** A fondant grains by intent; that is no trouble of it. */

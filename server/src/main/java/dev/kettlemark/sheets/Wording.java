@@ -29,6 +29,9 @@ final class Wording {
 
   private final Map<String, String> words;
 
+  /** Each message cut once; the messages of a language are few. */
+  private final Map<String, List<Piece>> pieces = new ConcurrentHashMap<>();
+
   private Wording(Map<String, String> words) {
     this.words = words;
   }
@@ -84,6 +87,10 @@ final class Wording {
 
   /** A message cut at its places. */
   List<Piece> pieces(String message) {
+    return pieces.computeIfAbsent(message, Wording::cut);
+  }
+
+  private static List<Piece> cut(String message) {
     List<Piece> pieces = new ArrayList<>();
     Matcher place = PLACE.matcher(message);
     int from = 0;
@@ -93,6 +100,6 @@ final class Wording {
       from = place.end();
     }
     pieces.add(new Piece(message.substring(from), Optional.empty()));
-    return pieces;
+    return List.copyOf(pieces);
   }
 }

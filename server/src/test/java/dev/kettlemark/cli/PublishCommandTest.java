@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.kettlemark.Today;
+import dev.kettlemark.files.CacheFolder;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -28,6 +29,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +60,17 @@ class PublishCommandTest {
 
   private Path library = Path.of("");
   private Path site = Path.of("");
+  private final String cache = System.getProperty(CacheFolder.PROPERTY, "");
+
+  @BeforeEach
+  void remembersInAFolderOfItsOwn() {
+    System.setProperty(CacheFolder.PROPERTY, folder.resolve("cache").toString());
+  }
+
+  @AfterEach
+  void forgetThatFolder() {
+    System.setProperty(CacheFolder.PROPERTY, cache);
+  }
 
   @BeforeEach
   void copySamples() throws IOException {
@@ -71,10 +84,7 @@ class PublishCommandTest {
   }
 
   private Run publish(String... more) {
-    List<String> words =
-        new ArrayList<>(List.of("publish", library.toString(), "--out", site.toString()));
-    words.addAll(List.of(more));
-    return Run.of(words.toArray(String[]::new));
+    return Run.of(words(more));
   }
 
   private void edit(String file, String old, String fresh) {
@@ -203,6 +213,38 @@ class PublishCommandTest {
     for (String path : before.keySet()) {
       assertEquals(old, Files.getLastModifiedTime(site.resolve(path)), path);
     }
+  }
+
+  /** What is the same in every respect is not worked out again; a page that was touched is. */
+  @Test
+  void knowsASiteThatWasMadeFromTheSame() throws IOException {
+    publish();
+    Map<String, String> before = texts();
+    Run again = Run.of(true, Map.of(), "", words());
+    assertFalse(again.err().contains("\r[#"), again.err());
+    assertTrue(again.out().contains(": 0 written, "), again.out());
+    Bench.write(site, "sheets/white-fondant-chef.html", "spoilt");
+    Run mended = Run.of(true, Map.of(), "", words());
+    assertTrue(mended.err().contains("\r[#"), mended.err());
+    assertEquals(before, texts());
+    assertFalse(Run.of(true, Map.of(), "", words()).err().contains("\r[#"));
+    assertTrue(Run.of(true, Map.of(), "", words("--for", "home")).err().contains("\r[#"));
+  }
+
+  /** A second publication of the same, worked out anew, gives the same bytes. */
+  @Test
+  void isWrittenTheSameWhenForced() throws IOException {
+    publish("--for", "chef,production");
+    Map<String, String> before = texts();
+    publish("--for", "chef,production", "--force");
+    assertEquals(before, texts());
+  }
+
+  private String[] words(String... more) {
+    List<String> words =
+        new ArrayList<>(List.of("publish", library.toString(), "--out", site.toString()));
+    words.addAll(List.of(more));
+    return words.toArray(String[]::new);
   }
 
   /** A sheet says when it was made out; that alone is no news. */
