@@ -33,16 +33,17 @@ final class SiteMemory {
 
   static SiteMemory of(LibraryFolder library, Wanted wanted, LocalDate today, Path site) {
     Optional<String> key = library.problems().isEmpty()
-        ? ProgramFiles.hash().map(program -> Manifest.hash(String.join(
-            "\n",
-            program,
-            Runtime.version().toString(),
-            Locale.getDefault().toString(),
-            today.toString(),
-            wanted.locale().toLanguageTag(),
-            wanted.readers().toString(),
-            wanted.statuses().stream().sorted().toList().toString(),
-            texts(library))))
+        ? ProgramFiles.hash()
+            .map(program -> Manifest.hash(String.join(
+                "\n",
+                program,
+                Runtime.version().toString(),
+                Locale.getDefault().toString(),
+                today.toString(),
+                wanted.locale().toLanguageTag(),
+                wanted.readers().toString(),
+                wanted.statuses().stream().sorted().toList().toString(),
+                texts(library))))
         : Optional.empty();
     String place = Manifest.hash(site.toAbsolutePath().normalize().toString());
     return new SiteMemory(key, CacheFolder.usual().resolve("published").resolve(place + ".txt"));
@@ -50,7 +51,8 @@ final class SiteMemory {
 
   private static String texts(LibraryFolder library) {
     return library.snapshot().library().documents().stream()
-        .map(document -> Manifest.hash(document.uri() + "\n" + document.text().source().text()))
+        .map(document ->
+            Manifest.hash(document.uri() + "\n" + document.text().source().text()))
         .collect(Collectors.joining("\n"));
   }
 

@@ -161,9 +161,8 @@ final class ExtractFormulaRefactoring {
     Rewriting rewriting = site.rewriting(edits);
     boolean isSame = site.after(rewriting)
         .filter(now -> KeptGrams.makesTheSame(computed, now))
-        .flatMap(now -> Formulas.computed(name)
-            .ask(site.next(rewriting))
-            .filter(part -> keepsGrams(now, part)))
+        .flatMap(now ->
+            Formulas.computed(name).ask(site.next(rewriting)).filter(part -> keepsGrams(now, part)))
         .isPresent();
     return isSame
         ? Refactoring.of(

@@ -33,7 +33,8 @@ public final class ProgramFiles {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       for (String entry : classPath.split(File.pathSeparator, -1)) {
         if (entry.isEmpty()) {
-          // It stands for the working folder, which is no part of the program and may be of any size.
+          // It stands for the working folder, which is no part of the program and may be of any
+          // size.
           return Optional.empty();
         }
         for (Path file : files(Path.of(entry))) {

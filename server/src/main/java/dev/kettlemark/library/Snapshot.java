@@ -174,8 +174,8 @@ public final class Snapshot {
     Result result = current.get(key);
     if (result == null) {
       Result known = kept.get(key);
-      result = right(known == null ? borrowed.get(key) : known)
-          .orElseGet(() -> computed(task, entry));
+      result =
+          right(known == null ? borrowed.get(key) : known).orElseGet(() -> computed(task, entry));
       kept.put(key, result);
       current.put(key, result);
     }

@@ -147,9 +147,8 @@ public final class Publication {
   }
 
   private Function<LocalDate, String> sheet(Item item, SheetReader reader, Frame frame) {
-    SheetContent sheet = SheetContent.of(snapshot, request(item, reader))
-        .toOptional()
-        .orElseThrow();
+    SheetContent sheet =
+        SheetContent.of(snapshot, request(item, reader)).toOptional().orElseThrow();
     return day -> SheetHtml.of(sheet.madeOutOn(day), frame);
   }
 

@@ -65,8 +65,7 @@ final class SiteChanges {
       Optional<ItemRow> was = Optional.ofNullable(old.get(Named.of(row)));
       if (was.isEmpty()) {
         come.add(Element.of("li").add(link(item)));
-      } else if (changed.contains(item.getKey().name())
-          || !was.get().equals(row)) {
+      } else if (changed.contains(item.getKey().name()) || !was.get().equals(row)) {
         other.add(differing(item, was.get()));
       }
     }

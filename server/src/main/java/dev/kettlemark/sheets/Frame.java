@@ -53,7 +53,8 @@ public record Frame(String label, String skip, List<Way> ways, Optional<String> 
                 .with("http-equiv", "Content-Security-Policy")
                 .with("content", POLICY),
             Element.of("meta").with("name", "referrer").with("content", "no-referrer")));
-    // Written once: the policy is hashed from the page, and no text of a source stands before its place.
+    // Written once: the policy is hashed from the page, and no text of a source stands before its
+    // place.
     StringBuilder page = new StringBuilder(html.page());
     int place = page.indexOf(POLICY);
     return page.replace(place, place + POLICY.length(), policy(page.toString())).toString();

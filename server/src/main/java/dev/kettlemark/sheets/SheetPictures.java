@@ -51,8 +51,7 @@ final class SheetPictures {
         : Optional.empty();
     List<ComputedProduct> products = shown.product().stream().toList();
     return new Block.Drawing(
-        kind,
-        shared.orElseGet(() -> Pictures.of(made.formula().charged(batch), products, kind)));
+        kind, shared.orElseGet(() -> Pictures.of(made.formula().charged(batch), products, kind)));
   }
 
   /** The flow of a batch, which is dear to lay out and the same for all readers. */

@@ -80,8 +80,7 @@ final class TroublePart implements SheetPart {
         Outcome<Ratio> written = moisture(formula);
         row("soft", name, off, moisture(made, place, t, -DEGREES), written, id)
             .ifPresent(rows::add);
-        row("hard", name, off, moisture(made, place, t, DEGREES), written, id)
-            .ifPresent(rows::add);
+        row("hard", name, off, moisture(made, place, t, DEGREES), written, id).ifPresent(rows::add);
       });
     }
   }
@@ -120,8 +119,7 @@ final class TroublePart implements SheetPart {
         .map(entry -> made.titles()
             .snapshot()
             .result(new CookedTo(place, Temperature.ofCelsius(target.celsius() + off)), entry))
-        .orElseGet(() -> Outcome.unknown(
-            Reason.MISSING_FIGURE, "`%s` is no formula", made.name()));
+        .orElseGet(() -> Outcome.unknown(Reason.MISSING_FIGURE, "`%s` is no formula", made.name()));
   }
 
   /** The water of a formula of which one step is cooked to another temperature; all readers ask it. */

@@ -186,7 +186,8 @@ class EndOfServerTest {
             "{'jsonrpc': '2.0', 'id': " + id
                 + ", 'method': 'probe/fail', 'params': {'text': 'exception'}}");
       }
-      // What is still to be answered at the end may be left out, so the end waits for the last answer.
+      // What is still to be answered at the end may be left out, so the end waits for the last
+      // answer.
       CompletableFuture.runAsync(() -> readUntil("\"id\":299", server.getInputStream()))
           .get(30, TimeUnit.SECONDS);
       send(toServer, "{'jsonrpc': '2.0', 'id': 300, 'method': 'shutdown'}");
