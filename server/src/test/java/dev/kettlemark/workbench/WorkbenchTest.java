@@ -238,7 +238,7 @@ class WorkbenchTest {
   @CsvSource({
     "POST, /api/files, 405",
     "DELETE, /api/file?path=syrup.kettle, 405",
-    "PUT, /workbench.css, 404",
+    "PUT, /of-nobody.css, 404",
     "POST, /, 405",
     "GET, /api/end, 405",
     "GET, /api/file, 400",
