@@ -138,6 +138,8 @@ export class DrawnPanel {
   private key(event: KeyboardEvent, root: ShadowRoot): void {
     const at = root.activeElement;
     if (event.key === 'Enter') {
+      // Else the key would be typed into the text that it leads to.
+      event.preventDefault();
       this.lead(at);
     } else if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
       const all = [...root.querySelectorAll<HTMLElement | SVGElement>('[tabindex]')];

@@ -224,7 +224,7 @@ async function compares(page) {
   await page.locator('#page-with-list option[value="zest-fondant"]').waitFor({ state: 'attached' });
   await page.fill('#page-with', 'zest-fondant');
   await page.keyboard.press('Enter');
-  await panel.locator('.page table', { hasText: 'white-sugar' }).first().waitFor();
+  await panel.locator('.page table', { hasText: 'White sugar' }).first().waitFor();
   await page.selectOption('#page-language', 'de-DE');
   await panel.getByRole('button', { name: 'Show', exact: true }).click();
   await panel.locator('.page', { hasText: 'nebeneinander' }).first().waitFor();
