@@ -48,6 +48,8 @@ const FEATURES = [
   'two windows on one library',
   'figures with what has moved',
   'sheet and flow',
+  'a printed sheet is dark on white',
+  'two formulas side by side',
   'weighing list of 37 pieces',
   'a conflict is shown and nothing is lost',
   'changes on the disk are shown at once',

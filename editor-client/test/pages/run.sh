@@ -43,6 +43,10 @@ done
 page heather-german sheet heather-bench --language de-DE
 page heather-french sheet heather-bench --language fr-FR
 page dome-american sheet dome-home
+page compare-variant compare heather-nougat-plant --format html
+page compare-two compare heather-nougat egg-honey-nougat --format html --language de-DE
+page card-cook answer cook heather-nougat first-syrup --moisture 11% --format html
+page card-gelatine answer gelatine 12 g --from 250 --to 200 --format html --language fr-FR
 
 gallery="$samples/../mistakes"
 data check Findings check --format json "$gallery"
@@ -57,5 +61,17 @@ cp -r "$samples" "$work/changed"
 sed -i 's/29\.00 %             white-sugar/28.00 %             white-sugar/' "$work/changed/heather-nougat.kettle"
 data changes Changes changes --from . --to "$work/changed" --format json
 
-node "$here/pages.mjs" "$work"/pages/*.html
+# A site in two languages; the first one twice, so that something has changed since the publication before.
+publish() {
+  $KETTLEMARK publish "$1" --quiet --out "$work/site-$2" --language "$2" --for "$3"
+}
+publish "$samples" en-GB chef,home,production,bench
+publish "$work/changed" en-GB chef,home,production,bench
+publish "$samples" de-DE chef,bench
+for language in en-GB de-DE; do
+  node "$here/site.mjs" "$work/site-$language" nougat chew gs-020
+done
+
+node "$here/pages.mjs" "$work"/pages/*.html "$work"/site-*/*.html "$work"/site-*/compare/*.html \
+  "$work/site-en-GB/sheets/heather-nougat-chef.html" "$work/site-de-DE/sheets/caramel-dome-bench.html"
 node "$here/data.mjs" "$work"

@@ -1,10 +1,12 @@
 /** The right-hand side: figures, sheet, flow, scaling, comparison and pages of the formula at the cursor. */
 
-import type { WorkspaceEdit } from 'vscode-languageserver-protocol';
+import type { WorkspaceEdit, WorkspaceSymbol } from 'vscode-languageserver-protocol';
+import { Latest, type Line } from '../../src/follow';
 import { h } from './dom';
-import { DrawnPanel, isPreview, type Drawing } from './drawn';
+import { DrawnPanel, isPreview } from './drawn';
 import { FiguresPanel, Ledger, isFigures, moves, type Figures } from './figures';
 import type { Lamp } from './lamp';
+import { LANGUAGES } from './languages';
 import { PagesPanel, type PageActions } from './pages';
 import { ScalingPanel, isScaled } from './scaling';
 import type { Server } from './server';
@@ -19,22 +21,18 @@ export interface Place {
 export interface BenchActions {
   place(): Place | undefined;
   apply(edit: WorkspaceEdit): Promise<boolean>;
-  go(line: number): void;
+  go(to: Line): void;
 }
 
 const READERS = [
+  { value: '', label: 'Whom the text names' },
   { value: 'chef', label: 'Chef' },
   { value: 'home', label: 'Home cook' },
   { value: 'production', label: 'Production' },
   { value: 'bench', label: 'Bench card' },
 ];
 
-const LANGUAGES = [
-  { value: 'en-GB', label: 'English' },
-  { value: 'en-US', label: 'English, US' },
-  { value: 'de-DE', label: 'Deutsch' },
-  { value: 'fr-FR', label: 'Français' },
-];
+const LOCALES = [{ value: '', label: 'As the text says' }, ...LANGUAGES];
 
 const PICTURES = [
   { value: 'flow', label: 'What feeds what' },
@@ -52,6 +50,7 @@ export class Bench {
   private readonly compare: PagesPanel;
   private readonly pages: PagesPanel;
   private readonly tabs: Tabs;
+  private readonly drawing = new Latest();
   private round = 0;
   private following: ReturnType<typeof setTimeout> | undefined;
 
@@ -67,14 +66,14 @@ export class Bench {
     const redraw = (): void => {
       void this.draw();
     };
-    const go = (line: number): void => {
-      actions.go(line);
+    const go = (to: Line): void => {
+      actions.go(to);
     };
     this.sheet = new DrawnPanel(
       'sheet',
       [
         { name: 'reader', label: 'For', options: READERS },
-        { name: 'locale', label: 'In', options: LANGUAGES },
+        { name: 'locale', label: 'In', options: LOCALES },
       ],
       redraw,
       go,
@@ -99,6 +98,12 @@ export class Bench {
       ask: async (command, argument) => {
         const page = await server.run(command, { ...this.about(), ...argument });
         return typeof page === 'string' ? page : JSON.stringify(page, undefined, 2);
+      },
+      formulas: async () => {
+        const symbols = await server.ask<WorkspaceSymbol[] | null>('workspace/symbol', {
+          query: '',
+        });
+        return (symbols ?? []).filter(isFormula).map(({ name }) => name);
       },
       knows: (command) => server.knows(command),
     };
@@ -132,8 +137,11 @@ export class Bench {
   }
 
   moved(line: number): void {
-    this.sheet.mark(line);
-    this.flow.mark(line);
+    const uri = this.actions.place()?.uri;
+    if (uri !== undefined) {
+      this.sheet.mark({ uri, line });
+      this.flow.mark({ uri, line });
+    }
     clearTimeout(this.following);
     this.following = setTimeout(() => {
       this.refresh(false);
@@ -166,6 +174,7 @@ export class Bench {
           if (round === this.round) {
             this.figures.nothing(refused instanceof Error ? refused.message : String(refused));
             this.about_(undefined);
+            void this.draw();
           }
         },
       );
@@ -233,63 +242,35 @@ export class Bench {
     if (place === undefined || (shown !== 'sheet' && shown !== 'flow')) {
       return;
     }
+    const isLast = this.drawing.begin();
     const panel = shown === 'sheet' ? this.sheet : this.flow;
-    const drawing = await (shown === 'sheet' ? this.sheetOf(place) : this.flowOf(place));
-    panel.show(drawing, this.lamp.theme);
-    panel.mark(place.line);
-  }
-
-  private async sheetOf(place: Place): Promise<Drawing> {
-    if (this.server.knows('kettlemark.preview')) {
-      return this.preview(place, {
-        view: 'sheet',
-        reader: this.sheet.value('reader'),
-        locale: this.sheet.value('locale'),
-      });
-    }
-    return this.asked(async () => ({
-      kind: 'markdown',
-      markdown: String(await this.server.run('kettlemark.show', this.subject(place))),
-    }));
-  }
-
-  private async flowOf(place: Place): Promise<Drawing> {
-    const view = this.flow.value('view');
-    if (this.server.knows('kettlemark.preview')) {
-      return this.preview(place, { view });
-    }
-    return this.asked(async () => ({
-      kind: 'svg',
-      svg: String(await this.server.run('kettlemark.flow', { ...this.subject(place), kind: view })),
-    }));
-  }
-
-  private preview(place: Place, how: Readonly<Record<string, string>>): Promise<Drawing> {
-    return this.asked(async () => {
+    try {
       const preview = await this.server.run('kettlemark.preview', {
         uri: place.uri,
         position: { line: place.line, character: 0 },
-        ...how,
+        view: shown === 'sheet' ? 'sheet' : panel.value('view'),
+        reader: panel.value('reader'),
+        locale: panel.value('locale'),
       });
       if (!isPreview(preview)) {
         throw new Error('the server gave nothing to show');
       }
-      return { kind: 'preview', preview };
-    });
-  }
-
-  private subject(place: Place): { uri: string; formula: string } {
-    return { uri: place.uri, formula: this.figures.current?.formula ?? '' };
-  }
-
-  private async asked(work: () => Promise<Drawing>): Promise<Drawing> {
-    try {
-      return await work();
+      if (isLast()) {
+        panel.show(preview, place.uri, this.lamp.theme);
+        panel.mark(place);
+      }
     } catch (refused) {
-      return {
-        kind: 'none',
-        because: refused instanceof Error ? refused.message : String(refused),
-      };
+      if (isLast()) {
+        panel.nothing(refused instanceof Error ? refused.message : String(refused));
+      }
     }
   }
+}
+
+/** As the protocol numbers its kinds: the server tells a formula as a class, a variant as an interface. */
+const CLASS = 5;
+const INTERFACE = 11;
+
+function isFormula({ kind }: WorkspaceSymbol): boolean {
+  return kind === CLASS || kind === INTERFACE;
 }

@@ -117,8 +117,8 @@ export class Desk {
     this.bench = new Bench(byId('bench'), this.server, lamp, {
       place: () => this.place(),
       apply: (edit) => this.apply(edit),
-      go: (line) => {
-        this.goTo(line);
+      go: ({ uri, line }) => {
+        void this.goToPlace(uri, line);
       },
     });
     this.findings = new FindingsList(byId('findings-title'), byId('findings-list'), byId('told'), {
@@ -266,9 +266,6 @@ export class Desk {
         void this.files.look();
         this.link.hurry();
       }
-    });
-    window.addEventListener('afterprint', () => {
-      delete document.body.dataset['print'];
     });
   }
 
@@ -552,9 +549,12 @@ export class Desk {
   }
 
   private async goToFinding({ uri, diagnostic }: Placed): Promise<void> {
-    const view = await this.display(uri);
-    if (view !== null) {
-      this.goTo(diagnostic.range.start.line, diagnostic.range.start.character);
+    await this.goToPlace(uri, diagnostic.range.start.line, diagnostic.range.start.character);
+  }
+
+  private async goToPlace(uri: string, line: number, character = 0): Promise<void> {
+    if ((await this.display(uri)) !== null) {
+      this.goTo(line, character);
     }
   }
 

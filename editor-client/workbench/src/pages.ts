@@ -2,17 +2,27 @@
 
 import { button, h } from './dom';
 import type { Figures } from './figures';
+import { LANGUAGES } from './languages';
 import { ofMarkdown } from './safe';
 
 export interface PageActions {
   ask(command: string, argument: Record<string, string>): Promise<string>;
+  /** The names of all formulas and variants. */
+  formulas(): Promise<readonly string[]>;
   knows(command: string): boolean;
+}
+
+interface Field {
+  readonly name: string;
+  readonly label: string;
+  /** What alone can be chosen; without it, anything can be written. */
+  readonly options?: readonly { readonly value: string; readonly label: string }[];
 }
 
 interface Kind {
   readonly command: string;
   readonly label: string;
-  readonly fields: readonly { readonly name: string; readonly label: string }[];
+  readonly fields: readonly Field[];
   /** Under which name the formula at the cursor goes along; empty where it does not. */
   readonly formula: string;
 }
@@ -45,7 +55,10 @@ const COMPARISONS: readonly Kind[] = [
   {
     command: 'kettlemark.compare',
     label: 'It with another formula',
-    fields: [{ name: 'with', label: 'Other formula' }],
+    fields: [
+      { name: 'with', label: 'Other formula; for a variant, none is its parent' },
+      { name: 'language', label: 'In', options: LANGUAGES },
+    ],
     formula: 'formula',
   },
   {
@@ -93,7 +106,6 @@ export class PagesPanel {
       this.fields,
       h('button', { type: 'submit', class: 'main' }, 'Show'),
       button('Print', () => {
-        document.body.dataset['print'] = id;
         window.print();
       }),
     );
@@ -150,20 +162,27 @@ export class PagesPanel {
     this.problem.textContent = '';
     this.page.replaceChildren();
     const kind = this.kinds.find(({ command }) => command === this.select.value);
-    this.fields.replaceChildren(
-      ...(kind?.fields ?? []).map(({ name, label }) => {
-        const id = `page-${name}`;
-        const list = `${id}-list`;
-        const offers = name === 'replace' ? (this.figures?.ingredients ?? []) : [];
-        return h(
-          'div',
-          {},
-          h('label', { for: id }, label),
-          h('input', { id, name, list, autocomplete: 'off' }),
-          h('datalist', { id: list }, ...offers.map((value) => h('option', { value }))),
-        );
-      }),
-    );
+    this.fields.replaceChildren(...(kind?.fields ?? []).map((field) => this.field(field)));
+  }
+
+  private field({ name, label, options }: Field): HTMLElement {
+    const id = `page-${name}`;
+    if (options !== undefined) {
+      const all = options.map((one) => h('option', { value: one.value }, one.label));
+      return h('div', {}, h('label', { for: id }, label), h('select', { id, name }, ...all));
+    }
+    const list = h('datalist', { id: `${id}-list` });
+    const offer = (values: readonly string[]): void => {
+      list.replaceChildren(...values.map((value) => h('option', { value })));
+    };
+    if (name === 'replace') {
+      offer(this.figures?.ingredients ?? []);
+    } else if (name === 'with') {
+      // Names may be written all the same where the list does not come.
+      void this.actions.formulas().then(offer, () => undefined);
+    }
+    const input = h('input', { id, name, list: list.id, autocomplete: 'off' });
+    return h('div', {}, h('label', { for: id }, label), input, list);
   }
 
   private async submit(more: Readonly<Record<string, string>> = {}): Promise<void> {
@@ -175,7 +194,7 @@ export class PagesPanel {
     if (kind.formula !== '' && this.figures !== undefined) {
       argument[kind.formula] = this.figures.formula;
     }
-    this.fields.querySelectorAll('input').forEach(({ name, value }) => {
+    this.fields.querySelectorAll<HTMLInputElement>('input, select').forEach(({ name, value }) => {
       argument[name] = value.trim();
     });
     try {

@@ -77,6 +77,7 @@ export async function tell() {
   );
   verified('formatting');
   await sheetAndFlow(page);
+  await compares(page);
 
   await page.keyboard.press('Control+s');
   await page.locator('#state', { hasText: 'lemon.kettle is saved' }).waitFor();
@@ -137,11 +138,97 @@ async function scales(page) {
 }
 
 async function sheetAndFlow(page) {
+  const sheet = page.locator('.panel.sheet .drawn');
+  const here = sheet.locator('.here');
   await page.click('#tab-sheet');
-  await page.locator('.panel.sheet', { hasText: 'white' }).waitFor();
+  await sheet.locator('h1', { hasText: 'Lemon chews' }).waitFor();
+  verified('preview');
+  await goTo(page, 'glucose-syrup-42');
+  await here.filter({ hasText: 'glucose' }).first().waitFor();
+  await goTo(page, 'cook      to 120 °C');
+  await here.filter({ hasText: '120' }).first().waitFor();
+  verified('preview follows text and cursor');
+  await sheet.locator('tr[tabindex]', { hasText: 'glucose' }).first().click();
+  await until('the line of the click', async () => /glucose/.test(await lineAtCursor(page)));
+  // With the keys: on to the next element that tells a line, and from there into the text.
+  await here.first().focus();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await until('the line of the key', async () => /water/.test(await lineAtCursor(page)));
+  verified('preview leads to the line');
+  for (const [reader, locale, words] of [
+    ['home', 'de-DE', 'Arbeitsgang'],
+    ['production', 'fr-FR', 'Points de contrôle'],
+  ]) {
+    await page.selectOption('#sheet-reader', reader);
+    await page.selectOption('#sheet-locale', locale);
+    await sheet.getByText(words).first().waitFor();
+  }
+  await page.selectOption('#sheet-reader', '');
+  await page.selectOption('#sheet-locale', '');
+  await onPaper(page);
   await page.click('#tab-flow');
-  await page.locator('.panel.flow svg').first().waitFor();
+  for (const view of ['flow', 'time', 'shares']) {
+    await page.selectOption('#flow-view', view);
+    await page.locator('.panel.flow .drawn svg').first().waitFor();
+  }
   verified('sheet and flow');
+}
+
+/** Printed is the sheet alone, dark on white though the lamp is dark, and without the mark of the cursor. */
+async function onPaper(page) {
+  await page.click('#theme');
+  await page.locator('html[data-theme="dark"]').waitFor({ state: 'attached' });
+  await page.emulateMedia({ media: 'print' });
+  const printed = await page.evaluate(() => {
+    const isSeen = (one) => one.checkVisibility();
+    const sheet = document.querySelector('.panel.sheet .drawn').shadowRoot;
+    const light = (colour) =>
+      colour
+        .match(/[\d.]+/g)
+        .slice(0, 3)
+        .reduce((sum, part) => sum + Number(part), 0) / 765;
+    const leaf = getComputedStyle(sheet.querySelector('.kettlemark-preview'));
+    const here = sheet.querySelector('.here');
+    return {
+      panels: [...document.querySelectorAll('[role=tabpanel]')].filter(isSeen).map(({ id }) => id),
+      others: [...document.querySelectorAll('#paper, #findings, .shelf, footer, .controls')]
+        .filter(isSeen)
+        .map(({ id, className }) => id || className),
+      ink: light(leaf.color),
+      ground: light(leaf.backgroundColor),
+      mark: here === null ? 'none' : getComputedStyle(here).outlineStyle,
+    };
+  });
+  await page.emulateMedia({ media: 'screen' });
+  await page.click('#theme');
+  if (
+    printed.panels.join() !== 'panel-sheet' ||
+    printed.others.length > 0 ||
+    printed.ink > 0.3 ||
+    printed.ground < 0.9 ||
+    printed.mark !== 'none'
+  ) {
+    throw new Error(`on paper: ${JSON.stringify(printed)}`);
+  }
+  verified('a printed sheet is dark on white');
+}
+
+/** A variant with its parent, two formulas in another language, and a name that nobody has. */
+async function compares(page) {
+  const panel = page.locator('.panel.compare');
+  await page.click('#tab-compare');
+  await page.selectOption('#compare-kind', 'kettlemark.compare');
+  await panel.getByRole('button', { name: 'Show', exact: true }).click();
+  await panel.locator('.problem', { hasText: 'is no variant' }).waitFor();
+  await page.locator('#page-with-list option[value="zest-fondant"]').waitFor({ state: 'attached' });
+  await page.fill('#page-with', 'zest-fondant');
+  await page.keyboard.press('Enter');
+  await panel.locator('.page table', { hasText: 'White sugar' }).first().waitFor();
+  await page.selectOption('#page-language', 'de-DE');
+  await panel.getByRole('button', { name: 'Show', exact: true }).click();
+  await panel.locator('.page', { hasText: 'nebeneinander' }).first().waitFor();
+  verified('two formulas side by side');
 }
 
 function lineAtCursor(page) {

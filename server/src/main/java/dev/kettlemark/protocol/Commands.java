@@ -213,10 +213,11 @@ final class Commands {
         .orElseThrow(() -> ScaleCommand.refused("the command needs `" + name + "`"));
   }
 
+  /** An empty text is none: a form sends it for a field that nobody has filled in. */
   static Optional<String> optionalText(JsonObject argument, String name) {
     JsonElement value = argument.get(name);
     return value != null && value.isJsonPrimitive()
-        ? Optional.of(value.getAsString())
+        ? Optional.of(value.getAsString()).filter(text -> !text.isBlank())
         : Optional.empty();
   }
 }

@@ -15,7 +15,8 @@ public final class LeafMarkdown {
         .append(SheetMarkdown.line(page, leaf.kind()))
         .append("\n");
     if (!leaf.marks().isEmpty()) {
-      out.append(leaf.marks().stream()
+      out.append("\n")
+          .append(leaf.marks().stream()
               .map(mark -> SheetMarkdown.line(page, mark))
               .collect(Collectors.joining(" · ")))
           .append("\n");
