@@ -3,14 +3,17 @@ package dev.kettlemark.files;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The files that the program itself runs from. */
@@ -28,26 +31,32 @@ public final class ProgramFiles {
     return HASH;
   }
 
-  static Optional<String> hash(String classPath) {
+  private static Optional<String> hash(String classPath) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      for (String entry : classPath.split(File.pathSeparator, -1)) {
-        if (entry.isEmpty()) {
-          // It stands for the working folder, which is no part of the program and may be of any
-          // size.
-          return Optional.empty();
-        }
-        for (Path file : files(Path.of(entry))) {
+      Set<Path> entries = new LinkedHashSet<>(List.of(own()));
+      // An empty entry stands for the working folder, which holds no part of the program.
+      Stream.of(classPath.split(File.pathSeparator))
+          .filter(entry -> !entry.isEmpty())
+          .forEach(entry -> entries.add(Path.of(entry).toAbsolutePath().normalize()));
+      for (Path entry : entries) {
+        for (Path file : files(entry)) {
           digest.update(file.toString().getBytes(StandardCharsets.UTF_8));
           digest.update(Files.readAllBytes(file));
         }
       }
       return Optional.of(HexFormat.of().formatHex(digest.digest()));
-    } catch (IOException | UncheckedIOException unreadable) {
+    } catch (IOException | UncheckedIOException | URISyntaxException unreadable) {
       return Optional.empty();
     } catch (NoSuchAlgorithmException impossible) {
       throw new IllegalStateException(impossible);
     }
+  }
+
+  /** Where this very class comes from, whatever loaded it. */
+  private static Path own() throws URISyntaxException {
+    return Path.of(
+        ProgramFiles.class.getProtectionDomain().getCodeSource().getLocation().toURI());
   }
 
   private static List<Path> files(Path entry) throws IOException {
