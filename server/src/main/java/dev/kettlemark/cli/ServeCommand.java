@@ -2,8 +2,12 @@ package dev.kettlemark.cli;
 
 import dev.kettlemark.protocol.KettlemarkServer;
 import dev.kettlemark.protocol.wire.Journal;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -22,6 +26,9 @@ import picocli.CommandLine.Option;
     footer = {"", "Exit codes: 0 the editor took leave, 1 it just went."})
 final class ServeCommand implements Callable<Integer> {
 
+  private static final String STDIO = "--stdio";
+  private static final Pattern PROCESS = Pattern.compile("--clientProcessId=(\\d{1,18})");
+
   private final Terminal terminal;
 
   @Option(
@@ -35,10 +42,32 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   @Option(
-      names = "--stdio",
+      names = STDIO,
       description = "Use standard input and output. It is the only way; many editors say so.")
   void useStandardStreams(boolean asked) {
     // Nothing else is offered, so there is nothing to remember.
+  }
+
+  /**
+   * The command as editors write it, if it is.
+   *
+   * <p>Reading the arguments of all commands takes a fifth of a start, and editors need none of it; whatever
+   * they write otherwise is read as everybody's.
+   */
+  static Optional<ServeCommand> plain(Terminal terminal, String... arguments) {
+    if (arguments.length == 0 || !arguments[0].equals("serve")) {
+      return Optional.empty();
+    }
+    ServeCommand command = new ServeCommand(terminal);
+    for (String argument : List.of(arguments).subList(1, arguments.length)) {
+      Matcher process = PROCESS.matcher(argument);
+      if (process.matches()) {
+        command.clientProcessId = Long.valueOf(process.group(1));
+      } else if (!argument.equals(STDIO)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(command);
   }
 
   @Override

@@ -6,9 +6,11 @@ import dev.kettlemark.model.House;
 import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Trial;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,10 +36,7 @@ record Changes(Set<Part> parts, boolean isWhole) {
   static Changes between(Library before, Library after, boolean isSameDay) {
     Comparison comparison = new Comparison();
     if (before != after) {
-      Set<String> uris = new TreeSet<>();
-      before.documents().forEach(document -> uris.add(document.uri()));
-      after.documents().forEach(document -> uris.add(document.uri()));
-      for (String uri : uris) {
+      for (String uri : differing(before, after)) {
         comparison.compare(
             uri, before.document(uri).orElse(null), after.document(uri).orElse(null));
         if (comparison.parts.size() > MOST) {
@@ -53,6 +52,20 @@ record Changes(Set<Part> parts, boolean isWhole) {
       parts.add(Part.all());
     }
     return parts.size() > MOST ? WHOLE : new Changes(Set.copyOf(parts), false);
+  }
+
+  /** The documents that are not the very same on both sides. */
+  private static Set<String> differing(Library before, Library after) {
+    Set<String> uris = new TreeSet<>();
+    Set<Document> gone = Collections.newSetFromMap(new IdentityHashMap<>());
+    gone.addAll(before.documents());
+    for (Document document : after.documents()) {
+      if (!gone.remove(document)) {
+        uris.add(document.uri());
+      }
+    }
+    gone.forEach(document -> uris.add(document.uri()));
+    return uris;
   }
 
   boolean touch(Footprint footprint) {

@@ -1,10 +1,8 @@
 package dev.kettlemark.library;
 
-import dev.kettlemark.reading.Reading;
 import dev.kettlemark.syntax.ParsedText;
 import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.syntax.Section;
-import dev.kettlemark.text.Lazy;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -60,8 +58,8 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
 
   /** The document with another text; sections that both share are not read again. */
   public Document with(ParsedText other) {
-    Map<Section, Lazy<Reading>> known = new HashMap<>();
-    entries.forEach(entry -> known.put(entry.section(), entry.whatItSays()));
+    Map<Section, Entry.Content> known = new HashMap<>();
+    entries.forEach(entry -> known.put(entry.section(), entry.content()));
     return read(uri, builtIn, other, known);
   }
 
@@ -77,13 +75,13 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
   }
 
   private static Document read(
-      String uri, boolean builtIn, ParsedText text, Map<Section, Lazy<Reading>> known) {
+      String uri, boolean builtIn, ParsedText text, Map<Section, Entry.Content> known) {
     List<Entry> entries = new ArrayList<>(text.sections().size());
     for (PlacedSection placed : text.sections()) {
       Section section = placed.section();
-      Lazy<Reading> reading = known.get(section);
+      Entry.Content content = known.get(section);
       entries.add(
-          new Entry(uri, placed, reading == null ? Lazy.of(() -> Reading.of(section)) : reading));
+          new Entry(uri, placed, content == null ? Entry.Content.of(section, builtIn) : content));
     }
     return new Document(uri, builtIn, text, entries);
   }

@@ -18,20 +18,38 @@ import org.jspecify.annotations.Nullable;
  *
  * @param uri the document
  * @param placed the section and where it starts
- * @param whatItSays read when it is first asked for
+ * @param content what it says, read when it is first asked for
  */
-public record Entry(String uri, PlacedSection placed, Lazy<Reading> whatItSays) {
+public record Entry(String uri, PlacedSection placed, Content content) {
+
+  /** What a section says and by what it is found, for as long as the section is in the text. */
+  record Content(Lazy<Reading> reading, Lazy<Optional<Sign>> sign) {
+
+    static Content of(Section section, boolean builtIn) {
+      Lazy<Reading> reading = Lazy.of(() -> Reading.of(section));
+      return new Content(
+          reading,
+          Lazy.of(() -> builtIn
+              ? Sign.ofPantry(section)
+              : reading.get().declaration().map(declaration -> Sign.of(section, declaration))));
+    }
+  }
 
   public Section section() {
     return placed.section();
   }
 
   public Reading reading() {
-    return whatItSays.get();
+    return content.reading().get();
   }
 
   public Optional<Declaration> declaration() {
     return reading().declaration();
+  }
+
+  /** By what the library finds it; empty where it declares nothing. */
+  Optional<Sign> sign() {
+    return content.sign().get();
   }
 
   /** Whether it declares a formula, by itself and not as a variant. */

@@ -1,12 +1,5 @@
 package dev.kettlemark.library;
 
-import dev.kettlemark.model.Declaration;
-import dev.kettlemark.model.Facts;
-import dev.kettlemark.model.House;
-import dev.kettlemark.model.Located;
-import dev.kettlemark.model.Sheet;
-import dev.kettlemark.model.Trial;
-import dev.kettlemark.model.Variant;
 import dev.kettlemark.text.Lazy;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -19,7 +12,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 
 /**
  * An immutable set of documents whose names are global.
@@ -32,9 +24,7 @@ public final class Library {
   private final NavigableMap<String, Document> documents;
   private final Map<Kind, Map<String, List<Entry>>> names;
   private final Map<String, List<Entry>> codes;
-  private final Map<String, List<Entry>> trials;
-  private final Map<String, List<Entry>> sheets;
-  private final Map<String, List<Entry>> variants;
+  private final Map<Sign.Way, Map<String, List<Entry>>> references;
   private final NavigableMap<String, Entry> houses;
 
   /** Found when they are first asked for, and once: a page of each formula asks for them. */
@@ -42,29 +32,37 @@ public final class Library {
 
   private Library(NavigableMap<String, Document> documents) {
     this.documents = documents;
-    this.names = index(documents.values());
+    this.names = new EnumMap<>(Kind.class);
+    this.codes = new HashMap<>();
+    this.references = new EnumMap<>(Sign.Way.class);
+    this.houses = new TreeMap<>();
     List<Document> own = ownDocuments();
-    this.codes = codes(own);
-    this.trials = referring(
-        own,
-        declaration -> declaration instanceof Trial trial ? trial.formula() : Optional.empty());
-    this.sheets = referring(
-        own,
-        declaration -> declaration instanceof Sheet sheet ? sheet.subject() : Optional.empty());
-    this.variants = referring(
-        own,
-        declaration ->
-            declaration instanceof Variant variant ? variant.parent() : Optional.empty());
+    own.forEach(this::index);
+    documents.values().stream().filter(Document::builtIn).forEach(this::index);
     for (Kind kind : Kind.values()) {
       entries.put(kind, Lazy.of(() -> winning(kind)));
     }
-    this.houses = new TreeMap<>();
-    for (Document document : own) {
-      document.entries().stream()
-          .filter(entry -> entry.declaration().filter(House.class::isInstance).isPresent())
-          .findFirst()
-          .ifPresent(entry -> houses.put(document.uri(), entry));
+  }
+
+  private void index(Document document) {
+    for (Entry entry : document.entries()) {
+      entry.sign().ifPresent(sign -> index(entry, sign));
     }
+  }
+
+  private void index(Entry entry, Sign sign) {
+    add(names.computeIfAbsent(sign.kind(), key -> new HashMap<>()), sign.name(), entry);
+    sign.code().ifPresent(code -> add(codes, code, entry));
+    sign.reference()
+        .ifPresent(to ->
+            add(references.computeIfAbsent(to.way(), key -> new HashMap<>()), to.name(), entry));
+    if (sign.kind() == Kind.HOUSE) {
+      houses.putIfAbsent(entry.uri(), entry);
+    }
+  }
+
+  private static void add(Map<String, List<Entry>> index, String name, Entry entry) {
+    index.computeIfAbsent(name, key -> new ArrayList<>(1)).add(entry);
   }
 
   public static Library of(Collection<Document> documents) {
@@ -118,12 +116,12 @@ public final class Library {
 
   /** Every trial of a formula or variant, in order of URI and offset. */
   public List<Entry> trialsOf(String formula) {
-    return trials.getOrDefault(formula, List.of());
+    return referring(Sign.Way.TRIES, formula);
   }
 
   /** Every sheet of a formula, variant or product, in order of URI and offset. */
   public List<Entry> sheetsOf(String shown) {
-    return sheets.getOrDefault(shown, List.of());
+    return referring(Sign.Way.SHOWS, shown);
   }
 
   /** Every name of a kind. */
@@ -138,13 +136,17 @@ public final class Library {
 
   /** The variants of a formula that their names mean, in order of URI and offset. */
   public List<Entry> variantsOf(String parent) {
-    return variants.getOrDefault(parent, List.of()).stream()
+    return referring(Sign.Way.VARIES, parent).stream()
         .filter(entry -> entry
             .declaration()
             .flatMap(declaration -> find(Kind.MATERIAL, declaration.name().value()))
             .filter(entry::equals)
             .isPresent())
         .toList();
+  }
+
+  private List<Entry> referring(Sign.Way way, String name) {
+    return references.getOrDefault(way, Map.of()).getOrDefault(name, List.of());
   }
 
   private List<Entry> winning(Kind kind) {
@@ -171,72 +173,5 @@ public final class Library {
     return document(origin.uri())
         .flatMap(document -> document.entryOf(origin.section()))
         .map(entry -> entry.place(origin.span()));
-  }
-
-  /** The pantry is indexed by its headings alone, which hold nothing but ingredients. */
-  private static Map<Kind, Map<String, List<Entry>>> index(Collection<Document> documents) {
-    Map<Kind, Map<String, List<Entry>>> index = new EnumMap<>(Kind.class);
-    for (boolean builtIn : new boolean[] {false, true}) {
-      for (Document document : documents) {
-        if (document.builtIn() == builtIn) {
-          for (Entry entry : document.entries()) {
-            Name.of(document, entry).ifPresent(name -> add(index, entry, name));
-          }
-        }
-      }
-    }
-    return index;
-  }
-
-  private static Map<String, List<Entry>> codes(Collection<Document> documents) {
-    Map<String, List<Entry>> codes = new HashMap<>();
-    for (Document document : documents) {
-      for (Entry entry : document.entries()) {
-        entry
-            .declaration()
-            .flatMap(Facts::of)
-            .flatMap(facts -> facts.wordOf("code"))
-            .ifPresent(code ->
-                codes.computeIfAbsent(code.value(), key -> new ArrayList<>(1)).add(entry));
-      }
-    }
-    return codes;
-  }
-
-  /** The entries that refer to others, by the name to which they refer. */
-  private static Map<String, List<Entry>> referring(
-      Collection<Document> documents, Function<Declaration, Optional<Located<String>>> reference) {
-    Map<String, List<Entry>> referring = new HashMap<>();
-    for (Document document : documents) {
-      for (Entry entry : document.entries()) {
-        entry
-            .declaration()
-            .flatMap(reference)
-            .ifPresent(name -> referring
-                .computeIfAbsent(name.value(), key -> new ArrayList<>(1))
-                .add(entry));
-      }
-    }
-    return referring;
-  }
-
-  private static void add(Map<Kind, Map<String, List<Entry>>> index, Entry entry, Name name) {
-    index
-        .computeIfAbsent(name.kind, key -> new HashMap<>())
-        .computeIfAbsent(name.name, key -> new ArrayList<>(1))
-        .add(entry);
-  }
-
-  private record Name(Kind kind, String name) {
-
-    static Optional<Name> of(Document document, Entry entry) {
-      return document.builtIn()
-          ? Pantry.ingredient(entry.section().text()).map(name -> new Name(Kind.MATERIAL, name))
-          : entry
-              .declaration()
-              .map(declaration -> new Name(
-                  Kind.of(entry.section().keyword().orElseThrow()),
-                  declaration.name().value()));
-    }
   }
 }

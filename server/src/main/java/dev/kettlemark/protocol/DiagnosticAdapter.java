@@ -7,9 +7,12 @@ import dev.kettlemark.checks.Severity;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Place;
+import dev.kettlemark.protocol.wire.ResentDiagnostic;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticCodeDescription;
@@ -27,6 +30,25 @@ final class DiagnosticAdapter {
   private final boolean showsRelated;
   private final Function<String, Optional<String>> pages;
 
+  /** What was told last of each section of a document. */
+  private final Map<String, List<Told>> told = new ConcurrentHashMap<>();
+
+  /**
+   * The findings of a section, on the line where it started.
+   *
+   * @param findings the very list of which the diagnostics were made
+   */
+  private record Told(List<Finding> findings, int line, List<Diagnostic> diagnostics) {
+
+    /** Where a finding leads elsewhere, that place may have moved. */
+    @SuppressWarnings("ReferenceEquality")
+    boolean isOf(List<Finding> others, int start) {
+      return findings == others
+          && line == start
+          && findings.stream().allMatch(finding -> finding.related().isEmpty());
+    }
+  }
+
   /**
    * Converts for one client.
    *
@@ -40,18 +62,33 @@ final class DiagnosticAdapter {
   }
 
   List<Diagnostic> diagnostics(Moment moment, Document document, Work work) {
+    List<Told> before = told.getOrDefault(document.uri(), List.of());
+    List<Told> now = new ArrayList<>();
     List<Diagnostic> diagnostics = new ArrayList<>();
     for (Entry entry : document.entries()) {
       work.check();
-      for (Finding finding : Rules.of(moment.snapshot(), entry)) {
-        diagnostics.add(diagnostic(moment, document, entry, finding));
-      }
+      List<Finding> findings = Rules.of(moment.snapshot(), entry);
+      int line = document.text().source().lineAt(entry.placed().offset());
+      int index = now.size();
+      Told section = index < before.size() && before.get(index).isOf(findings, line)
+          ? before.get(index)
+          : new Told(findings, line, diagnostics(moment, document, entry, findings));
+      now.add(section);
+      diagnostics.addAll(section.diagnostics());
     }
+    told.put(document.uri(), now);
     return diagnostics;
   }
 
+  private List<Diagnostic> diagnostics(
+      Moment moment, Document document, Entry entry, List<Finding> findings) {
+    return findings.stream()
+        .map(finding -> diagnostic(moment, document, entry, finding))
+        .toList();
+  }
+
   private Diagnostic diagnostic(Moment moment, Document document, Entry entry, Finding finding) {
-    Diagnostic diagnostic = new Diagnostic();
+    Diagnostic diagnostic = new ResentDiagnostic();
     diagnostic.setRange(positions.firstLine(
         document.text().source(), entry.place(finding.span()).span()));
     diagnostic.setSeverity(severity(finding.severity()));

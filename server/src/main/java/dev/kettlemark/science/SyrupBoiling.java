@@ -101,24 +101,42 @@ public final class SyrupBoiling {
     }
     double wanted = staying.water().fraction() / staying.solids().fraction();
     double start = Math.nextUp(ofWater.kelvin());
-    UnivariateFunction drierThanBoiling =
-        kelvin -> wanted / (1 + wanted) - waterFraction(holding, pressure, kelvin);
-    var found = Root.between(start, HIGHEST_KELVIN, drierThanBoiling);
+    UnivariateFunction wetterThanBoiling =
+        kelvin -> surplusActivity(wanted, holding, pressure, kelvin);
+    var found = Root.between(start, HIGHEST_KELVIN, wetterThanBoiling);
     if (found.isEmpty()) {
       return tooDry(Temperature.ofKelvin(HIGHEST_KELVIN));
     }
     double kelvin = found.getAsDouble();
     // Between the cool and the hot range the function jumps over zero where no syrup boils.
-    boolean atSeam = Math.abs(drierThanBoiling.value(kelvin)) > SEAM;
+    double miss = wanted / (1 + wanted) - waterFraction(holding, pressure, kelvin);
+    boolean atSeam = Math.abs(miss) > SEAM;
     double activity = pressure.pascals() / SaturationLine.pascals(kelvin);
     return atSeam || !SucroseActivity.covers(activity, kelvin)
         ? tooDry(Temperature.ofKelvin(kelvin))
         : Outcome.known(Temperature.ofKelvin(kelvin));
   }
 
+  /**
+   * By how much the syrup's water activity is above that at which it would boil.
+   *
+   * <p>It has the sign of the water that is too much, and needs no search of its own for each temperature.
+   */
+  private static double surplusActivity(
+      double waterPerSolids, WaterHolding holding, Pressure pressure, double kelvin) {
+    double activity = boilingActivity(pressure, kelvin);
+    double solids = 1 / (1 + waterPerSolids / holding.at(activity));
+    double most = SucroseActivity.mostSolids(kelvin);
+    return solids > most ? most - solids : SucroseActivity.activity(solids, kelvin) - activity;
+  }
+
+  private static double boilingActivity(Pressure pressure, double kelvin) {
+    return Math.min(pressure.pascals() / SaturationLine.pascals(kelvin), 1 - 1e-12);
+  }
+
   /** As a share of the syrup and not to the solids, since that grows without bound towards pure water. */
   private static double waterFraction(WaterHolding holding, Pressure pressure, double kelvin) {
-    double activity = Math.min(pressure.pascals() / SaturationLine.pascals(kelvin), 1 - 1e-12);
+    double activity = boilingActivity(pressure, kelvin);
     double perSolids = SucroseActivity.waterPerSolids(activity, kelvin) * holding.at(activity);
     return perSolids / (1 + perSolids);
   }

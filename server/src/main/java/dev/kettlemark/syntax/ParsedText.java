@@ -66,7 +66,8 @@ public final class ParsedText {
    * it to the one above, and ends at the first section start behind the edit that was one before.
    */
   public ParsedText with(TextEdit edit) {
-    String text = edit.applyTo(source.text());
+    Source changed = source.with(edit);
+    String text = changed.text();
     int first = Math.max(0, indexAt(edit.span().start()) - 1);
     int changedEnd = edit.span().start() + edit.replacement().length();
     List<PlacedSection> result = new ArrayList<>(sections.subList(0, first));
@@ -89,7 +90,7 @@ public final class ParsedText {
       result.add(readOrReuse(text, start, end, sections.get(first), edit));
       start = end;
     }
-    return new ParsedText(Source.of(text), result);
+    return new ParsedText(changed, result);
   }
 
   private void shiftInto(List<PlacedSection> result, int from, int distance) {

@@ -8,13 +8,13 @@ public final class Source {
   private final String text;
   private final LineIndex lines;
 
-  private Source(String text) {
+  private Source(String text, LineIndex lines) {
     this.text = text;
-    this.lines = LineIndex.of(text);
+    this.lines = lines;
   }
 
   public static Source of(String text) {
-    return new Source(text);
+    return new Source(text, LineIndex.of(text));
   }
 
   public String text() {
@@ -94,12 +94,13 @@ public final class Source {
 
   /** The text after one edit. */
   public Source with(TextEdit edit) {
-    return new Source(edit.applyTo(text));
+    String changed = edit.applyTo(text);
+    return new Source(changed, lines.after(edit, changed));
   }
 
   /** The text after edits that do not overlap; each names a stretch of this text. */
   public Source with(List<TextEdit> edits) {
-    return new Source(TextEdit.applyAll(text, edits));
+    return of(TextEdit.applyAll(text, edits));
   }
 
   private static boolean isLineEnd(char c) {

@@ -48,6 +48,26 @@ class SourceTest {
   }
 
   @Test
+  void knowsItsLinesAfterAnEditAsIfReadAnew() {
+    Random random = new Random(24);
+    Source source = Source.of("");
+    for (int edit = 0; edit < 20_000; edit++) {
+      int start = random.nextInt(source.length() + 1);
+      int end = Math.min(source.length(), start + random.nextInt(4));
+      StringBuilder replacement = new StringBuilder();
+      for (int i = random.nextInt(source.length() > 60 ? 3 : 8); i > 0; i--) {
+        replacement.append(PIECES.get(random.nextInt(PIECES.size())));
+      }
+      source = source.with(new TextEdit(new Span(start, end), replacement.toString()));
+      Source anew = Source.of(source.text());
+      assertEquals(anew.lineCount(), source.lineCount());
+      for (int line = 0; line < anew.lineCount(); line++) {
+        assertEquals(anew.line(line), source.line(line));
+      }
+    }
+  }
+
+  @Test
   void hasOneEmptyLineWhereThereIsNoText() {
     Source empty = Source.of("");
     assertEquals(1, empty.lineCount());

@@ -2,8 +2,12 @@ package dev.kettlemark.protocol.wire;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
@@ -106,20 +110,25 @@ final class Outbox implements MessageConsumer {
   }
 
   private static byte[] frame(String json) {
-    byte[] body = escapeLoneSurrogates(json).getBytes(StandardCharsets.UTF_8);
+    ByteBuffer body = utf8(json);
     byte[] header =
-        ("Content-Length: " + body.length + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII);
-    byte[] frame = new byte[header.length + body.length];
-    System.arraycopy(header, 0, frame, 0, header.length);
-    System.arraycopy(body, 0, frame, header.length, body.length);
+        ("Content-Length: " + body.remaining() + "\r\n\r\n").getBytes(StandardCharsets.US_ASCII);
+    byte[] frame = Arrays.copyOf(header, header.length + body.remaining());
+    body.get(frame, header.length, body.remaining());
     return frame;
+  }
+
+  private static ByteBuffer utf8(String json) {
+    try {
+      // A fresh encoder refuses half a pair, where that of the text would put a question mark.
+      return StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(json.toCharArray()));
+    } catch (CharacterCodingException loneSurrogate) {
+      return StandardCharsets.UTF_8.encode(escapeLoneSurrogates(json));
+    }
   }
 
   /** UTF-8 has no form for half a pair, JSON has: RFC 8259, section 8.2. Halves occur only inside strings. */
   static String escapeLoneSurrogates(String json) {
-    if (json.codePoints().noneMatch(Outbox::isSurrogate)) {
-      return json;
-    }
     StringBuilder escaped = new StringBuilder(json.length() + 16);
     json.codePoints().forEach(c -> {
       if (isSurrogate(c)) {

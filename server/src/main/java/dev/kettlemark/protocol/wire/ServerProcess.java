@@ -54,6 +54,7 @@ public final class ServerProcess {
     MessageJsonHandler json = new MessageJsonHandler(methods, builder -> {
       WholeNumbers.register(builder);
       NullVersions.register(builder);
+      ResentDiagnostic.register(builder);
     });
     frames = new FrameReader(in);
     decoder = new MessageDecoder(json);
