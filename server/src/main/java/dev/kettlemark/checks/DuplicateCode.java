@@ -23,6 +23,9 @@ public final class DuplicateCode implements Rule {
 
   private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d{1,8})");
 
+  /** More places than this only confuse. */
+  private static final int MOST_RELATED = 4;
+
   /** So many numbers are tried; a series with no gap so far is full. */
   private static final int MOST_TRIED = 1000;
 
@@ -51,11 +54,12 @@ public final class DuplicateCode implements Rule {
     }
     Finding finding = INFO.at(
             code.span(),
-            "code `%s` also stands on `%s`",
+            "code `%s` also stands on `%s`%s",
             code.value(),
-            others.get(0).declaration().map(Declaration::name).orElseThrow().value())
+            others.get(0).declaration().map(Declaration::name).orElseThrow().value(),
+            others.size() == 1 ? "" : " and %d more".formatted(others.size() - 1))
         .because("orders, labels and trials go by the code");
-    for (Entry other : others) {
+    for (Entry other : others.subList(0, Math.min(others.size(), MOST_RELATED))) {
       finding = finding.withRelated(
           other.origin(other.declaration().orElseThrow().name().span()), "the same code");
     }

@@ -1,14 +1,14 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Lookup;
 import dev.kettlemark.reading.ReadingProblem;
+import dev.kettlemark.syntax.ParsedText;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
  * Reports what cannot be read: a broken line, an unknown fact word, an unclosed quote,
- * and a text so long that it is read and not checked.
+ * and a text so long that only its headings are read.
  *
  * <p>A line that nobody can read is a line that nobody weighs.
  */
@@ -30,8 +30,10 @@ public final class UnreadableText implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
+    if (subject.excess().isPresent()) {
+      return excess(subject).toList();
+    }
     return Stream.of(
-            excess(subject),
             subject.section().problems().stream().map(p -> INFO.at(p.span(), "%s", p.message())),
             subject.entry().reading().problems().stream().map(UnreadableText::finding))
         .flatMap(findings -> findings)
@@ -43,9 +45,9 @@ public final class UnreadableText implements Rule {
         .filter(characters -> subject.ask(Lookup.opens(subject.entry())))
         .mapToObj(characters -> INFO.at(
                 subject.section().lines().get(0).span(),
-                "the text has %d characters, and beyond %d it is read but not checked",
+                "the text has %d characters, and beyond %d only headings are read",
                 characters,
-                Document.MOST_CHARACTERS)
+                ParsedText.MOST_CHARACTERS)
             .because("every key would have to wait for it; split it into several files"));
   }
 

@@ -119,7 +119,7 @@ record CursorLine(
 
   private static Optional<Line.SectionLine> stageAbove(Entry entry, int number) {
     Optional<Line.SectionLine> stage = Optional.empty();
-    for (Line line : entry.section().lines().subList(0, number)) {
+    for (Line line : entry.section().lines().stream().limit(number).toList()) {
       if (line instanceof Line.SectionLine heading && heading.keyword() == SectionWord.STAGE) {
         stage = Optional.of(heading);
       }

@@ -14,7 +14,8 @@ import java.util.Map;
  * Lays a text out as a recipe on paper.
  *
  * <p>Only space, blank lines and spellings change; every line says the same afterwards, and a second
- * run changes nothing. A line that could not be read is left exactly as it is. Edits are as small as
+ * run changes nothing. A line that could not be read is left exactly as it is, and so is a text of which
+ * only the headings are read. Edits are as small as
  * can be, so that cursors stay in place.
  */
 public final class Formatter {
@@ -37,6 +38,9 @@ public final class Formatter {
 
   /** What to change in the whole text, in order. */
   public static List<TextEdit> edits(ParsedText text) {
+    if (text.isHeadingsOnly()) {
+      return List.of();
+    }
     Formatter formatter = new Formatter(text);
     formatter.formatLines();
     return List.copyOf(formatter.edits);

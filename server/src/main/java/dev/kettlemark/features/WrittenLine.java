@@ -61,13 +61,16 @@ record WrittenLine(
     return line instanceof Line.SectionLine heading && heading.keyword() == SectionWord.STAGE;
   }
 
-  /** All lines of a text in order, the empty one behind its last line end among them. */
+  /**
+   * All lines of a text in order, the empty one behind its last line end among them; of one so long that
+   * nothing else is read, the headings.
+   */
   static List<WrittenLine> of(ParsedText text) {
     Source source = text.source();
     List<WrittenLine> lines = new ArrayList<>(source.lineCount());
     for (PlacedSection placed : text.sections()) {
       int first = source.lineAt(placed.offset());
-      int next = placed.end() < source.length()
+      int next = placed.end() < source.length() && !text.isHeadingsOnly()
           ? source.lineAt(placed.end())
           : first + placed.section().lines().size();
       addLines(source, placed, first, next, lines);

@@ -19,9 +19,6 @@ import java.util.Optional;
  */
 public record Document(String uri, boolean builtIn, ParsedText text, List<Entry> entries) {
 
-  /** In a longer text names count and lines are read, but nothing is computed or checked. */
-  public static final int MOST_CHARACTERS = 1_000_000;
-
   public Document {
     entries = List.copyOf(entries);
   }
@@ -34,9 +31,9 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
     return read(uri, true, ParsedText.of(text), Map.of());
   }
 
-  /** Whether it is too long to be computed and checked at every key. */
+  /** Whether it is too long to be computed and checked at every key; names count all the same. */
   public boolean isTooLong() {
-    return text.source().text().length() > MOST_CHARACTERS;
+    return text.isHeadingsOnly();
   }
 
   /** The document after an edit; sections that the edit did not touch are not read again. */

@@ -15,6 +15,12 @@ import java.util.List;
  */
 public final class ParsedText {
 
+  /** Of a longer text the headings are read and nothing else. */
+  public static final int MOST_CHARACTERS = 1_000_000;
+
+  /** So many sections are told apart in such a text; the last one holds all that follows. */
+  private static final int MOST_HEADINGS = 5_000;
+
   private final Source source;
   private final List<PlacedSection> sections;
 
@@ -36,6 +42,14 @@ public final class ParsedText {
   }
 
   public static ParsedText of(String text) {
+    return of(Source.of(text));
+  }
+
+  private static ParsedText of(Source source) {
+    String text = source.text();
+    if (text.length() > MOST_CHARACTERS) {
+      return headingsOf(source);
+    }
     List<PlacedSection> sections = new ArrayList<>();
     int start = 0;
     while (start < text.length() || sections.isEmpty()) {
@@ -43,11 +57,28 @@ public final class ParsedText {
       sections.add(read(text, start, end));
       start = end;
     }
-    return new ParsedText(Source.of(text), sections);
+    return new ParsedText(source, sections);
+  }
+
+  private static ParsedText headingsOf(Source source) {
+    String text = source.text();
+    List<PlacedSection> sections = new ArrayList<>();
+    int start = 0;
+    while (start < text.length()) {
+      int end = sections.size() + 1 < MOST_HEADINGS ? sectionEnd(text, start) : text.length();
+      sections.add(new PlacedSection(start, Section.ofHeading(text.substring(start, end))));
+      start = end;
+    }
+    return new ParsedText(source, sections);
   }
 
   public Source source() {
     return source;
+  }
+
+  /** Whether it is so long that of each section the first line is read and nothing else. */
+  public boolean isHeadingsOnly() {
+    return source.length() > MOST_CHARACTERS;
   }
 
   public List<PlacedSection> sections() {
@@ -68,6 +99,9 @@ public final class ParsedText {
   public ParsedText with(TextEdit edit) {
     Source changed = source.with(edit);
     String text = changed.text();
+    if (isHeadingsOnly() || text.length() > MOST_CHARACTERS) {
+      return of(changed);
+    }
     int first = Math.max(0, indexAt(edit.span().start()) - 1);
     int changedEnd = edit.span().start() + edit.replacement().length();
     List<PlacedSection> result = new ArrayList<>(sections.subList(0, first));

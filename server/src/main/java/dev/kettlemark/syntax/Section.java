@@ -1,6 +1,7 @@
 package dev.kettlemark.syntax;
 
 import dev.kettlemark.text.Lazy;
+import dev.kettlemark.text.LineEnds;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,12 +16,14 @@ import java.util.Optional;
  */
 public final class Section {
 
+  private static final int LONGEST_HEADING = 1_000;
+
   private final String text;
   private final Lazy<Tree> tree;
 
-  private Section(String text) {
+  private Section(String text, String readable) {
     this.text = text;
-    this.tree = Lazy.of(() -> SectionReader.read(text));
+    this.tree = Lazy.of(() -> SectionReader.read(readable));
   }
 
   /**
@@ -46,7 +49,15 @@ public final class Section {
 
   /** A section by its text, which ends where the next one starts. */
   static Section of(String text) {
-    return new Section(text);
+    return new Section(text, text);
+  }
+
+  /** A section of a text so long that only its first line is read, and the start of that. */
+  static Section ofHeading(String text) {
+    int secondLine = LineEnds.next(text, 0);
+    int end = secondLine < 0 ? text.length() : secondLine;
+    String line = text.substring(0, Math.min(end, LONGEST_HEADING)).stripTrailing();
+    return new Section(text, line);
   }
 
   public String text() {
@@ -58,7 +69,7 @@ public final class Section {
     return tree.get().keyword();
   }
 
-  /** One for each line of the text. */
+  /** One for each line of the text, or the first alone where {@link ParsedText#isHeadingsOnly}. */
   public List<Line> lines() {
     return tree.get().lines();
   }

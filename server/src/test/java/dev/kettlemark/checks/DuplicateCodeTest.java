@@ -20,6 +20,21 @@ class DuplicateCodeTest {
   }
 
   @Test
+  void countsThemWhereThereAreMany() {
+    StringBuilder text = new StringBuilder("""
+        formula one
+          code    KP-001
+                  ^^^^^^ duplicate-code: code `KP-001` also stands on `copy-1` and 98 more
+        """);
+    for (int copy = 1; copy < 100; copy++) {
+      text.append("--- %d.kettle%nformula copy-%d%n  code    KP-001%n".formatted(copy, copy));
+      text.append("          ^^^^^^ duplicate-code: code `KP-001` also stands on `%s` and 98 more%n"
+          .formatted(copy == 1 ? "copy-10" : "copy-1"));
+    }
+    duplicateCode.check(text.toString());
+  }
+
+  @Test
   void looksInOtherFiles() {
     duplicateCode.check("""
         formula one
