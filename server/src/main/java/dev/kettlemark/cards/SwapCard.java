@@ -5,7 +5,9 @@ import dev.kettlemark.library.Lookup;
 import dev.kettlemark.sheets.Block;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
+import dev.kettlemark.sheets.Difference;
 import dev.kettlemark.sheets.Leaf;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.Phrase;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,7 +78,7 @@ public final class SwapCard {
         name,
         ComparisonPage.known(pair.first()),
         ComparisonPage.known(pair.second()),
-        Told.difference(pair));
+        pair.told());
   }
 
   private Leaf.Section minded() {

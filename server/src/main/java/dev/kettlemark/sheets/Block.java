@@ -153,7 +153,8 @@ public sealed interface Block {
   }
 
   /**
-   * A row: one phrase for each column; a group has one phrase for all.
+   * A row: one phrase for each column; a group has one phrase for all, and one that goes across has a word
+   * and one phrase for all other columns.
    *
    * @param mark the line or stage of the text that it tells, where it tells one
    */
@@ -163,6 +164,7 @@ public sealed interface Block {
     public enum Rank {
       PLAIN,
       GROUP,
+      ACROSS,
       TOTAL
     }
 
@@ -185,6 +187,10 @@ public sealed interface Block {
 
     static Row group(Phrase heading, Mark mark) {
       return new Row(List.of(heading), Rank.GROUP, Optional.of(mark));
+    }
+
+    static Row across(Phrase word, Phrase told) {
+      return new Row(List.of(word, told), Rank.ACROSS, Optional.empty());
     }
 
     static Row total(Phrase... cells) {

@@ -21,6 +21,7 @@ public record Part(Kind kind, List<Block> blocks) {
     ALLERGENS,
     LABEL,
     KEEPING,
+    LIMITS,
     TROUBLE,
     SWAPS,
     ALTITUDE,

@@ -266,6 +266,14 @@ public final class SheetHtml {
               .with("colspan", Integer.toString(grid.columns().size()))
               .addAll(runs(row.cells().get(0))));
     }
+    if (row.rank() == Row.Rank.ACROSS) {
+      return line.with("class", "across")
+          .add(
+              Element.of("th").with("scope", "row").addAll(runs(row.cells().get(0))),
+              Element.of("td")
+                  .with("colspan", Integer.toString(grid.columns().size() - 1))
+                  .addAll(runs(row.cells().get(1))));
+    }
     if (row.rank() == Row.Rank.TOTAL) {
       line.with("class", "total");
     }

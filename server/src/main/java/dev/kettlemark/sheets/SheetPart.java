@@ -25,6 +25,7 @@ interface SheetPart {
         new AllergensPart(),
         new LabelPart(),
         new KeepingPart(),
+        new LimitsPart(),
         new TroublePart(),
         new SwapsPart(),
         new AltitudePart(),
