@@ -23,6 +23,7 @@ public record Part(Kind kind, List<Block> blocks) {
     KEEPING,
     LIMITS,
     TROUBLE,
+    EGG,
     SWAPS,
     ALTITUDE,
     EVIDENCE,

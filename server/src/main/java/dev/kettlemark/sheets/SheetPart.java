@@ -27,6 +27,7 @@ interface SheetPart {
         new KeepingPart(),
         new LimitsPart(),
         new TroublePart(),
+        new EggPart(),
         new SwapsPart(),
         new AltitudePart(),
         new EvidencePart(),
