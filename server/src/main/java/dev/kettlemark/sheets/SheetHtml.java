@@ -202,6 +202,9 @@ public final class SheetHtml {
       points.points().forEach(point -> list.add(Element.of("li").addAll(runs(point))));
       return list;
     }
+    if (block instanceof Block.Cautions cautions) {
+      return cautions(cautions);
+    }
     if (block instanceof Block.Heading heading) {
       return marked(Element.of("h3"), heading.mark()).addAll(runs(heading.phrase()));
     }
@@ -212,6 +215,24 @@ public final class SheetHtml {
       return terms(terms);
     }
     return block instanceof Block.Grid grid ? table(grid) : picture((Block.Drawing) block);
+  }
+
+  private Element cautions(Block.Cautions block) {
+    Element list = Element.of("ul");
+    if (block.signs() == Block.Cautions.Signs.NONE) {
+      block.cautions().forEach(one -> list.add(Element.of("li").addAll(runs(one.text()))));
+      return list;
+    }
+    boolean isBefore = block.signs() == Block.Cautions.Signs.BEFORE;
+    list.with("class", isBefore ? "signs" : "signs behind");
+    for (Block.Caution one : block.cautions()) {
+      Element text = Element.of("span").addAll(runs(one.text()));
+      Element sign =
+          CautionSign.of(one.word()).orElseGet(() -> Element.of("span").with("class", "sign"));
+      list.add(
+          isBefore ? Element.of("li").add(sign, text) : Element.of("li").add(text, sign));
+    }
+    return list;
   }
 
   private Element steps(Block.Steps steps) {
@@ -297,10 +318,13 @@ public final class SheetHtml {
   /** Pictures speak English, whatever the language of the sheet. */
   private Element picture(Block.Drawing drawing) {
     String word = drawing.kind().word();
+    Phrase caption = Phrase.words("picture." + word);
     return Element.of("figure")
         .with("class", "picture " + word)
         .add(
-            Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))),
+            Element.of("figcaption")
+                .text(speech.text(
+                    drawing.isGoingOn() ? Phrase.words("picture.more", caption) : caption)),
             Element.of("div")
                 .with("lang", "en")
                 .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));

@@ -56,6 +56,10 @@ public final class SheetMarkdown {
       lines.lines().forEach(line -> out.append(shown(line)).append("\n"));
     } else if (block instanceof Block.Points points) {
       points.points().forEach(point -> out.append("- ").append(shown(point)).append("\n"));
+    } else if (block instanceof Block.Cautions cautions) {
+      cautions
+          .cautions()
+          .forEach(one -> out.append("- ").append(shown(one.text())).append("\n"));
     } else if (block instanceof Block.Heading heading) {
       out.append("### ").append(shown(heading.phrase())).append("\n");
     } else if (block instanceof Block.Steps steps) {
