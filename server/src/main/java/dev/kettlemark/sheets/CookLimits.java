@@ -78,7 +78,7 @@ final class CookLimits {
     boolean isWritten = !cook.after().get(0).temperature().isExact();
     return isWritten
         ? LimitTools.thermometer(made)
-        : Phrase.together(LimitTools.thermometer(made), Phrase.words("limits.with.accuracy"));
+        : Phrase.words("limits.with.accuracy", LimitTools.thermometer(made));
   }
 
   /** As written, or what leaves the same solids in this kitchen where it is written for the sea level. */

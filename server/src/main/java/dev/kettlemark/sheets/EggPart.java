@@ -147,7 +147,14 @@ final class EggPart implements SheetPart {
     return figure.reach().isKnown() ? Phrase.value(figure) : Phrase.given("–");
   }
 
+  /** What is known by its word to lack is told in the reader's language. */
   private static Phrase why(Pair pair) {
+    if (pair.word().equals(FoamPair.WHIPPING)) {
+      return Phrase.words("egg.why.look");
+    }
+    if (pair.word().equals("as-egg-white")) {
+      return Phrase.words("egg.why.custom");
+    }
     return Stream.of(pair.first(), pair.second())
         .flatMap(figure -> FigureText.because(figure).stream())
         .findFirst()

@@ -318,14 +318,11 @@ public final class SheetHtml {
   /** Pictures speak English, whatever the language of the sheet. */
   private Element picture(Block.Drawing drawing) {
     String word = drawing.kind().word();
-    Phrase caption = Phrase.words("picture." + word);
-    return Element.of("figure")
-        .with("class", "picture " + word)
-        .add(
-            Element.of("figcaption")
-                .text(speech.text(
-                    drawing.isGoingOn() ? Phrase.words("picture.more", caption) : caption)),
-            Element.of("div")
+    Element figure = Element.of("figure").with("class", "picture " + word);
+    if (!drawing.isGoingOn()) {
+      figure.add(Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))));
+    }
+    return figure.add(Element.of("div")
                 .with("lang", "en")
                 .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
   }
