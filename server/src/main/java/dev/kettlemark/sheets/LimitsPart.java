@@ -152,6 +152,7 @@ final class LimitsPart implements SheetPart {
     List<Limit> limits = new ArrayList<>();
     finishedMass(made.process()).ifPresent(mass -> {
       MassLimits of = new MassLimits(made, mass, Phrase.words("limits.finished"), made.name());
+      of.yieldShare(FiguresPart.wanted(made, "yield")).ifPresent(limits::add);
       of.moisture(FiguresPart.wanted(made, "moisture")).ifPresent(limits::add);
       of.density(FiguresPart.wanted(made, "density")).ifPresent(limits::add);
       of.overrun(FiguresPart.wanted(made, "overrun")).ifPresent(limits::add);

@@ -185,6 +185,30 @@ final class MassLimits {
         List.of(CookLimits.point(mass, -0.01, own + ".over", "limits.moisture.above"))));
   }
 
+  /** What is left of all that was weighed in: a point of it is a hundredth of the charge. */
+  Optional<Limit> yieldShare(Optional<SheetFigure> written) {
+    String own = id + ".limit.yield";
+    double charge = made.process().charge().mass().grams();
+    return written.map(figure -> Range.of(figure, own))
+        .map(range -> limit(
+            "yield",
+            range,
+            Phrase.words(
+                "limits.with.yield",
+                share(range.lowest(), charge, own + ".lower.weight"),
+                share(range.highest(), charge, own + ".upper.weight")),
+            List.of(Phrase.sentence(
+                "limits.yield.below", share(Optional.of(1.0), charge, own + ".point"))),
+            List.of(Phrase.sentence(
+                "limits.yield.above", share(Optional.of(1.0), charge, own + ".point")))));
+  }
+
+  private static Phrase share(Optional<Double> percent, double charge, String own) {
+    double grams = charge * percent.orElse(0.0) / 100;
+    return Phrase.value(
+        SheetFigure.exact(own, SheetUnit.GRAM, grams, grams < 10 ? 1 : 0));
+  }
+
   /** Solids that a step checks; still in the pan, so they can be mended. */
   Limit solids(Quantity written) {
     String own = id + ".limit.solids";

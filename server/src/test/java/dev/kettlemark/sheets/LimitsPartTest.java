@@ -118,6 +118,15 @@ class LimitsPartTest {
         1e-6);
   }
 
+  /** By hand: 82 % ± 2 of 1800 g are 1440 to 1512 g, and a point is 18 g. */
+  @Test
+  void weighsTheYield() {
+    SheetContent sheet = line("chewy-caramel");
+    assertEquals(1440, figure(sheet, "chewy-caramel.limit.yield.lower.weight"), 1e-9);
+    assertEquals(1512, figure(sheet, "chewy-caramel.limit.yield.upper.weight"), 1e-9);
+    assertEquals(18, figure(sheet, "chewy-caramel.limit.yield.point"), 1e-9);
+  }
+
   /** By hand: 0.85–1.05 g/mL has 0.95 in its middle; at 1.10 a piece of one size has 15.8 % more. */
   @Test
   void tellsWhatAHeavyFoamFills() {
