@@ -23,7 +23,8 @@ public record KeptBatch(TrialComparison trial, Statement line, Quantity time) {
         .trial()
         .facts()
         .all("kept")
-        .flatMap(line -> line.objectFigure(Unit.Dimension.TIME)
+        .flatMap(line -> line
+            .objectFigure(Unit.Dimension.TIME)
             .map(time -> new KeptBatch(trial, line, time.value()))
             .stream());
   }

@@ -39,12 +39,15 @@ public record CookMissed(
       return Outcome.unknown(Reason.MISSING_FIGURE, "nothing is cooked");
     }
     StageParcel left = cook.after().get(0);
-    return Outcome.both(left.portion(), waterOf(cook.before()), (portion, water) -> new CookMissed(
-        portion.composition(),
-        portion.mass().times(portion.composition().solids()),
-        water,
-        kitchen.pressure(),
-        Temperature.middleOf(left.temperature())));
+    return Outcome.both(
+        left.portion(),
+        waterOf(cook.before()),
+        (portion, water) -> new CookMissed(
+            portion.composition(),
+            portion.mass().times(portion.composition().solids()),
+            water,
+            kitchen.pressure(),
+            Temperature.middleOf(left.temperature())));
   }
 
   private static Outcome<Mass> waterOf(List<StageParcel> parcels) {
@@ -69,8 +72,8 @@ public record CookMissed(
   private static Outcome<Water> both(
       Outcome<Double> low, Outcome<Double> best, Outcome<Double> high, int sign) {
     return Outcome.both(low, high, (least, most) -> new double[] {least, most})
-        .flatMap(ends -> best.map(middle -> new Water(
-            grams(sign * ends[0]), grams(sign * middle), grams(sign * ends[1]))));
+        .flatMap(ends -> best.map(middle ->
+            new Water(grams(sign * ends[0]), grams(sign * middle), grams(sign * ends[1]))));
   }
 
   private static Mass grams(double grams) {
@@ -85,7 +88,8 @@ public record CookMissed(
   private Outcome<Double> held(Temperature temperature) {
     return SyrupBoiling.waterLeft(composition, temperature, pressure)
         .map(share -> Math.min(
-            water.grams(), solids.grams() * share.fraction() / share.complement().fraction()));
+            water.grams(),
+            solids.grams() * share.fraction() / share.complement().fraction()));
   }
 
   /** The share of solids once it boils at a temperature. */

@@ -212,8 +212,7 @@ public final class ComparisonPage {
     List<Row> rows = new ArrayList<>();
     for (Pair pair : both.figures()) {
       if (pair.isKnown()) {
-        rows.add(Row.of(
-            Told.name(pair), known(pair.first()), known(pair.second()), pair.told()));
+        rows.add(Row.of(Told.name(pair), known(pair.first()), known(pair.second()), pair.told()));
       }
       if (pair.word().equals("glass-transition")) {
         rows.add(Row.of(

@@ -75,10 +75,7 @@ public final class SwapCard {
 
   private static Row row(Phrase name, Pair pair) {
     return Row.of(
-        name,
-        ComparisonPage.known(pair.first()),
-        ComparisonPage.known(pair.second()),
-        pair.told());
+        name, ComparisonPage.known(pair.first()), ComparisonPage.known(pair.second()), pair.told());
   }
 
   private Leaf.Section minded() {

@@ -35,8 +35,7 @@ final class TimePicture {
   private record Strip(List<TimeChunk> chunks, double headLines, double height) {
 
     static Strip of(List<TimeChunk> chunks) {
-      double head =
-          chunks.stream().mapToInt(chunk -> chunk.head().size()).max().orElse(0);
+      double head = chunks.stream().mapToInt(chunk -> chunk.head().size()).max().orElse(0);
       double rest = chunks.stream().mapToDouble(Strip::below).max().orElse(0);
       return new Strip(chunks, head, head * LINE + rest + GAP);
     }
@@ -200,8 +199,7 @@ final class TimePicture {
     for (Outcome<WhiskStart> start : WhiskStart.of(computed, stage)) {
       start.ifKnown(known -> {
         double at = y + scale.down(known.passes());
-        svg.line(
-            "line dotted thick", List.of(new Point(x, at), new Point(x + chunk.across(), at)));
+        svg.line("line dotted thick", List.of(new Point(x, at), new Point(x + chunk.across(), at)));
       });
     }
   }

@@ -83,11 +83,9 @@ final class TimeRows {
 
   private static TimeChunk chunk(
       int stage, String head, List<TimeColumn> columns, List<String> notes) {
-    double steps =
-        AXIS + columns.stream().mapToDouble(TimeColumn::width).sum();
+    double steps = AXIS + columns.stream().mapToDouble(TimeColumn::width).sum();
     double least = Math.max(steps, notes.isEmpty() ? 0 : NOTE);
-    double width =
-        Math.min(ROOM, Math.max(least, TextWidth.of(head, TextWidth.HEAD)));
+    double width = Math.min(ROOM, Math.max(least, TextWidth.of(head, TextWidth.HEAD)));
     return new TimeChunk(
         stage,
         TextWidth.wrapped(head, TextWidth.HEAD, width),
@@ -101,9 +99,8 @@ final class TimeRows {
 
   private void place(TimeChunk chunk) {
     List<TimeChunk> last = rows.isEmpty() ? List.of() : rows.get(rows.size() - 1);
-    double x = last.stream()
-        .mapToDouble(one -> one.x() + one.width() + GAP)
-        .reduce(MARGIN, Math::max);
+    double x =
+        last.stream().mapToDouble(one -> one.x() + one.width() + GAP).reduce(MARGIN, Math::max);
     if (last.isEmpty() || x + chunk.width() > WIDEST - MARGIN) {
       rows.add(new ArrayList<>(List.of(chunk)));
     } else {

@@ -12,8 +12,7 @@ import java.util.Optional;
  */
 final class CautionSign {
 
-  private static final String FRAME =
-      "<rect x=\"1\" y=\"1\" width=\"26\" height=\"26\" rx=\"5\"/>";
+  private static final String FRAME = "<rect x=\"1\" y=\"1\" width=\"26\" height=\"26\" rx=\"5\"/>";
 
   /** Each by the word of its caution, on a square of 28. */
   private static final Map<String, String> DRAWINGS = Map.ofEntries(

@@ -18,10 +18,10 @@ import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.quantity.TemperatureDifference;
 import dev.kettlemark.sheets.Limit.Range;
-import dev.kettlemark.sheets.Shown.Made;
 import dev.kettlemark.sheets.SheetFigure.Basis;
 import dev.kettlemark.sheets.SheetFigure.Reach;
 import dev.kettlemark.sheets.SheetFigure.Spread;
+import dev.kettlemark.sheets.Shown.Made;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -100,9 +100,12 @@ final class CookLimits {
               Basis.MODEL);
           return local.isExact()
               ? Range.ofTarget(target)
-              : Range.ofTarget(target).within(
-                  Limit.unwritten(target, id + ".limit.lower", local.low().celsius(), Basis.MODEL),
-                  Limit.unwritten(target, id + ".limit.upper", local.high().celsius(), Basis.MODEL));
+              : Range.ofTarget(target)
+                  .within(
+                      Limit.unwritten(
+                          target, id + ".limit.lower", local.low().celsius(), Basis.MODEL),
+                      Limit.unwritten(
+                          target, id + ".limit.upper", local.high().celsius(), Basis.MODEL));
         });
     return range.low().isPresent() ? range : byProbe(range);
   }
@@ -132,11 +135,15 @@ final class CookLimits {
     List<Phrase> told = new ArrayList<>();
     told.add(Phrase.sentence("limits.cook.below", target(range)));
     List<Phrase> amounts = new ArrayList<>();
-    range.lowest().ifPresent(lowest -> BEYOND.forEach(by -> {
-      Temperature read = Temperature.ofCelsius(lowest - by);
-      amounts.add(reading(
-          "under." + BEYOND.indexOf(by), read, missed.flatMap(cooked -> cooked.excess(read, accuracy))));
-    }));
+    range
+        .lowest()
+        .ifPresent(lowest -> BEYOND.forEach(by -> {
+          Temperature read = Temperature.ofCelsius(lowest - by);
+          amounts.add(reading(
+              "under." + BEYOND.indexOf(by),
+              read,
+              missed.flatMap(cooked -> cooked.excess(read, accuracy))));
+        }));
     told.add(amounts("limits.cook.below.amounts", amounts, missed));
     return told;
   }
@@ -144,11 +151,15 @@ final class CookLimits {
   private List<Phrase> waterBack(Outcome<CookMissed> missed, Range range) {
     List<Phrase> told = new ArrayList<>();
     List<Phrase> amounts = new ArrayList<>();
-    range.highest().ifPresent(highest -> BEYOND.forEach(by -> {
-      Temperature read = Temperature.ofCelsius(highest + by);
-      amounts.add(reading(
-          "over." + BEYOND.indexOf(by), read, missed.flatMap(cooked -> cooked.missing(read, accuracy))));
-    }));
+    range
+        .highest()
+        .ifPresent(highest -> BEYOND.forEach(by -> {
+          Temperature read = Temperature.ofCelsius(highest + by);
+          amounts.add(reading(
+              "over." + BEYOND.indexOf(by),
+              read,
+              missed.flatMap(cooked -> cooked.missing(read, accuracy))));
+        }));
     told.add(amounts("limits.cook.above.amounts", amounts, missed));
     told.add(Phrase.sentence("limits.cook.above", target(range)));
     return told;
@@ -161,8 +172,8 @@ final class CookLimits {
   /** {@code at 142 °C 9 g}, with what the thermometer may be off by. */
   private Phrase reading(String word, Temperature read, Outcome<CookMissed.Water> water) {
     String own = id + ".limit." + word;
-    Outcome<Reach> reach = water.map(
-        found -> new Reach(found.low().grams(), found.best().grams(), found.high().grams()));
+    Outcome<Reach> reach = water.map(found ->
+        new Reach(found.low().grams(), found.best().grams(), found.high().grams()));
     int decimals = reach.map(r -> r.best() < 10 ? 1 : 0).orElse(0);
     return Phrase.words(
         "limits.cook.reading",
@@ -174,18 +185,18 @@ final class CookLimits {
   private static Phrase amounts(String key, List<Phrase> amounts, Outcome<CookMissed> missed) {
     return missed.fold(
         known -> Phrase.sentence(key, new Phrase.Listing(amounts)),
-        unknown ->
-            Phrase.sentence("limits.not-computed", new Phrase.English(unknown.because())));
+        unknown -> Phrase.sentence("limits.not-computed", new Phrase.English(unknown.because())));
   }
 
   private Limit solids(Phrase step, Outcome<CookMissed> missed) {
     StageParcel left = cook.after().get(0);
     Band<Temperature> band = limits(left.temperature());
-    SheetFigure target = solidsAt(
-        missed, Temperature.middleOf(left.temperature()), id + ".limit.solids.target");
-    Range range = Range.ofTarget(target).within(
-        solidsAt(missed, band.low(), id + ".limit.solids.lower"),
-        solidsAt(missed, band.high(), id + ".limit.solids.upper"));
+    SheetFigure target =
+        solidsAt(missed, Temperature.middleOf(left.temperature()), id + ".limit.solids.target");
+    Range range = Range.ofTarget(target)
+        .within(
+            solidsAt(missed, band.low(), id + ".limit.solids.lower"),
+            solidsAt(missed, band.high(), id + ".limit.solids.upper"));
     return new Limit(
         Phrase.words("limits.point", step, Phrase.words("limits.figure.solids")),
         range,
@@ -228,7 +239,6 @@ final class CookLimits {
             key,
             Phrase.value(SheetFigure.model(
                 own, SheetUnit.GRAM, Outcome.known(Reach.of(found)), found < 10 ? 1 : 0))),
-        unknown ->
-            Phrase.sentence("limits.not-computed", new Phrase.English(unknown.because())));
+        unknown -> Phrase.sentence("limits.not-computed", new Phrase.English(unknown.because())));
   }
 }

@@ -55,7 +55,8 @@ final class EggPart implements SheetPart {
   }
 
   private static boolean isFoamWithoutEgg(Shown shown, Made made) {
-    boolean isFoam = made.process().stages().stream().anyMatch(stage -> stage.left().isAerated());
+    boolean isFoam =
+        made.process().stages().stream().anyMatch(stage -> stage.left().isAerated());
     return isFoam
         && entry(shown, made.name())
             .flatMap(found -> label(shown, found))
@@ -88,8 +89,7 @@ final class EggPart implements SheetPart {
         .findFirst();
   }
 
-  private static Optional<Made> sameBatch(
-      Shown shown, ComputedFormula formula, BigFraction batch) {
+  private static Optional<Made> sameBatch(Shown shown, ComputedFormula formula, BigFraction batch) {
     return Scaling.of(formula, new Target.Charge(batch))
         .map(scaling -> Made.of(shown.snapshot(), formula, scaling))
         .toOptional();
@@ -97,8 +97,7 @@ final class EggPart implements SheetPart {
 
   private static void beside(Shown shown, Made egg, Made made, List<Block> blocks) {
     List<Row> rows = new ArrayList<>();
-    rows.add(Row.of(
-        Phrase.words("egg.foams"), foamers(egg), foamers(made), Phrase.nothing()));
+    rows.add(Row.of(Phrase.words("egg.foams"), foamers(egg), foamers(made), Phrase.nothing()));
     List<Pair> pairs = FoamPair.of(shown, egg, made);
     pairs.stream()
         .filter(pair -> pair.isKnown() || pair.word().equals(FoamPair.WHIPPING))
@@ -119,8 +118,7 @@ final class EggPart implements SheetPart {
             "egg.unknown.figure", Phrase.words("egg.figure." + pair.word()), why(pair))));
     points.add(Phrase.sentence("egg.unknown.foam"));
     points.add(Phrase.sentence("egg.unknown.density"));
-    points.add(Phrase.sentence(
-        "egg.trials", trials(shown, egg), trials(shown, made)));
+    points.add(Phrase.sentence("egg.trials", trials(shown, egg), trials(shown, made)));
     blocks.add(new Block.Points(points));
   }
 
@@ -176,8 +174,8 @@ final class EggPart implements SheetPart {
     AgentPower power = new AgentPower(made.titles().snapshot(), made.formula());
     power
         .all(AgentPower.WHIPPING)
-        .forEach((name, share) -> all.add(Phrase.together(
-            Names.material(name, made), Phrase.value(dose(made, name, share)))));
+        .forEach((name, share) -> all.add(
+            Phrase.together(Names.material(name, made), Phrase.value(dose(made, name, share)))));
     return new Phrase.Listing(all);
   }
 
@@ -247,8 +245,7 @@ final class EggPart implements SheetPart {
     blocks.add(new Block.Points(points));
   }
 
-  private static Row counted(
-      Made made, Shelf shelf, Ingredient agent, Outcome<BigFraction> share) {
+  private static Row counted(Made made, Shelf shelf, Ingredient agent, Outcome<BigFraction> share) {
     String name = agent.name().value();
     String id = made.name() + ".egg." + name;
     Outcome<Double> grams =
@@ -257,7 +254,8 @@ final class EggPart implements SheetPart {
     return Row.of(
         Names.material(name, made),
         known(weight(id, grams)),
-        known(weight(id + ".by-protein", Outcome.both(grams, count.byProtein(), (g, by) -> g * by))),
+        known(
+            weight(id + ".by-protein", Outcome.both(grams, count.byProtein(), (g, by) -> g * by))),
         known(weight(id + ".by-custom", Outcome.both(grams, count.byCustom(), (g, by) -> g * by))));
   }
 

@@ -92,8 +92,8 @@ final class FoamPair {
   static Optional<SheetFigure> saidTime(Made made) {
     double seconds = times(made).stream().mapToDouble(t -> t).sum();
     return seconds > 0
-        ? Optional.of(SheetFigure.written(
-            made.name() + ".whipping-time.said", SheetUnit.SECOND, seconds, 0))
+        ? Optional.of(
+            SheetFigure.written(made.name() + ".whipping-time.said", SheetUnit.SECOND, seconds, 0))
         : Optional.empty();
   }
 

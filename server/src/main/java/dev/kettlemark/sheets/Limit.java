@@ -26,7 +26,8 @@ record Limit(Phrase point, Range range, Phrase with, List<Phrase> below, List<Ph
   }
 
   /** What is aimed at and between what it may lie; each of the three may be missing. */
-  record Range(Optional<SheetFigure> target, Optional<SheetFigure> low, Optional<SheetFigure> high) {
+  record Range(
+      Optional<SheetFigure> target, Optional<SheetFigure> low, Optional<SheetFigure> high) {
 
     /** As a line writes it: of a range both ends, of a tolerance the middle as well. */
     static Range of(SheetFigure written, String id) {
@@ -82,11 +83,14 @@ record Limit(Phrase point, Range range, Phrase with, List<Phrase> below, List<Ph
     }
 
     private static SheetFigure one(SheetFigure written, String id, Which which) {
-      Outcome<Reach> reach = written.reach().map(all -> Reach.of(switch (which) {
-        case LOW -> all.low();
-        case BEST -> all.best();
-        case HIGH -> all.high();
-      }));
+      Outcome<Reach> reach = written
+          .reach()
+          .map(all -> Reach.of(
+              switch (which) {
+                case LOW -> all.low();
+                case BEST -> all.best();
+                case HIGH -> all.high();
+              }));
       return new SheetFigure(
           id, written.unit(), reach, Spread.NONE, written.decimals(), written.basis());
     }
@@ -111,8 +115,6 @@ record Limit(Phrase point, Range range, Phrase with, List<Phrase> below, List<Ph
   }
 
   private static Phrase told(List<Phrase> sentences) {
-    return sentences.isEmpty()
-        ? Phrase.sentence("limits.nothing")
-        : new Phrase.Together(sentences);
+    return sentences.isEmpty() ? Phrase.sentence("limits.nothing") : new Phrase.Together(sentences);
   }
 }

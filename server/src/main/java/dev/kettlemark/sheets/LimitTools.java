@@ -18,8 +18,7 @@ final class LimitTools {
         .house()
         .map(House::facts)
         .flatMap(facts -> facts.first("thermometer"));
-    return line
-        .flatMap(found -> found.objects().stream()
+    return line.flatMap(found -> found.objects().stream()
             .flatMap(o -> o.value() instanceof Operand.Name name
                 ? Optional.of(name.word()).stream()
                 : Optional.<String>empty().stream())

@@ -159,8 +159,8 @@ final class LimitsPart implements SheetPart {
       FiguresPart.wanted(made, "acidity")
           .ifPresent(written -> limits.add(of.acidity(written, acids(made))));
       FiguresPart.wanted(made, "water-activity")
-          .ifPresent(written -> limits.add(
-              of.activity(written, FiguresPart.activity(made.name(), made.figures()))));
+          .ifPresent(written ->
+              limits.add(of.activity(written, FiguresPart.activity(made.name(), made.figures()))));
     });
     return limits;
   }

@@ -7,9 +7,9 @@ import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.sheets.Limit.Range;
-import dev.kettlemark.sheets.Shown.Made;
 import dev.kettlemark.sheets.SheetFigure.Basis;
 import dev.kettlemark.sheets.SheetFigure.Reach;
+import dev.kettlemark.sheets.Shown.Made;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,8 +52,7 @@ final class MassLimits {
       return Optional.empty();
     }
     String own = id + ".limit.density";
-    Range range =
-        written.map(figure -> Range.of(figure, own)).orElseGet(() -> usualDensity(own));
+    Range range = written.map(figure -> Range.of(figure, own)).orElseGet(() -> usualDensity(own));
     return Optional.of(limit(
         "density",
         range,
@@ -63,9 +62,8 @@ final class MassLimits {
   }
 
   private Range usualDensity(String own) {
-    Outcome<Reach> usual = figures()
-        .density()
-        .map(band -> SheetFigure.reach(band, Density::gramsPerMillilitre));
+    Outcome<Reach> usual =
+        figures().density().map(band -> SheetFigure.reach(band, Density::gramsPerMillilitre));
     SheetFigure target =
         SheetFigure.model(own + ".target", SheetUnit.GRAM_PER_MILLILITRE, usual, 2);
     return usual
@@ -86,7 +84,8 @@ final class MassLimits {
     told.add(Phrase.sentence("limits.foam.whip-on"));
     range
         .highest()
-        .ifPresent(highest -> told.add(filled("limits.foam.heavy", range, highest + BEYOND, own + ".over")));
+        .ifPresent(highest ->
+            told.add(filled("limits.foam.heavy", range, highest + BEYOND, own + ".over")));
     told.add(Phrase.sentence("limits.foam.heavy.late"));
     return told;
   }
@@ -96,7 +95,8 @@ final class MassLimits {
     told.add(Phrase.sentence("limits.foam.hold"));
     range
         .lowest()
-        .ifPresent(lowest -> told.add(filled("limits.foam.light", range, lowest - BEYOND, own + ".under")));
+        .ifPresent(lowest ->
+            told.add(filled("limits.foam.light", range, lowest - BEYOND, own + ".under")));
     return told;
   }
 
@@ -129,7 +129,8 @@ final class MassLimits {
     told.add(Phrase.sentence("limits.dense.below"));
     range
         .lowest()
-        .ifPresent(lowest -> told.add(filled("limits.foam.light", range, lowest - BEYOND, own + ".under")));
+        .ifPresent(lowest ->
+            told.add(filled("limits.foam.light", range, lowest - BEYOND, own + ".under")));
     return told;
   }
 
@@ -148,7 +149,8 @@ final class MassLimits {
   /** Air is told by the density that it makes, which is what can be measured. */
   Optional<Limit> overrun(Optional<SheetFigure> written) {
     String own = id + ".limit.overrun";
-    return written.map(figure -> Range.of(figure, own))
+    return written
+        .map(figure -> Range.of(figure, own))
         .map(range -> limit(
             "overrun",
             range,
@@ -164,15 +166,9 @@ final class MassLimits {
   private Phrase densityAt(Optional<Double> overrun, String own) {
     Outcome<Reach> reach = figures()
         .densityWithoutAir()
-        .map(solid ->
-            Reach.of(solid.gramsPerMillilitre() / (1 + overrun.orElse(0.0) / 100)));
+        .map(solid -> Reach.of(solid.gramsPerMillilitre() / (1 + overrun.orElse(0.0) / 100)));
     return Phrase.value(new SheetFigure(
-        own,
-        SheetUnit.GRAM_PER_MILLILITRE,
-        reach,
-        SheetFigure.Spread.NONE,
-        2,
-        Basis.MODEL));
+        own, SheetUnit.GRAM_PER_MILLILITRE, reach, SheetFigure.Spread.NONE, 2, Basis.MODEL));
   }
 
   Optional<Limit> moisture(Optional<SheetFigure> written) {
@@ -189,7 +185,8 @@ final class MassLimits {
   Optional<Limit> yieldShare(Optional<SheetFigure> written) {
     String own = id + ".limit.yield";
     double charge = made.process().charge().mass().grams();
-    return written.map(figure -> Range.of(figure, own))
+    return written
+        .map(figure -> Range.of(figure, own))
         .map(range -> limit(
             "yield",
             range,
@@ -205,8 +202,7 @@ final class MassLimits {
 
   private static Phrase share(Optional<Double> percent, double charge, String own) {
     double grams = charge * percent.orElse(0.0) / 100;
-    return Phrase.value(
-        SheetFigure.exact(own, SheetUnit.GRAM, grams, grams < 10 ? 1 : 0));
+    return Phrase.value(SheetFigure.exact(own, SheetUnit.GRAM, grams, grams < 10 ? 1 : 0));
   }
 
   /** Solids that a step checks; still in the pan, so they can be mended. */
@@ -214,8 +210,8 @@ final class MassLimits {
     String own = id + ".limit.solids";
     return limit(
         "solids",
-        Range.of(written, own).orElseGet(
-            () -> new Range(Optional.empty(), Optional.empty(), Optional.empty())),
+        Range.of(written, own)
+            .orElseGet(() -> new Range(Optional.empty(), Optional.empty(), Optional.empty())),
         Phrase.words("limits.with.refractometer"),
         List.of(CookLimits.point(mass, -0.01, own + ".under", "limits.solids.below")),
         List.of(CookLimits.point(mass, 0.01, own + ".over", "limits.solids.above")));
@@ -223,9 +219,7 @@ final class MassLimits {
 
   /** A dose of acid without a figure of how the mass buffers would be a guess. */
   Limit acidity(SheetFigure written, List<Phrase> acids) {
-    Phrase what = acids.isEmpty()
-        ? Phrase.words("limits.acid.any")
-        : new Phrase.Listing(acids);
+    Phrase what = acids.isEmpty() ? Phrase.words("limits.acid.any") : new Phrase.Listing(acids);
     List<Phrase> told = List.of(
         Phrase.sentence("limits.acid.hold"),
         Phrase.sentence("limits.acid.not-computed"),
@@ -245,6 +239,7 @@ final class MassLimits {
         Range.of(written, own).withTarget(expected),
         Phrase.words("limits.with.activity"),
         List.of(Phrase.sentence("limits.activity.below")),
-        List.of(Phrase.sentence("limits.activity.above"), Phrase.sentence("limits.activity.model")));
+        List.of(
+            Phrase.sentence("limits.activity.above"), Phrase.sentence("limits.activity.model")));
   }
 }

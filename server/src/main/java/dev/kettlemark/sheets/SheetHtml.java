@@ -229,8 +229,7 @@ public final class SheetHtml {
       Element text = Element.of("span").addAll(runs(one.text()));
       Element sign =
           CautionSign.of(one.word()).orElseGet(() -> Element.of("span").with("class", "sign"));
-      list.add(
-          isBefore ? Element.of("li").add(sign, text) : Element.of("li").add(text, sign));
+      list.add(isBefore ? Element.of("li").add(sign, text) : Element.of("li").add(text, sign));
     }
     return list;
   }
@@ -323,8 +322,8 @@ public final class SheetHtml {
       figure.add(Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))));
     }
     return figure.add(Element.of("div")
-                .with("lang", "en")
-                .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
+        .with("lang", "en")
+        .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
   }
 
   private List<Element> runs(Phrase phrase) {

@@ -101,7 +101,10 @@ public final class SheetMarkdown {
       List<String> cells = new ArrayList<>();
       row.cells().forEach(cell -> {
         String text = shown(cell);
-        cells.add(row.rank() == Row.Rank.PLAIN || row.rank() == Row.Rank.ACROSS || text.isEmpty() ? text : "**" + text + "**");
+        cells.add(
+            row.rank() == Row.Rank.PLAIN || row.rank() == Row.Rank.ACROSS || text.isEmpty()
+                ? text
+                : "**" + text + "**");
       });
       while (cells.size() < grid.columns().size()) {
         cells.add("");

@@ -27,7 +27,8 @@ final class StorageProof {
   private StorageProof(Shown shown, Optional<Statement> shelf) {
     this.shown = shown;
     this.shelf = shelf;
-    this.kept = shown.made().stream().flatMap(made -> kept(shown, made).stream()).toList();
+    this.kept =
+        shown.made().stream().flatMap(made -> kept(shown, made).stream()).toList();
   }
 
   /**
@@ -74,8 +75,7 @@ final class StorageProof {
     if (longest.isEmpty()) {
       return time.map(told -> Phrase.sentence("keeping.how.no-evidence", told));
     }
-    boolean isBeyond =
-        stated.highInBase().doubleValue() > longest.get().seconds() * (1 + 1e-9);
+    boolean isBeyond = stated.highInBase().doubleValue() > longest.get().seconds() * (1 + 1e-9);
     Optional<Phrase> most = time(longest.get());
     return time.flatMap(told -> most.map(
         held -> Phrase.sentence(isBeyond ? "keeping.beyond" : "keeping.covered", told, held)));
@@ -123,16 +123,18 @@ final class StorageProof {
 
   private static Optional<Phrase> reading(KeptBatch batch, TrialQuantity quantity, String key) {
     String id = id(batch) + "." + quantity.word();
-    return batch.last(quantity).flatMap(reading -> figure(id, written(reading)).map(value -> {
-      Phrase after = reading
-          .measurement()
-          .line()
-          .figure(Connective.AT, Unit.Dimension.TIME)
-          .flatMap(time -> figure(id + ".at", time.value()))
-          .map(time -> Phrase.words("keeping.measured.after", time))
-          .orElseGet(Phrase::nothing);
-      return Phrase.together(Phrase.words(key), value, after);
-    }));
+    return batch
+        .last(quantity)
+        .flatMap(reading -> figure(id, written(reading)).map(value -> {
+          Phrase after = reading
+              .measurement()
+              .line()
+              .figure(Connective.AT, Unit.Dimension.TIME)
+              .flatMap(time -> figure(id + ".at", time.value()))
+              .map(time -> Phrase.words("keeping.measured.after", time))
+              .orElseGet(Phrase::nothing);
+          return Phrase.together(Phrase.words(key), value, after);
+        }));
   }
 
   private static Quantity written(TrialReading reading) {
@@ -145,8 +147,8 @@ final class StorageProof {
         .line()
         .figure(word, dimension)
         .flatMap(figure -> figure(id(batch) + "." + kind, figure.value()))
-        .map(value -> Phrase.words(
-            "clause." + word.name().toLowerCase(Locale.ROOT) + "." + kind, value));
+        .map(value ->
+            Phrase.words("clause." + word.name().toLowerCase(Locale.ROOT) + "." + kind, value));
   }
 
   /** Whether the stated shelf life allows more heat than the batch was kept at. */
@@ -155,7 +157,10 @@ final class StorageProof {
         .flatMap(line -> line.figure(Connective.AT, Unit.Dimension.TEMPERATURE))
         .map(figure -> figure.value().highInBase().doubleValue());
     Optional<Double> had = batch.at().map(figure -> figure.highInBase().doubleValue());
-    return allowed.flatMap(most -> had.map(most::compareTo)).filter(order -> order > 0).isPresent();
+    return allowed
+        .flatMap(most -> had.map(most::compareTo))
+        .filter(order -> order > 0)
+        .isPresent();
   }
 
   private static Optional<Phrase> time(KeptBatch batch) {

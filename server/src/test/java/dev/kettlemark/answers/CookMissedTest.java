@@ -70,8 +70,8 @@ class CookMissedTest {
             Composition.of(Component.SUCROSE), Temperature.ofCelsius(read), Kitchen.SEA_LEVEL)
         .orElse(Ratio.ZERO);
     double before = 1000 * held.fraction() / held.complement().fraction();
-    double water = before
-        + known(cook.missing(Temperature.ofCelsius(read), NONE)).best().grams();
+    double water =
+        before + known(cook.missing(Temperature.ofCelsius(read), NONE)).best().grams();
     Composition mended = Composition.of(Component.SUCROSE)
         .withWaterFraction(Ratio.ofFraction(water / (1000 + water)));
     double boils = SyrupBoiling.boilingPoint(mended, Kitchen.SEA_LEVEL)
@@ -103,7 +103,8 @@ class CookMissedTest {
         Kitchen.SEA_LEVEL,
         Temperature.ofCelsius(140));
     double most = known(dry.excess(Temperature.ofCelsius(112), NONE)).best().grams();
-    double atTarget = known(sucrose(140).excess(Temperature.ofCelsius(112), NONE)).best().grams();
+    double atTarget =
+        known(sucrose(140).excess(Temperature.ofCelsius(112), NONE)).best().grams();
     assertTrue(most < 80 && most < atTarget, most + " of " + atTarget);
   }
 

@@ -61,8 +61,8 @@ class CautionSignTest {
         assertEquals("true", ((Element) drawings.item(0)).getAttribute("aria-hidden"));
         assertFalse(((Element) drawings.item(0)).hasAttribute("role"));
         Node first = point.getFirstChild();
-        boolean isSign = first instanceof Element element
-            && element.getAttribute("class").equals("sign");
+        boolean isSign =
+            first instanceof Element element && element.getAttribute("class").equals("sign");
         assertEquals(isFirst, isSign);
       }
     }

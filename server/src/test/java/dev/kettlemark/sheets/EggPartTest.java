@@ -32,8 +32,9 @@ class EggPartTest {
 
   private static Map<String, Double> figures(SheetContent sheet) {
     Map<String, Double> figures = new TreeMap<>();
-    sheet.figures().forEach(figure ->
-        figure.reach().ifKnown(reach -> figures.put(figure.id(), reach.best())));
+    sheet
+        .figures()
+        .forEach(figure -> figure.reach().ifKnown(reach -> figures.put(figure.id(), reach.best())));
     return figures;
   }
 
@@ -51,7 +52,13 @@ class EggPartTest {
 
   /** What is made with egg, and what has no foam, has nothing to compare. */
   @ParameterizedTest
-  @CsvSource({"heather-nougat", "egg-honey-nougat", "italian-meringue", "caramel-dome", "orchard-bar"})
+  @CsvSource({
+    "heather-nougat",
+    "egg-honey-nougat",
+    "italian-meringue",
+    "caramel-dome",
+    "orchard-bar"
+  })
   void isAbsentWhereItMeansNothing(String name) {
     assertTrue(home(SAMPLES, name, "en-GB").part(Part.Kind.EGG).isEmpty());
   }
@@ -68,7 +75,8 @@ class EggPartTest {
         0.95 * protein(SAMPLES, "potato-whip-protein"),
         figures.getOrDefault("heather-nougat-plant.whipping-protein", 0.0),
         1e-9);
-    // 0.12 parts of powder with 0.88 of water are one of fresh white: egg board sheet, as the pantry cites it.
+    // 0.12 parts of powder with 0.88 of water are one of fresh white: egg board sheet, as the
+    // pantry cites it.
     assertEquals(1.05 / 0.12, figures.getOrDefault("heather-nougat.as-egg-white", 0.0), 1e-9);
     assertFalse(figures.containsKey("heather-nougat-plant.as-egg-white"));
     // 3 min and 6 min of `whip … for`; the foam itself ends by its look.

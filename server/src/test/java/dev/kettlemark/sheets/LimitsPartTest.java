@@ -44,8 +44,9 @@ class LimitsPartTest {
 
   private static Map<String, Double> figures(SheetContent sheet) {
     Map<String, Double> figures = new TreeMap<>();
-    sheet.figures().forEach(figure ->
-        figure.reach().ifKnown(reach -> figures.put(figure.id(), reach.best())));
+    sheet
+        .figures()
+        .forEach(figure -> figure.reach().ifKnown(reach -> figures.put(figure.id(), reach.best())));
     return figures;
   }
 
@@ -197,7 +198,8 @@ class LimitsPartTest {
     SheetContent sheet =
         SheetBench.sheet(high, SheetBench.request("candy", SheetReader.PRODUCTION, "en-GB"));
     double target = figure(sheet, "candy.pan.2.limit.target");
-    // Water boils some 6.7 °C lower at 2000 m: ICAO standard atmosphere and steam tables, from memory.
+    // Water boils some 6.7 °C lower at 2000 m: ICAO standard atmosphere and steam tables, from
+    // memory.
     assertEquals(130 - 7, target, 1.5);
     assertTrue(figure(sheet, "candy.pan.2.limit.lower") < target);
     assertTrue(figure(sheet, "candy.pan.2.limit.over.0") > 0);

@@ -34,8 +34,8 @@ class StorageProofTest {
       """;
 
   private static String keeping(String trials, String name, SheetReader reader, String tag) {
-    String all = SheetMarkdown.of(SheetBench.sheet(
-        SheetBench.of(KITCHEN + trials), SheetBench.request(name, reader, tag)));
+    String all = SheetMarkdown.of(
+        SheetBench.sheet(SheetBench.of(KITCHEN + trials), SheetBench.request(name, reader, tag)));
     int start = all.indexOf("## " + heading(tag));
     return all.substring(start, all.indexOf("\n## ", start + 3));
   }
@@ -121,8 +121,8 @@ class StorageProofTest {
   /** A formula has no shelf life of its own; a batch that was kept is told all the same. */
   @Test
   void isToldOfAFormulaToo() {
-    String told = keeping(
-        trial("2026-04-01", "  kept 30 days\n"), "toffee", SheetReader.PRODUCTION, "en-GB");
+    String told =
+        keeping(trial("2026-04-01", "  kept 30 days\n"), "toffee", SheetReader.PRODUCTION, "en-GB");
     assertTrue(told.contains("Shelf life: not established"), told);
     assertTrue(told.contains("was kept 30\u202fdays (where, nobody has said)"), told);
     assertTrue(told.contains("the author has stated none"), told);
