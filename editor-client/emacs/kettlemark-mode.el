@@ -50,13 +50,14 @@
     "altitude" "author" "basis" "batch" "bloom" "bowl" "caution" "centre"
     "change" "changed" "claim" "coagulates" "coat" "code" "contains"
     "currency" "density" "disperses" "drop" "expect" "filling" "form"
-    "frame" "gels-with" "gluten" "hydrates" "label" "language" "layer"
-    "loss" "lot" "make" "makes" "market" "may-contain" "measured" "melts"
-    "mould" "names" "needs" "note" "pack" "pan" "percent" "photo" "price"
-    "replace" "reversible" "reviewed" "role" "room" "scale" "scored" "sets"
-    "shelf" "show" "spare" "stands-in-for" "status" "suits" "supplier"
-    "tempers" "texture" "thermometer" "threshold" "title" "tolerates"
-    "tool" "traits" "use" "verdict" "version" "wafer" "withdraw"))
+    "frame" "gels-with" "gluten" "hydrates" "kept" "label" "language"
+    "layer" "loss" "lot" "make" "makes" "market" "may-contain" "measured"
+    "melts" "mould" "names" "needs" "note" "pack" "pan" "percent" "photo"
+    "price" "replace" "reversible" "reviewed" "role" "room" "scale"
+    "scored" "sets" "shelf" "show" "spare" "stands-in-for" "status" "suits"
+    "supplier" "tempers" "texture" "thermometer" "threshold" "title"
+    "tolerates" "tool" "traits" "use" "verdict" "version" "wafer"
+    "withdraw"))
 (defconst kettlemark-states
   '("bloomed" "caramel" "clear" "cool" "dissolved" "dry" "firm-ball"
     "firm-peak" "foam" "gelled" "hard-ball" "hard-crack" "hydrated"

@@ -88,7 +88,8 @@ public final class CookPlaces {
         : Outcome.known(Composition.mix(portions));
   }
 
-  private static boolean cooks(Statement step) {
+  /** Whether a step boils water off up to a temperature. */
+  public static boolean cooks(Statement step) {
     Verb.Effect effect = Verb.of(step.word().value()).map(Verb::effect).orElse(Verb.Effect.NONE);
     return effect == Verb.Effect.COOK
         || (effect == Verb.Effect.BOIL

@@ -9,6 +9,7 @@ import dev.kettlemark.sheets.Block;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
 import dev.kettlemark.sheets.Leaf;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.Phrase;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Reach;
@@ -133,7 +134,7 @@ public final class ComparisonPage {
           weight(both.first(), exchange.first()),
           dose(exchange.second(), doses.second()),
           weight(both.second(), exchange.second()),
-          Told.difference(doses)));
+          doses.told()));
     }
     return new Leaf.Section(
         "amounts",
@@ -184,7 +185,7 @@ public final class ComparisonPage {
               of.phrase(),
               value(exchange.first(), pair.first()),
               value(exchange.second(), pair.second()),
-              Told.difference(pair)));
+              pair.told()));
         }
       }
     }
@@ -211,8 +212,7 @@ public final class ComparisonPage {
     List<Row> rows = new ArrayList<>();
     for (Pair pair : both.figures()) {
       if (pair.isKnown()) {
-        rows.add(Row.of(
-            Told.name(pair), known(pair.first()), known(pair.second()), Told.difference(pair)));
+        rows.add(Row.of(Told.name(pair), known(pair.first()), known(pair.second()), pair.told()));
       }
       if (pair.word().equals("glass-transition")) {
         rows.add(Row.of(

@@ -1,6 +1,7 @@
 package dev.kettlemark.cards;
 
 import dev.kettlemark.analysis.MassFigures;
+import dev.kettlemark.answers.AgentPower;
 import dev.kettlemark.labelling.Market;
 import dev.kettlemark.labelling.Nutrition;
 import dev.kettlemark.quantity.Band;
@@ -44,13 +45,13 @@ final class Figures {
   }
 
   private void agents() {
-    ActivePower power = new ActivePower(side);
-    if (power.has(Function.WHIPPING)) {
+    AgentPower power = new AgentPower(side.snapshot(), side.formula());
+    if (power.has(AgentPower.WHIPPING)) {
       practice("whipping-protein", power.whippingProtein());
-      practice("as-egg-white", power.as(ActivePower.WHITE, Function.WHIPPING));
+      practice("as-egg-white", power.as(AgentPower.WHITE, AgentPower.WHIPPING));
     }
-    if (power.has(Function.GELLING)) {
-      practice("as-gelatine", power.as(ActivePower.GELATINE, Function.GELLING));
+    if (power.has(AgentPower.GELLING)) {
+      practice("as-gelatine", power.as(AgentPower.GELATINE, AgentPower.GELLING));
     }
   }
 

@@ -1,6 +1,8 @@
 package dev.kettlemark.cards;
 
 import dev.kettlemark.cards.Judgement.Status;
+import dev.kettlemark.sheets.Difference;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.Phrase;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Spread;

@@ -3,6 +3,7 @@ package dev.kettlemark.cards;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetUnit;
 import java.util.ArrayList;

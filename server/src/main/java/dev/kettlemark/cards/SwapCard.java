@@ -5,7 +5,9 @@ import dev.kettlemark.library.Lookup;
 import dev.kettlemark.sheets.Block;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
+import dev.kettlemark.sheets.Difference;
 import dev.kettlemark.sheets.Leaf;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.Phrase;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,10 +75,7 @@ public final class SwapCard {
 
   private static Row row(Phrase name, Pair pair) {
     return Row.of(
-        name,
-        ComparisonPage.known(pair.first()),
-        ComparisonPage.known(pair.second()),
-        Told.difference(pair));
+        name, ComparisonPage.known(pair.first()), ComparisonPage.known(pair.second()), pair.told());
   }
 
   private Leaf.Section minded() {

@@ -1,19 +1,15 @@
 package dev.kettlemark.cards;
 
-import dev.kettlemark.cards.Difference.Kind;
 import dev.kettlemark.model.Trial;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.Phrase;
 import dev.kettlemark.sheets.SheetFigure;
-import dev.kettlemark.sheets.SheetFigure.Basis;
-import dev.kettlemark.sheets.SheetFigure.Reach;
-import dev.kettlemark.sheets.SheetFigure.Spread;
 import dev.kettlemark.sheets.SheetUnit;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What is said of pairs, exchanges and differences. */
@@ -28,36 +24,11 @@ final class Told {
         name(pair),
         Phrase.value(pair.first()),
         Phrase.value(pair.second()),
-        difference(pair));
+        pair.told());
   }
 
   static Phrase name(Pair pair) {
     return Phrase.words("compare.figure." + pair.word());
-  }
-
-  /** The difference by itself. */
-  static Phrase difference(Pair pair) {
-    Difference difference = pair.difference();
-    String key = "difference." + difference.kind().name().toLowerCase(Locale.ROOT);
-    return difference.kind() == Kind.OPEN && difference.by() < 0
-        ? Phrase.words("difference.open.less", Phrase.value(by(pair, difference)))
-        : Phrase.words(key, Phrase.value(by(pair, difference)));
-  }
-
-  /** How far the two are apart, without a sign. */
-  private static SheetFigure by(Pair pair, Difference difference) {
-    SheetUnit unit = switch (pair.first().unit()) {
-      case PERCENT -> SheetUnit.POINT;
-      case CELSIUS -> SheetUnit.DEGREE;
-      default -> pair.first().unit();
-    };
-    return new SheetFigure(
-        "difference." + pair.word(),
-        unit,
-        Outcome.known(Reach.of(Math.abs(difference.by()))),
-        Spread.NONE,
-        Math.max(pair.first().decimals(), pair.second().decimals()),
-        Basis.EXACT);
   }
 
   /** The shares of the charge of an exchange, of nothing where one side has none. */
@@ -85,7 +56,7 @@ final class Told {
         material(both, exchange),
         Phrase.value(doses.first()),
         Phrase.value(doses.second()),
-        difference(doses));
+        doses.told());
   }
 
   /** The material, or what stands for it in the second. */

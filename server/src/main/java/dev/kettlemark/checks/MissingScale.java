@@ -61,9 +61,9 @@ public final class MissingScale implements Rule {
   private static final Set<Verb> TO_A_TEMPERATURE =
       EnumSet.of(Verb.BOIL, Verb.COOK, Verb.WARM, Verb.COOL, Verb.TEMPER);
 
-  /** Facts of a house, an ingredient or a product that speak of temperatures. */
-  private static final Set<String> FACTS =
-      Set.of("room", "hydrates", "activates", "coagulates", "sets", "melts", "tempers", "shelf");
+  /** Facts of a house, an ingredient, a product or a trial that speak of temperatures. */
+  private static final Set<String> FACTS = Set.of(
+      "room", "hydrates", "activates", "coagulates", "sets", "melts", "tempers", "shelf", "kept");
 
   private static final Set<Connective> PLACES =
       EnumSet.of(Connective.AT, Connective.ABOVE, Connective.BELOW);

@@ -2,15 +2,15 @@ package dev.kettlemark.cli;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import dev.kettlemark.cards.Difference;
 import dev.kettlemark.cards.Exchange;
 import dev.kettlemark.cards.Judgement;
 import dev.kettlemark.cards.LabelWord;
-import dev.kettlemark.cards.Pair;
 import dev.kettlemark.cards.Side;
 import dev.kettlemark.cards.SideBySide;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.sheets.Difference;
 import dev.kettlemark.sheets.Leaf;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Reach;
 import java.util.Locale;

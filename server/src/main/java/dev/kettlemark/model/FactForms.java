@@ -186,6 +186,10 @@ public final class FactForms {
           "scored",
           "`7 of 10 WHAT [by 4]`",
           "a judgement by people, of how many, and what of; `by 4` says how many tasted"),
+      new Form(
+          "kept",
+          "`12 weeks at 16-18 °C below 55 %RH \"still chewy\"`",
+          "how long the batch was stored and was still good, and where; sheets tell it beside the shelf life"),
       new Form("verdict", "quotes", "what to do next"),
       new Form("photo", "quotes", "where the picture is"),
       new Form("note", "quotes", "anything"));

@@ -13,6 +13,9 @@ import java.util.Optional;
 /** The pictures of a formula. */
 public final class Pictures {
 
+  /** 110 mm at 96 pixels to the inch: two rows, so that what does not fit leaves no page half empty. */
+  private static final double PART = 420;
+
   private Pictures() {}
 
   /** Draws the formula or variant of an entry; empty for other sections. */
@@ -29,6 +32,17 @@ public final class Pictures {
       case TIME -> TimePicture.of(computed);
       case SHARES -> SharePicture.of(computed);
     };
+  }
+
+  /**
+   * The same for a page of paper: a picture of heat and time is taken apart between its rows, so that its
+   * letters need not shrink.
+   */
+  public static List<Picture> onPaper(
+      ComputedFormula computed, List<ComputedProduct> products, PictureKind kind) {
+    return kind == PictureKind.TIME
+        ? TimePicture.within(computed, PART)
+        : List.of(of(computed, products, kind));
   }
 
   /** The products that a formula goes into, in order of their names. */

@@ -37,7 +37,7 @@ record TimeColumn(
     Optional<Band<Temperature>> after,
     boolean boils) {
 
-  private static final double NARROWEST = 124;
+  private static final double NARROWEST = 120;
   private static final double PER_DOUBLING = 10;
   private static final double WIDEST = 220;
   private static final double A_MINUTE = 60;

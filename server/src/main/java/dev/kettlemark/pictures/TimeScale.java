@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  */
 record TimeScale(int low, int high, int step) {
 
-  private static final double HEIGHT = 110;
+  private static final double HEIGHT = 84;
   private static final int STEP = 20;
   private static final int WIDE_STEP = 40;
   private static final int ROOM = 20;

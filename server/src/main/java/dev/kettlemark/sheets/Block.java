@@ -43,6 +43,33 @@ public sealed interface Block {
   }
 
   /**
+   * What may hurt somebody.
+   *
+   * @param signs whether each has its drawing, and on which side of its text
+   */
+  record Cautions(List<Caution> cautions, Signs signs) implements Block {
+
+    /** Where a drawing stands; the text is the information, with or without it. */
+    enum Signs {
+      NONE,
+      BEFORE,
+      BEHIND
+    }
+
+    public Cautions {
+      cautions = List.copyOf(cautions);
+    }
+
+    @Override
+    public Stream<SheetFigure> figures() {
+      return cautions.stream().map(Caution::text).flatMap(Phrase::figures);
+    }
+  }
+
+  /** A caution by the word of the language, and what it says. */
+  record Caution(String word, Phrase text) {}
+
+  /**
    * A heading inside a part.
    *
    * @param mark the stage that it opens, where it does
@@ -153,7 +180,8 @@ public sealed interface Block {
   }
 
   /**
-   * A row: one phrase for each column; a group has one phrase for all.
+   * A row: one phrase for each column; a group has one phrase for all, and one that goes across has a word
+   * and one phrase for all other columns.
    *
    * @param mark the line or stage of the text that it tells, where it tells one
    */
@@ -163,6 +191,7 @@ public sealed interface Block {
     public enum Rank {
       PLAIN,
       GROUP,
+      ACROSS,
       TOTAL
     }
 
@@ -187,13 +216,21 @@ public sealed interface Block {
       return new Row(List.of(heading), Rank.GROUP, Optional.of(mark));
     }
 
+    static Row across(Phrase word, Phrase told) {
+      return new Row(List.of(word, told), Rank.ACROSS, Optional.empty());
+    }
+
     static Row total(Phrase... cells) {
       return new Row(List.of(cells), Rank.TOTAL, Optional.empty());
     }
   }
 
-  /** A picture, which tells no figure that the rest of the sheet does not. */
-  record Drawing(PictureKind kind, Picture picture) implements Block {
+  /**
+   * A picture, which tells no figure that the rest of the sheet does not.
+   *
+   * @param isGoingOn whether it belongs to the picture before it
+   */
+  record Drawing(PictureKind kind, Picture picture, boolean isGoingOn) implements Block {
     @Override
     public Stream<SheetFigure> figures() {
       return Stream.empty();

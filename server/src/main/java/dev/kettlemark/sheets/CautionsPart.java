@@ -30,11 +30,26 @@ final class CautionsPart implements SheetPart {
                 || label.markets().contains(need.market().get()))
             .map(CautionNeed::caution)
             .forEach(words::add));
-    List<Phrase> cautions = new ArrayList<>();
-    words.forEach(word -> cautions.add(new Phrase.Words("caution." + word, List.of())));
+    List<Block.Caution> cautions = new ArrayList<>();
+    words.forEach(word -> cautions.add(caution(word)));
     if (shown.reader() == SheetReader.PRODUCTION && !cautions.isEmpty()) {
-      cautions.add(Phrase.words("caution.protection"));
+      cautions.add(caution("protection"));
     }
-    return cautions.isEmpty() ? List.of() : List.of(new Block.Points(cautions));
+    return cautions.isEmpty()
+        ? List.of()
+        : List.of(new Block.Cautions(cautions, signs(shown.reader())));
+  }
+
+  private static Block.Caution caution(String word) {
+    return new Block.Caution(word, Phrase.words("caution." + word));
+  }
+
+  /** In a kitchen the drawing is found first; at home it follows the text; a line has a list of hazards. */
+  private static Block.Cautions.Signs signs(SheetReader reader) {
+    return switch (reader) {
+      case CHEF -> Block.Cautions.Signs.BEFORE;
+      case HOME -> Block.Cautions.Signs.BEHIND;
+      case PRODUCTION, BENCH -> Block.Cautions.Signs.NONE;
+    };
   }
 }

@@ -194,7 +194,7 @@ final class FigureText {
     Reach shown =
         isLarge ? new Reach(reach.low() / 1000, reach.best() / 1000, reach.high() / 1000) : reach;
     boolean isWhole = Math.abs(shown.best() - Math.rint(shown.best())) < 1e-9;
-    int decimals = isWhole ? 0 : isLarge ? 1 : figure.decimals();
+    int decimals = isWhole ? 0 : isLarge ? Math.max(1, figure.decimals()) : figure.decimals();
     return spread(figure, shown, decimals) + THIN + (isLarge ? "L" : "mL");
   }
 

@@ -106,7 +106,7 @@ final class FiguresPart implements SheetPart {
   }
 
   /** What the formula itself expects of that figure. */
-  private static Optional<SheetFigure> wanted(Made made, String word) {
+  static Optional<SheetFigure> wanted(Made made, String word) {
     return made.formula()
         .formula()
         .facts()

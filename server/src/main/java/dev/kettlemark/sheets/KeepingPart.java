@@ -44,7 +44,7 @@ final class KeepingPart implements SheetPart {
           made.title(),
           Phrase.value(FiguresPart.activity(made.name(), made.figures()))));
     }
-    lines.add(Phrase.sentence(shelf.isPresent() ? "keeping.how" : "keeping.how.none"));
+    lines.addAll(StorageProof.of(shown, shelf));
     if (shown.reader() != SheetReader.HOME) {
       lines.add(Phrase.sentence("keeping.laboratory"));
     }

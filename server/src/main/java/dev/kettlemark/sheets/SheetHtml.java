@@ -202,6 +202,9 @@ public final class SheetHtml {
       points.points().forEach(point -> list.add(Element.of("li").addAll(runs(point))));
       return list;
     }
+    if (block instanceof Block.Cautions cautions) {
+      return cautions(cautions);
+    }
     if (block instanceof Block.Heading heading) {
       return marked(Element.of("h3"), heading.mark()).addAll(runs(heading.phrase()));
     }
@@ -212,6 +215,23 @@ public final class SheetHtml {
       return terms(terms);
     }
     return block instanceof Block.Grid grid ? table(grid) : picture((Block.Drawing) block);
+  }
+
+  private Element cautions(Block.Cautions block) {
+    Element list = Element.of("ul");
+    if (block.signs() == Block.Cautions.Signs.NONE) {
+      block.cautions().forEach(one -> list.add(Element.of("li").addAll(runs(one.text()))));
+      return list;
+    }
+    boolean isBefore = block.signs() == Block.Cautions.Signs.BEFORE;
+    list.with("class", isBefore ? "signs" : "signs behind");
+    for (Block.Caution one : block.cautions()) {
+      Element text = Element.of("span").addAll(runs(one.text()));
+      Element sign =
+          CautionSign.of(one.word()).orElseGet(() -> Element.of("span").with("class", "sign"));
+      list.add(isBefore ? Element.of("li").add(sign, text) : Element.of("li").add(text, sign));
+    }
+    return list;
   }
 
   private Element steps(Block.Steps steps) {
@@ -266,6 +286,14 @@ public final class SheetHtml {
               .with("colspan", Integer.toString(grid.columns().size()))
               .addAll(runs(row.cells().get(0))));
     }
+    if (row.rank() == Row.Rank.ACROSS) {
+      return line.with("class", "across")
+          .add(
+              Element.of("th").with("scope", "row").addAll(runs(row.cells().get(0))),
+              Element.of("td")
+                  .with("colspan", Integer.toString(grid.columns().size() - 1))
+                  .addAll(runs(row.cells().get(1))));
+    }
     if (row.rank() == Row.Rank.TOTAL) {
       line.with("class", "total");
     }
@@ -289,13 +317,13 @@ public final class SheetHtml {
   /** Pictures speak English, whatever the language of the sheet. */
   private Element picture(Block.Drawing drawing) {
     String word = drawing.kind().word();
-    return Element.of("figure")
-        .with("class", "picture " + word)
-        .add(
-            Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))),
-            Element.of("div")
-                .with("lang", "en")
-                .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
+    Element figure = Element.of("figure").with("class", "picture " + word);
+    if (!drawing.isGoingOn()) {
+      figure.add(Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))));
+    }
+    return figure.add(Element.of("div")
+        .with("lang", "en")
+        .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
   }
 
   private List<Element> runs(Phrase phrase) {

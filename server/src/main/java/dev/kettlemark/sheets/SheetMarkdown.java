@@ -56,6 +56,10 @@ public final class SheetMarkdown {
       lines.lines().forEach(line -> out.append(shown(line)).append("\n"));
     } else if (block instanceof Block.Points points) {
       points.points().forEach(point -> out.append("- ").append(shown(point)).append("\n"));
+    } else if (block instanceof Block.Cautions cautions) {
+      cautions
+          .cautions()
+          .forEach(one -> out.append("- ").append(shown(one.text())).append("\n"));
     } else if (block instanceof Block.Heading heading) {
       out.append("### ").append(shown(heading.phrase())).append("\n");
     } else if (block instanceof Block.Steps steps) {
@@ -97,7 +101,10 @@ public final class SheetMarkdown {
       List<String> cells = new ArrayList<>();
       row.cells().forEach(cell -> {
         String text = shown(cell);
-        cells.add(row.rank() == Row.Rank.PLAIN || text.isEmpty() ? text : "**" + text + "**");
+        cells.add(
+            row.rank() == Row.Rank.PLAIN || row.rank() == Row.Rank.ACROSS || text.isEmpty()
+                ? text
+                : "**" + text + "**");
       });
       while (cells.size() < grid.columns().size()) {
         cells.add("");

@@ -12,6 +12,8 @@ import dev.kettlemark.scaling.ComputedProduct;
 import dev.kettlemark.sheets.Shown.Made;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hipparchus.fraction.BigFraction;
 
 /** The pictures of a sheet, drawn of the very batch that its figures speak of. */
@@ -22,7 +24,7 @@ final class SheetPictures {
   /** One picture for each formula that is made; none for readers who do without. */
   static List<Block> of(Shown shown, PictureKind kind) {
     return isWanted(shown, kind)
-        ? shown.made().stream().map(made -> drawn(shown, made, kind)).toList()
+        ? shown.made().stream().flatMap(made -> drawn(shown, made, kind)).toList()
         : List.of();
   }
 
@@ -41,7 +43,7 @@ final class SheetPictures {
         && shown.made().stream().anyMatch(made -> TimePart.whisk(made).isPresent());
   }
 
-  private static Block drawn(Shown shown, Made made, PictureKind kind) {
+  private static Stream<Block> drawn(Shown shown, Made made, PictureKind kind) {
     BigFraction batch = made.scaling().batch();
     Optional<Picture> shared = kind == PictureKind.FLOW && shown.product().isEmpty()
         ? shown
@@ -50,8 +52,11 @@ final class SheetPictures {
             .flatMap(entry -> shown.snapshot().result(new Flow(batch), entry))
         : Optional.empty();
     List<ComputedProduct> products = shown.product().stream().toList();
-    return new Block.Drawing(
-        kind, shared.orElseGet(() -> Pictures.of(made.formula().charged(batch), products, kind)));
+    List<Picture> parts = shared
+        .map(List::of)
+        .orElseGet(() -> Pictures.onPaper(made.formula().charged(batch), products, kind));
+    return IntStream.range(0, parts.size())
+        .mapToObj(i -> new Block.Drawing(kind, parts.get(i), i > 0));
   }
 
   /** The flow of a batch, which is dear to lay out and the same for all readers. */

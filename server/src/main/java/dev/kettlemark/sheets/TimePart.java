@@ -64,8 +64,11 @@ final class TimePart implements SheetPart {
 
   private static List<Phrase> lines(Shown shown, double active, double passive) {
     List<Phrase> lines = new ArrayList<>();
-    lines.add(Phrase.sentence(
-        "time.stated", seconds("time.active", active), seconds("time.passive", passive)));
+    Phrase waiting = seconds("time.passive", passive);
+    lines.add(
+        active > 0
+            ? Phrase.sentence("time.stated", seconds("time.active", active), waiting)
+            : Phrase.sentence("time.stated.waiting", waiting));
     if (passive >= OVERNIGHT && shown.reader() != SheetReader.PRODUCTION) {
       lines.add(Phrase.sentence("time.overnight"));
     }

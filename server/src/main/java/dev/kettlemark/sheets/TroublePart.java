@@ -40,7 +40,7 @@ final class TroublePart implements SheetPart {
 
   @Override
   public List<Block> of(Shown shown) {
-    if (shown.reader() == SheetReader.BENCH) {
+    if (!shown.isFor(SheetReader.CHEF, SheetReader.HOME)) {
       return List.of();
     }
     List<Row> rows = new ArrayList<>();

@@ -109,15 +109,18 @@ class SheetHtmlTest {
     NodeList figures = page.getElementsByTagName("figure");
     for (int i = 0; i < figures.getLength(); i++) {
       Element figure = (Element) figures.item(i);
-      shown.add(figure.getAttribute("class").replace("picture ", ""));
+      String kind = figure.getAttribute("class").replace("picture ", "");
+      boolean isGoingOn = shown.contains(kind);
+      if (!isGoingOn) {
+        shown.add(kind);
+      }
       Element svg = (Element) figure.getElementsByTagName("svg").item(0);
       assertEquals("img", svg.getAttribute("role"));
       for (String name : svg.getAttribute("aria-labelledby").split(" ")) {
         assertTrue(ids(page).contains(name), name);
       }
-      assertTrue(
-          svg.getElementsByTagName("desc").item(0).getTextContent().contains("foam"),
-          "what it shows is also said");
+      String said = svg.getElementsByTagName("desc").item(0).getTextContent();
+      assertTrue(isGoingOn ? !said.isBlank() : said.contains("foam"), "it is also said");
     }
     assertEquals(kinds, String.join(" ", shown));
   }

@@ -1,6 +1,5 @@
-package dev.kettlemark.cards;
+package dev.kettlemark.sheets;
 
-import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Reach;
 
 /**

@@ -1,13 +1,11 @@
-package dev.kettlemark.cards;
+package dev.kettlemark.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.kettlemark.cards.Difference.Kind;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
-import dev.kettlemark.sheets.SheetFigure;
+import dev.kettlemark.sheets.Difference.Kind;
 import dev.kettlemark.sheets.SheetFigure.Reach;
-import dev.kettlemark.sheets.SheetUnit;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
