@@ -268,7 +268,7 @@ public final class ComparisonPage {
                     : List.of(
                         Phrase.words("bite." + band.low().word()),
                         Phrase.words("bite." + band.high().word()))),
-            unknown -> new Phrase.English(unknown.because().replace("`", "")));
+            unknown -> Phrase.told(unknown.why()));
   }
 
   private Leaf.Section label(LabelWord.Kind kind, String word) {

@@ -93,7 +93,7 @@ public record IngredientUse(
     return ingredient
         .map(Ingredient::composition)
         .orElseGet(() ->
-            Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `" + name + "`"));
+            Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `%s`", name));
   }
 
   /** Whether it is water and nothing else that counts. */

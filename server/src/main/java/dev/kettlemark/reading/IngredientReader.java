@@ -89,8 +89,7 @@ final class IngredientReader {
     List<Statement> lines = facts.all("contains").toList();
     if (lines.isEmpty()) {
       return Outcome.unknown(
-          Reason.MISSING_COMPOSITION,
-          "`" + heading.name().value() + "` does not say what it contains");
+          Reason.MISSING_COMPOSITION, "`%s` does not say what it contains", heading.name().value());
     }
     for (Statement line : lines) {
       Optional<Quantity> share = Optional.empty();
@@ -135,7 +134,7 @@ final class IngredientReader {
           line.span(),
           String.format(Locale.ROOT, "the parts sum to %.2f %%, more than the whole", sum));
       return Outcome.unknown(
-          Reason.CONTRADICTION, "`" + heading.name().value() + "` contains more than 100 %");
+          Reason.CONTRADICTION, "`%s` contains more than 100 %%", heading.name().value());
     }
     if (sum < 100 - ROUNDING) {
       percents.merge(Component.OTHER, 100 - sum, Double::sum);
