@@ -57,9 +57,10 @@ public final class EnglishLeaks {
     return shared;
   }
 
+  // The version behind a name is the same word in French.
   private static Set<String> rows(String page) {
     Set<String> rows = new LinkedHashSet<>();
-    for (String line : page.split("[\\n|·.;:(]")) {
+    for (String line : page.split("[\\n|·.,;:(]|\\bversion\\b")) {
       List<String> words = Arrays.stream(words(line).split(" ")).filter(w -> !w.isEmpty()).toList();
       for (int i = 0; i + WORDS <= words.size(); i++) {
         rows.add(String.join(" ", words.subList(i, i + WORDS)));

@@ -77,6 +77,29 @@ public final class TextTable {
 
   private List<String> wrappedLines(int width) {
     int[] widths = new ColumnWidths(rows(), aligns).within(width - indent, GAP.length());
+    boolean isFitting =
+        Arrays.stream(widths).sum() + GAP.length() * (widths.length - 1) <= width - indent;
+    return isFitting ? columns(widths) : namesAbove(width);
+  }
+
+  /** Where long words leave no room for all columns, the first cell stands above its row. */
+  private List<String> namesAbove(int width) {
+    TextTable others = new TextTable(
+        indent + GAP.length(), aligns.stream().skip(1).toArray(Align[]::new));
+    for (Line line : lines) {
+      if (line instanceof Line.Row row) {
+        others.paragraph(row.cells().get(0), indent, width);
+        others.row(row.cells().stream().skip(1).toArray(String[]::new));
+      } else {
+        others.plain(((Line.Plain) line).text());
+      }
+    }
+    int[] widths = new ColumnWidths(others.rows(), others.aligns)
+        .within(width - others.indent, GAP.length());
+    return others.columns(widths);
+  }
+
+  private List<String> columns(int[] widths) {
     List<String> result = new ArrayList<>();
     for (Line line : lines) {
       if (line instanceof Line.Row row) {
