@@ -61,7 +61,8 @@ public final class EnglishLeaks {
   private static Set<String> rows(String page) {
     Set<String> rows = new LinkedHashSet<>();
     for (String line : page.split("[\\n|·.,;:(]|\\bversion\\b")) {
-      List<String> words = Arrays.stream(words(line).split(" ")).filter(w -> !w.isEmpty()).toList();
+      List<String> words =
+          Arrays.stream(words(line).split(" ")).filter(w -> !w.isEmpty()).toList();
       for (int i = 0; i + WORDS <= words.size(); i++) {
         rows.add(String.join(" ", words.subList(i, i + WORDS)));
       }

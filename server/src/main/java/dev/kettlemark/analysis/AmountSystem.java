@@ -194,7 +194,8 @@ final class AmountSystem {
     }
     String name = ((Basis.Named) basis).name().value();
     if (!basisNames.contains(name)) {
-      return new Row.Unusable(Reason.MISSING_FIGURE, Remark.of("the formula knows no basis `%s`", name));
+      return new Row.Unusable(
+          Reason.MISSING_FIGURE, Remark.of("the formula knows no basis `%s`", name));
     }
     columns.computeIfAbsent(name, n -> columns.size());
     if (columns.size() <= MOST_UNKNOWNS) {

@@ -50,9 +50,7 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
     Optional<Band<Temperature>> target = target(step);
     if (target.isEmpty()) {
       return untouched(
-          charge,
-          Reason.MISSING_FIGURE,
-          Remark.of("the step gives no temperature to cook to"));
+          charge, Reason.MISSING_FIGURE, Remark.of("the step gives no temperature to cook to"));
     }
     Temperature middle = Temperature.middleOf(target.get());
     Kitchen meant = meant(step, kitchen);
@@ -221,8 +219,7 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
     Derivation derivation = new Derivation(
         "water left after cooking", "unknown", "", why.english(), Confidence.MODEL, List.of());
     return new Boiling(
-        charge.holding(
-            Outcome.unknown(reason, why), charge.slack(), Outcome.unknown(reason, why)),
+        charge.holding(Outcome.unknown(reason, why), charge.slack(), Outcome.unknown(reason, why)),
         Mass.ZERO,
         derivation);
   }

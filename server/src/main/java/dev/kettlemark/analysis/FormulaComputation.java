@@ -64,8 +64,7 @@ final class FormulaComputation {
     Optional<Declaration> declaration =
         scope.ask(Lookup.of(Kind.MATERIAL, name)).flatMap(Entry::declaration);
     if (declaration.isEmpty()) {
-      return Material.unknown(
-          name, Reason.MISSING_COMPOSITION, "nobody has described `%s`", name);
+      return Material.unknown(name, Reason.MISSING_COMPOSITION, "nobody has described `%s`", name);
     }
     if (declaration.get() instanceof Ingredient ingredient) {
       return Material.of(ingredient);
@@ -77,12 +76,15 @@ final class FormulaComputation {
     if (tooDeep) {
       return Material.unknown(
           name,
-          Reason.DEPENDS_ON_UNKNOWN, "formulas go on inside `%s` for more than %s levels", name, Uses.MOST_LEVELS);
+          Reason.DEPENDS_ON_UNKNOWN,
+          "formulas go on inside `%s` for more than %s levels",
+          name,
+          Uses.MOST_LEVELS);
     }
     return scope
         .ask(Formulas.computed(name))
         .map(formula -> Material.of(name, formula))
-        .orElseGet(() -> Material.unknown(
-            name, Reason.DEPENDS_ON_UNKNOWN, "`%s` cannot be worked out", name));
+        .orElseGet(() ->
+            Material.unknown(name, Reason.DEPENDS_ON_UNKNOWN, "`%s` cannot be worked out", name));
   }
 }

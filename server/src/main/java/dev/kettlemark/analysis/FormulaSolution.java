@@ -63,7 +63,9 @@ final class FormulaSolution {
   private Outcome<BigFraction> gramsByVolume(AmountLine line) {
     if (!(line.measure().value() instanceof Measure.Capacity capacity)) {
       return Outcome.unknown(
-          Reason.MISSING_FIGURE, "nobody has said what one `%s` weighs", line.ingredient().value());
+          Reason.MISSING_FIGURE,
+          "nobody has said what one `%s` weighs",
+          line.ingredient().value());
     }
     Optional<Density> density = Optional.ofNullable(
             materials.get(line.ingredient().value()))
@@ -72,7 +74,9 @@ final class FormulaSolution {
     return density
         .map(d -> Outcome.known(exact(d.gramsPerMillilitre()).multiply(capacity.millilitres())))
         .orElseGet(() -> Outcome.unknown(
-            Reason.MISSING_FIGURE, "the density of `%s` is not known", line.ingredient().value()));
+            Reason.MISSING_FIGURE,
+            "the density of `%s` is not known",
+            line.ingredient().value()));
   }
 
   private ProcessResult run(Amounts amounts) {

@@ -106,7 +106,10 @@ final class TrialPredictions {
             .flatMap(StepResult::merged)
             .orElse(stage.left().temperature())))
         : Outcome.unknown(
-            Reason.MISSING_FIGURE, "stage `%s` has no step `%s`", stage.name(), String.join(" ", named));
+            Reason.MISSING_FIGURE,
+            "stage `%s` has no step `%s`",
+            stage.name(),
+            String.join(" ", named));
   }
 
   private static Outcome<Prediction> weight(StageResult stage) {

@@ -173,7 +173,8 @@ public final class CookTemperature {
 
   /** What a cook may say of itself to whoever stands at the pan. */
   static List<Remark> cautions(Temperature target) {
-    return isCaramel(target) ? List.of(Remark.of(HOT), Remark.of(CARAMEL))
+    return isCaramel(target)
+        ? List.of(Remark.of(HOT), Remark.of(CARAMEL))
         : List.of(Remark.of(HOT));
   }
 

@@ -211,8 +211,9 @@ public final class WhiteExchange {
     List<Remark> notes = new ArrayList<>();
     Optional<Ingredient> ingredient = to.ingredient();
     if (ingredient.filter(i -> i.hasTrait("raw-animal")).isPresent()) {
-      notes.add(Remark.of(
-          "raw egg is not for the very young, the old, the pregnant and the ill; local food rules hold"));
+      notes.add(
+          Remark.of(
+              "raw egg is not for the very young, the old, the pregnant and the ill; local food rules hold"));
     }
     if (ingredient.filter(Shelf::isDried).isPresent()) {
       notes.add(Remark.of("let the powder swell in the water before it is whipped"));

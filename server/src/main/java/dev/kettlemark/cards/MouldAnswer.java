@@ -110,9 +110,7 @@ public final class MouldAnswer {
     if (last > NEAR) {
       notes.add(Remark.of(
           "of %s fillings the last is %s %% full; a charge of %s fills it",
-          whole,
-          Display.fixed(100 * last, 0),
-          full.batchText()));
+          whole, Display.fixed(100 * last, 0), full.batchText()));
     }
     one.pieces()
         .flatMap(pieces -> other.pieces())

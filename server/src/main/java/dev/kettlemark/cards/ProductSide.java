@@ -48,10 +48,9 @@ public record ProductSide(
     Optional<Entry> entry = snapshot.library().find(Kind.PRODUCT, name);
     return entry
         .flatMap(found -> Products.computed(snapshot, found)
-            .map(computed -> Outcome.known(new ProductSide(
-                snapshot, found, computed, Labels.label(snapshot, found), state))))
-        .orElseGet(
-            () -> Outcome.unknown(Reason.MISSING_FIGURE, "`%s` is no product", name));
+            .map(computed -> Outcome.known(
+                new ProductSide(snapshot, found, computed, Labels.label(snapshot, found), state))))
+        .orElseGet(() -> Outcome.unknown(Reason.MISSING_FIGURE, "`%s` is no product", name));
   }
 
   public String name() {
@@ -70,8 +69,10 @@ public record ProductSide(
         figures,
         "pieces",
         SheetUnit.NUMBER,
-        pieces().map(count -> Outcome.known(count)).orElseGet(() -> Outcome.unknown(
-            Reason.MISSING_FIGURE, "`%s` does not say how many are made", name())),
+        pieces()
+            .map(count -> Outcome.known(count))
+            .orElseGet(() -> Outcome.unknown(
+                Reason.MISSING_FIGURE, "`%s` does not say how many are made", name())),
         0);
     exact(figures, "piece-weight", SheetUnit.GRAM, computed.pieceGrams().map(m -> m.grams()), 1);
     exact(figures, "coat-share", SheetUnit.PERCENT, coatShare(), 1);
@@ -141,8 +142,7 @@ public record ProductSide(
     exact(figures, "part-weight", SheetUnit.GRAM, part.mass().map(m -> m.grams()), 1);
     exact(figures, "part-share", SheetUnit.PERCENT, part.ofFinished().map(Ratio::percent), 1);
     material.ifPresent(name -> eating(name, figures));
-    return new PartFigures(
-        part.part().role(), material.map(this::titleOf).orElse("–"), figures);
+    return new PartFigures(part.part().role(), material.map(this::titleOf).orElse("–"), figures);
   }
 
   /** How wet a part is, and how it draws water from the part beside it. */
@@ -170,8 +170,7 @@ public record ProductSide(
                 1)));
     figures.put(
         "water-activity",
-        SheetFigure.activity(
-            name() + ".water-activity", made.flatMap(MassFigures::waterActivity)));
+        SheetFigure.activity(name() + ".water-activity", made.flatMap(MassFigures::waterActivity)));
   }
 
   private Optional<Ingredient> ingredient(String material) {

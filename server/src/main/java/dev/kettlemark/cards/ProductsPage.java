@@ -39,8 +39,7 @@ public final class ProductsPage {
             Phrase.given(both.first().title()),
             Phrase.given(both.second().title())),
         Phrase.words("compare.products.kind"),
-        List.of(
-            mark("compare.first", both.first()), mark("compare.second", both.second())),
+        List.of(mark("compare.first", both.first()), mark("compare.second", both.second())),
         List.of(
             page.pieces(),
             page.parts(),
@@ -55,7 +54,8 @@ public final class ProductsPage {
   }
 
   private Leaf.Section pieces() {
-    return section("figures", "compare.pieces", ComparisonPage.rows(both.figures()), both.figures());
+    return section(
+        "figures", "compare.pieces", ComparisonPage.rows(both.figures()), both.figures());
   }
 
   private Leaf.Section parts() {

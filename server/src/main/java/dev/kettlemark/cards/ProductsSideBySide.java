@@ -97,7 +97,8 @@ public record ProductsSideBySide(
       Optional<SheetFigure> one = Optional.ofNullable(here.get(word));
       Optional<SheetFigure> other = Optional.ofNullable(there.get(word));
       SheetFigure known = one.or(() -> other).orElseThrow();
-      pairs.add(new Pair(word, one.orElseGet(() -> none(known)), other.orElseGet(() -> none(known))));
+      pairs.add(
+          new Pair(word, one.orElseGet(() -> none(known)), other.orElseGet(() -> none(known))));
     }
     return pairs;
   }

@@ -157,8 +157,9 @@ final class CompareCommand implements Callable<Integer> {
   private ProductSide otherProduct() {
     String other = second.orElseThrow(() -> new UsageMistake("`" + Visible.of(first)
         + "` is a product; name the product that it is to be compared with"));
-    return product(other).orElseThrow(() -> new UsageMistake("`" + Visible.of(other)
-        + "` is no product, and a product is compared with a product only"));
+    return product(other)
+        .orElseThrow(() -> new UsageMistake("`" + Visible.of(other)
+            + "` is no product, and a product is compared with a product only"));
   }
 
   /** A name with the revision that it is asked for at. */
@@ -216,7 +217,7 @@ final class CompareCommand implements Callable<Integer> {
         .declaration()
         .flatMap(d -> d instanceof Variant variant ? variant.parent() : Optional.empty())
         .map(parent -> parent.value() + suffix)
-        .orElseThrow(() -> new UsageMistake(
-            "`" + Visible.of(name.name()) + "` is no variant; name what it is to be compared with"));
+        .orElseThrow(() -> new UsageMistake("`" + Visible.of(name.name())
+            + "` is no variant; name what it is to be compared with"));
   }
 }

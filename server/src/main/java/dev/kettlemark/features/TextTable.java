@@ -84,8 +84,8 @@ public final class TextTable {
 
   /** Where long words leave no room for all columns, the first cell stands above its row. */
   private List<String> namesAbove(int width) {
-    TextTable others = new TextTable(
-        indent + GAP.length(), aligns.stream().skip(1).toArray(Align[]::new));
+    TextTable others =
+        new TextTable(indent + GAP.length(), aligns.stream().skip(1).toArray(Align[]::new));
     for (Line line : lines) {
       if (line instanceof Line.Row row) {
         others.paragraph(row.cells().get(0), indent, width);
@@ -94,8 +94,8 @@ public final class TextTable {
         others.plain(((Line.Plain) line).text());
       }
     }
-    int[] widths = new ColumnWidths(others.rows(), others.aligns)
-        .within(width - others.indent, GAP.length());
+    int[] widths =
+        new ColumnWidths(others.rows(), others.aligns).within(width - others.indent, GAP.length());
     return others.columns(widths);
   }
 

@@ -68,7 +68,9 @@ final class AllergenComputation {
       Outcome<Ratio> stated = stated(use)
           .map(Outcome::known)
           .orElseGet(() -> Outcome.unknown(
-              Reason.MISSING_FIGURE, "`%s` does not say how much sulphur dioxide it holds", use.name()));
+              Reason.MISSING_FIGURE,
+              "`%s` does not say how much sulphur dioxide it holds",
+              use.name()));
       sum = Outcome.both(sum, Outcome.both(stated, use.share(), Ratio::times), Ratio::plus);
     }
     return sum;

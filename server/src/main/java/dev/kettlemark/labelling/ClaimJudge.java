@@ -57,7 +57,8 @@ final class ClaimJudge {
       case "energy-share" -> energyShare(Double.parseDouble(rule.values().get(0)));
       case "no-ethanol" -> ethanol();
       case "certified" -> certified();
-      case "serving" -> unstated(Remark.of("it is judged by the serving, which is not computed here"));
+      case "serving" ->
+        unstated(Remark.of("it is judged by the serving, which is not computed here"));
       case "undefined" -> broken("the claim is not defined and may not be used");
       default -> throw new IllegalStateException("no test is named " + rule.test());
     };
@@ -70,15 +71,10 @@ final class ClaimJudge {
     Remark.Word claim = new Remark.Word("claim", word);
     return Stream.concat(
             answer.offenders().stream()
-                .map(use -> ground(
-                    Kind.CONTAINED, use, "`%s` is not %s", use.name(), claim)),
+                .map(use -> ground(Kind.CONTAINED, use, "`%s` is not %s", use.name(), claim)),
             answer.silent().stream()
                 .map(use -> ground(
-                    Kind.UNSTATED,
-                    use,
-                    "nobody has stated whether `%s` is %s",
-                    use.name(),
-                    claim)))
+                    Kind.UNSTATED, use, "nobody has stated whether `%s` is %s", use.name(), claim)))
         .toList();
   }
 
@@ -117,8 +113,8 @@ final class ClaimJudge {
 
   private void contained(String word, List<Ground> grounds) {
     allergens.sources(word).stream()
-        .map(use ->
-            ground(Kind.CONTAINED, use, "`%s` holds %s", use.name(), new Remark.Word("allergen", word)))
+        .map(use -> ground(
+            Kind.CONTAINED, use, "`%s` holds %s", use.name(), new Remark.Word("allergen", word)))
         .forEach(grounds::add);
   }
 
@@ -138,8 +134,7 @@ final class ClaimJudge {
 
   private void onSite(String word, List<Ground> grounds) {
     if (allergens.onSite().contains(word)) {
-      grounds.add(
-          ground(Kind.ON_SITE, "the house handles %s", new Remark.Word("allergen", word)));
+      grounds.add(ground(Kind.ON_SITE, "the house handles %s", new Remark.Word("allergen", word)));
     }
   }
 
@@ -165,8 +160,7 @@ final class ClaimJudge {
     }
     Optional<Outcome<Composition>> other = reference.apply(than.get());
     if (other.isEmpty()) {
-      return List.of(
-          ground(Kind.NO_REFERENCE, "nobody has described `%s`", than.get()));
+      return List.of(ground(Kind.NO_REFERENCE, "nobody has described `%s`", than.get()));
     }
     return makeup
         .composition()
@@ -234,8 +228,7 @@ final class ClaimJudge {
                 ? List.of()
                 : broken(
                     "protein gives %s %% of the energy, and %s %% is asked for",
-                    Display.fixed(share, 1),
-                    Display.trimmed(percent, 0)),
+                    Display.fixed(share, 1), Display.trimmed(percent, 0)),
             unknown -> unstated(unknown.why()));
   }
 
@@ -255,8 +248,7 @@ final class ClaimJudge {
 
   private List<Ground> certified() {
     List<Ground> grounds = new ArrayList<>();
-    grounds.add(ground(
-        Kind.UNSTATED, "only a certifying body can say so; nothing here checks it"));
+    grounds.add(ground(Kind.UNSTATED, "only a certifying body can say so; nothing here checks it"));
     ethanol().stream()
         .filter(ground -> ground.kind() == Kind.CONTAINED)
         .map(ground -> new Ground(Kind.UNSTATED, ground.what(), ground.places()))

@@ -115,7 +115,8 @@ public record IngredientList(
     }
     share.fold(
         known -> false,
-        unknown -> notes.add(Remark.of("how much %s there is, is unknown: %s", name, unknown.why())));
+        unknown ->
+            notes.add(Remark.of("how much %s there is, is unknown: %s", name, unknown.why())));
     boolean isFlavour = uses.stream()
             .allMatch(use -> use.ingredient().filter(i -> i.hasRole("flavour")).isPresent())
         && share.map(s -> s.fraction() <= SMALL + EXACT).orElse(false);
@@ -166,8 +167,8 @@ public record IngredientList(
         notes.add(Remark.of("what is below 2 % may stand in any order behind the rest"));
       }
       if (hasCompound) {
-        notes.add(
-            Remark.of("below 2 % the parts of an ingredient may be left out where Union law defines it;"
+        notes.add(Remark.of(
+            "below 2 % the parts of an ingredient may be left out where Union law defines it;"
                 + " its additives and allergens may not"));
       }
     }

@@ -84,12 +84,13 @@ public record MarketAllergens(
         .toList();
     allergens.contained().keySet().stream()
         .filter(word -> AllergenGroup.of(market, word).isEmpty())
-        .map(word ->
-            Remark.of("`%s` is no listed allergen in %s", new Remark.Word("allergen", word), Remark.of(market.place())))
+        .map(word -> Remark.of(
+            "`%s` is no listed allergen in %s",
+            new Remark.Word("allergen", word), Remark.of(market.place())))
         .forEach(notes::add);
     allergens.silent().stream()
-        .map(use -> Remark.of(
-            "the allergens of `%s` are unknown: nobody has stated them", use.name()))
+        .map(use ->
+            Remark.of("the allergens of `%s` are unknown: nobody has stated them", use.name()))
         .forEach(notes::add);
     return new MarketAllergens(market, contained, mayContain, onSite, notes);
   }
@@ -112,9 +113,7 @@ public record MarketAllergens(
         exemption
             .map(e -> Remark.of(
                 "`%s` needs no statement of %s: %s",
-                use.name(),
-                new Remark.Word("allergen", word),
-                e.law().citation()))
+                use.name(), new Remark.Word("allergen", word), e.law().citation()))
             .ifPresentOrElse(notes::add, () -> counting.add(use));
       }
       if (!counting.isEmpty() || all.isEmpty()) {
@@ -151,7 +150,8 @@ public record MarketAllergens(
               return isAbove;
             },
             unknown -> {
-              notes.add(Remark.of("how much sulphur dioxide there is, is unknown: %s", unknown.why()));
+              notes.add(
+                  Remark.of("how much sulphur dioxide there is, is unknown: %s", unknown.why()));
               return true;
             });
   }

@@ -145,9 +145,7 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
           name,
           "g",
           all.flatMap(one -> one.times(100, rounding)),
-          makeup
-              .piece()
-              .map(piece -> all.flatMap(one -> one.times(piece.grams(), rounding))),
+          makeup.piece().map(piece -> all.flatMap(one -> one.times(piece.grams(), rounding))),
           rounding,
           true));
     }
@@ -202,6 +200,5 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
           ? all.sugars().minus(Ratio.ofFraction(all.fraction(Component.LACTOSE)))
           : all.sugars();
     }
-
   }
 }

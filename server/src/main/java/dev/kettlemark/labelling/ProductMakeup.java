@@ -78,8 +78,8 @@ final class ProductMakeup {
         .or(() -> declared(name.get())
             .flatMap(
                 d -> d instanceof Ingredient i ? Optional.of(i.composition()) : Optional.empty()))
-        .orElseGet(() -> Outcome.unknown(
-            Reason.MISSING_COMPOSITION, "nobody has described `%s`", name.get()));
+        .orElseGet(() ->
+            Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `%s`", name.get()));
   }
 
   private Optional<Declaration> declared(String name) {

@@ -45,13 +45,12 @@ record Saturates(double stated, double open, List<String> silent) {
       return Outcome.known(new Saturates(0, 0, List.of()));
     }
     return stated
-        .map(share -> use.share()
-            .map(weight -> new Saturates(weight.times(share).fraction(), 0, List.of())))
+        .map(share ->
+            use.share().map(weight -> new Saturates(weight.times(share).fraction(), 0, List.of())))
         .orElseGet(() -> Outcome.both(
             use.share(),
             fat,
-            (weight, share) ->
-                new Saturates(0, weight.fraction() * share, List.of(use.name()))));
+            (weight, share) -> new Saturates(0, weight.fraction() * share, List.of(use.name()))));
   }
 
   private Saturates plus(Saturates other) {

@@ -161,14 +161,13 @@ enum ReportCommands {
 
   private static String products(Scene scene, JsonObject argument, ProductSide first) {
     String with = Commands.optionalText(argument, "with")
-        .orElseThrow(() -> ScaleCommand.refused(
-            "`" + first.name() + "` is a product; the command needs `with`"));
+        .orElseThrow(() ->
+            ScaleCommand.refused("`" + first.name() + "` is a product; the command needs `with`"));
     ProductSide second = product(scene, with)
         .orElseThrow(() -> ScaleCommand.refused(
             "`" + with + "` is no product, and a product is compared with a product only"));
     String language = Commands.optionalText(argument, "language").orElse("en-GB");
-    return ProductsPage.of(
-            ProductsSideBySide.of(first, second), Locale.forLanguageTag(language))
+    return ProductsPage.of(ProductsSideBySide.of(first, second), Locale.forLanguageTag(language))
         .map(LeafMarkdown::of)
         .orElseThrow(() -> ScaleCommand.refused("there are no words in `" + language + "`"));
   }

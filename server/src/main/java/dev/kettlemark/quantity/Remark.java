@@ -74,9 +74,7 @@ public record Remark(String pattern, List<Object> values) {
     return values.isEmpty()
         ? pattern
         : String.format(
-            Locale.ROOT,
-            pattern,
-            values.stream().map(Remark::english).toArray());
+            Locale.ROOT, pattern, values.stream().map(Remark::english).toArray());
   }
 
   private static Object english(Object value) {

@@ -67,8 +67,9 @@ final class IngredientReader {
       if (saturates.isEmpty()) {
         body.report(fact.span(), "`saturates` takes a share of the mass, such as `3.80 %`");
       }
-      Outcome<Double> fat =
-          ingredient.composition().map(all -> 100 * all.share(Component.Family.FAT).fraction());
+      Outcome<Double> fat = ingredient
+          .composition()
+          .map(all -> 100 * all.share(Component.Family.FAT).fraction());
       saturates.ifPresent(share -> fat.ifKnown(all -> {
         if (share.percent() < 0 || share.percent() > all + ROUNDING) {
           body.report(
@@ -89,7 +90,9 @@ final class IngredientReader {
     List<Statement> lines = facts.all("contains").toList();
     if (lines.isEmpty()) {
       return Outcome.unknown(
-          Reason.MISSING_COMPOSITION, "`%s` does not say what it contains", heading.name().value());
+          Reason.MISSING_COMPOSITION,
+          "`%s` does not say what it contains",
+          heading.name().value());
     }
     for (Statement line : lines) {
       Optional<Quantity> share = Optional.empty();

@@ -129,8 +129,7 @@ final class ProductComputation {
     Optional<ComputedFormula> formula = scope.ask(Formulas.computed(material));
     return formula
         .map(computed -> Scaling.of(computed, target))
-        .orElseGet(
-            () -> Outcome.unknown(Reason.NOT_MODELLED, "`%s` is not a formula", material));
+        .orElseGet(() -> Outcome.unknown(Reason.NOT_MODELLED, "`%s` is not a formula", material));
   }
 
   private static Mass mass(BigFraction grams) {

@@ -208,12 +208,12 @@ public record Scaling(
     BigFraction share = formula.amounts().shareOf(target.ingredient());
     return share.signum() > 0
         ? Outcome.known(target.grams().divide(share))
-        : Outcome.unknown(
-            Reason.MISSING_FIGURE, "the formula weighs no `%s`", target.ingredient());
+        : Outcome.unknown(Reason.MISSING_FIGURE, "the formula weighs no `%s`", target.ingredient());
   }
 
   private static <T> Outcome<T> unknownTool(String kind, String name) {
-    return Outcome.unknown(Reason.MISSING_FIGURE, "the house has no %s `%s`", Remark.of(kind), name);
+    return Outcome.unknown(
+        Reason.MISSING_FIGURE, "the house has no %s `%s`", Remark.of(kind), name);
   }
 
   /** A batch line's figure: as it is with up to two decimals, else rounded up to a tenth of a gram. */

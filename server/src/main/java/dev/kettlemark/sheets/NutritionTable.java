@@ -29,8 +29,8 @@ final class NutritionTable {
         .flatMap(row -> row.per100()
             .fold(
                 known -> Stream.<Phrase>empty(),
-                unknown -> Stream.of(
-                    Phrase.words("told.unknown", name(row), Phrase.told(unknown.why())))))
+                unknown ->
+                    Stream.of(Phrase.words("told.unknown", name(row), Phrase.told(unknown.why())))))
         .toList();
     if (!reasons.isEmpty()) {
       blocks.add(new Block.Points(reasons));

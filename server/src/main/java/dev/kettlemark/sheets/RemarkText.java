@@ -35,8 +35,8 @@ final class RemarkText {
     }
     return message(remark)
         .map(message -> List.of(Run.plain(filled(message, remark))))
-        .orElseGet(() ->
-            List.of(Run.foreign(plain(remark.english()), Locale.ENGLISH.getLanguage())));
+        .orElseGet(
+            () -> List.of(Run.foreign(plain(remark.english()), Locale.ENGLISH.getLanguage())));
   }
 
   private boolean isEnglish() {

@@ -100,7 +100,9 @@ record Shown(
     return entry
         .map(found -> of(snapshot, request, found))
         .orElseGet(() -> Outcome.unknown(
-            Reason.MISSING_FIGURE, "`%s` is no formula or product that can be worked out", request.subject()));
+            Reason.MISSING_FIGURE,
+            "`%s` is no formula or product that can be worked out",
+            request.subject()));
   }
 
   private static Outcome<Shown> of(Snapshot snapshot, SheetRequest request, Entry entry) {

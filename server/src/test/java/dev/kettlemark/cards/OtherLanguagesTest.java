@@ -34,8 +34,8 @@ class OtherLanguagesTest {
         .flatMap(entry -> entry.declaration().stream())
         .filter(declared -> declared instanceof Formula || declared instanceof Variant)
         .map(declared -> declared.name().value())
-        .forEach(name -> Side.of(SAMPLES, name, Optional.empty(), Optional.empty())
-            .ifKnown(sides::add));
+        .forEach(
+            name -> Side.of(SAMPLES, name, Optional.empty(), Optional.empty()).ifKnown(sides::add));
     return sides;
   }
 

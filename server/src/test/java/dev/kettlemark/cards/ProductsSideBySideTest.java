@@ -120,8 +120,7 @@ class ProductsSideBySideTest {
   @ValueSource(strings = {"de-DE", "fr-FR"})
   void speaksNoEnglishElsewhere(String tag) {
     assertEquals(Set.of(), EnglishLeaks.besidesSources().in(page("en-GB"), page(tag)));
-    assertTrue(
-        LeafHtml.of(ProductsPage.of(BOTH, Locale.forLanguageTag(tag)).orElseThrow())
-            .startsWith("<!DOCTYPE html>"));
+    assertTrue(LeafHtml.of(ProductsPage.of(BOTH, Locale.forLanguageTag(tag)).orElseThrow())
+        .startsWith("<!DOCTYPE html>"));
   }
 }

@@ -162,8 +162,7 @@ class NutritionTest {
   /** 0.02 g of which nobody knows how much is saturated cannot be seen in 35 g. */
   @Test
   void leavesNothingOpenThatTheRoundingHides() {
-    assertEquals(
-        34.838, fats(Market.EU, "hardly", "saturates").per100().orElse(Double.NaN), 1e-9);
+    assertEquals(34.838, fats(Market.EU, "hardly", "saturates").per100().orElse(Double.NaN), 1e-9);
   }
 
   /** Guidance of December 2012, table 4: from 10 g to 1 g; below to 0.1 g; to 0.1 g as none. */
@@ -211,7 +210,8 @@ class NutritionTest {
         .mapToDouble(use -> Outcome.both(
                 use.share(),
                 use.composition(),
-                (share, all) -> share.percent() * all.share(Component.Family.FAT).fraction())
+                (share, all) ->
+                    share.percent() * all.share(Component.Family.FAT).fraction())
             .orElse(Double.NaN))
         .sum();
     assertEquals(fats(Market.EU, "both", "fat").per100().orElse(0.0), fat, 1e-9);

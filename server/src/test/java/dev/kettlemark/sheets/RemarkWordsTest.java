@@ -33,8 +33,8 @@ class RemarkWordsTest {
       "analysis", "answers", "cards", "labelling", "reading", "scaling", "science", "sheets");
 
   /** The clause of an unknown or of a remark; pieces of it are joined by a plus sign. */
-  private static final Pattern CLAUSE = Pattern.compile(
-      "(?:unknown\\(\\s*Reason\\.[A-Z_]+,|Remark\\.of\\(|broken\\(|outside\\(|"
+  private static final Pattern CLAUSE =
+      Pattern.compile("(?:unknown\\(\\s*Reason\\.[A-Z_]+,|Remark\\.of\\(|broken\\(|outside\\(|"
           + "ground\\(\\s*(?:Kind\\.[A-Z_]+|kind),(?: use,)?)\\s*"
           + "((?:\"(?:[^\"\\\\]|\\\\.)*\"\\s*\\+?\\s*)+)");
 
@@ -58,7 +58,8 @@ class RemarkWordsTest {
   @ParameterizedTest
   @ValueSource(strings = {"de", "fr"})
   void everyRemarkHasWords(String language) throws IOException {
-    Map<String, String> words = Wording.of(Locale.forLanguageTag(language)).orElseThrow().all();
+    Map<String, String> words =
+        Wording.of(Locale.forLanguageTag(language)).orElseThrow().all();
     Map<String, Remark> remarks = remarks();
     assertTrue(remarks.size() > 140, "only " + remarks.size());
     Set<String> missing = new TreeSet<>();
@@ -102,15 +103,15 @@ class RemarkWordsTest {
   }
 
   private static String told(Remark remark, String tag) {
-    SheetRequest request =
-        SheetRequest.of("", SheetReader.PRODUCTION, Locale.forLanguageTag(tag));
+    SheetRequest request = SheetRequest.of("", SheetReader.PRODUCTION, Locale.forLanguageTag(tag));
     return Speech.of(request).orElseThrow().text(Phrase.told(remark));
   }
 
   @Test
   void tellsItsValuesAsTheLanguageWritesThem() {
     Remark remark = Remark.of(
-        "nothing in it holds air: protein and fibre are %.2f %% of it, less than %.1f %%", 0.451, 1.0);
+        "nothing in it holds air: protein and fibre are %.2f %% of it, less than %.1f %%",
+        0.451, 1.0);
     assertEquals(
         "nothing in it holds air: protein and fibre are 0.45 % of it, less than 1.0 %",
         told(remark, "en-GB"));
@@ -138,7 +139,8 @@ class RemarkWordsTest {
   @Test
   void leavesWhatIsNoFigure() {
     Remark remark = Remark.of(
-        "`%s` needs no statement of %s: %s", "oil", new Remark.Word("allergen", "soy"), "21 CFR 101.4");
+        "`%s` needs no statement of %s: %s",
+        "oil", new Remark.Word("allergen", "soy"), "21 CFR 101.4");
     assertTrue(told(remark, "de-DE").endsWith(": 21 CFR 101.4"), told(remark, "de-DE"));
   }
 
