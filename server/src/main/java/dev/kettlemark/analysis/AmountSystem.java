@@ -7,6 +7,7 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Measure;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -91,7 +92,7 @@ final class AmountSystem {
 
     record Rest() implements Row {}
 
-    record Unusable(Reason reason, String because) implements Row {}
+    record Unusable(Reason reason, Remark why) implements Row {}
   }
 
   private Amounts solve() {
@@ -118,7 +119,7 @@ final class AmountSystem {
       return within(value.share());
     }
     if (row instanceof Row.Unusable unusable) {
-      return Outcome.unknown(unusable.reason(), unusable.because());
+      return Outcome.unknown(unusable.reason(), unusable.why());
     }
     if (solution.isEmpty()) {
       return Outcome.unknown(
@@ -171,15 +172,16 @@ final class AmountSystem {
       return ofBasis(share);
     }
     if (measure instanceof Measure.Unreadable) {
-      return new Row.Unusable(Reason.MISSING_FIGURE, "the amount cannot be read");
+      return new Row.Unusable(Reason.MISSING_FIGURE, Remark.of("the amount cannot be read"));
     }
     return grams(line)
         .fold(
             grams -> scale
                 .<Row>map(whole -> new Row.Value(grams.divide(whole)))
                 .orElseGet(() -> new Row.Unusable(
-                    Reason.MISSING_FIGURE, "a weight among percentages needs a batch weight")),
-            unknown -> new Row.Unusable(unknown.reason(), unknown.because()));
+                    Reason.MISSING_FIGURE,
+                    Remark.of("a weight among percentages needs a batch weight"))),
+            unknown -> new Row.Unusable(unknown.reason(), unknown.why()));
   }
 
   private Row ofBasis(Measure.Share share) {
@@ -192,7 +194,8 @@ final class AmountSystem {
     }
     String name = ((Basis.Named) basis).name().value();
     if (!basisNames.contains(name)) {
-      return new Row.Unusable(Reason.MISSING_FIGURE, "the formula knows no basis `" + name + "`");
+      return new Row.Unusable(
+          Reason.MISSING_FIGURE, Remark.of("the formula knows no basis `%s`", name));
     }
     columns.computeIfAbsent(name, n -> columns.size());
     if (columns.size() <= MOST_UNKNOWNS) {

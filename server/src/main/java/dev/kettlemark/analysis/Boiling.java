@@ -16,6 +16,7 @@ import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.CookOff;
 import dev.kettlemark.science.StandardAtmosphere;
@@ -48,14 +49,15 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
   static Boiling of(Statement step, StageParcel charge, Kitchen kitchen) {
     Optional<Band<Temperature>> target = target(step);
     if (target.isEmpty()) {
-      return untouched(charge, Reason.MISSING_FIGURE, "the step gives no temperature to cook to");
+      return untouched(
+          charge, Reason.MISSING_FIGURE, Remark.of("the step gives no temperature to cook to"));
     }
     Temperature middle = Temperature.middleOf(target.get());
     Kitchen meant = meant(step, kitchen);
     StageParcel hot = charge.at(target.get().map(t -> local(charge, t, meant, kitchen)));
     Outcome<Portion> portion = charge.portion();
     if (portion instanceof Outcome.Unknown<Portion> unknown) {
-      return untouched(hot, unknown.reason(), unknown.because());
+      return untouched(hot, unknown.reason(), unknown.why());
     }
     if (charge.mass().orElse(Mass.ZERO).grams() <= 0) {
       return new Boiling(hot, Mass.ZERO, untold("there is nothing to cook"));
@@ -67,7 +69,7 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
             boiling -> boiling,
             unknown -> isBeyondTheModel(unknown, portion, middle)
                 ? driedOut(hot, portion, middle, unknown.because())
-                : untouched(hot, unknown.reason(), unknown.because()));
+                : untouched(hot, unknown.reason(), unknown.why()));
   }
 
   /** The temperature a cook step aims at: as written, or the middle of the sugar stage it names. */
@@ -213,12 +215,11 @@ public record Boiling(StageParcel after, Mass evaporated, Derivation derivation)
         derivation);
   }
 
-  private static Boiling untouched(StageParcel charge, Reason reason, String because) {
+  private static Boiling untouched(StageParcel charge, Reason reason, Remark why) {
     Derivation derivation = new Derivation(
-        "water left after cooking", "unknown", "", because, Confidence.MODEL, List.of());
+        "water left after cooking", "unknown", "", why.english(), Confidence.MODEL, List.of());
     return new Boiling(
-        charge.holding(
-            Outcome.unknown(reason, because), charge.slack(), Outcome.unknown(reason, because)),
+        charge.holding(Outcome.unknown(reason, why), charge.slack(), Outcome.unknown(reason, why)),
         Mass.ZERO,
         derivation);
   }

@@ -108,7 +108,7 @@ public record Expectation(
       case OVERRUN -> figures.overrun().map(band -> band.map(Ratio::fraction));
       case TEXTURE, ENERGY, VOLUME ->
         Outcome.unknown(
-            Reason.NOT_MODELLED, "a figure for " + figure.title() + " cannot be written down");
+            Reason.NOT_MODELLED, "a figure for %s cannot be written down", figure.title());
     };
   }
 

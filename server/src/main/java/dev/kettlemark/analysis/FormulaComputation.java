@@ -64,26 +64,27 @@ final class FormulaComputation {
     Optional<Declaration> declaration =
         scope.ask(Lookup.of(Kind.MATERIAL, name)).flatMap(Entry::declaration);
     if (declaration.isEmpty()) {
-      return Material.unknown(
-          name, Reason.MISSING_COMPOSITION, "nobody has described `" + name + "`");
+      return Material.unknown(name, Reason.MISSING_COMPOSITION, "nobody has described `%s`", name);
     }
     if (declaration.get() instanceof Ingredient ingredient) {
       return Material.of(ingredient);
     }
     if (circle.filter(path -> path.contains(name)).isPresent()) {
       return Material.unknown(
-          name, Reason.CONTRADICTION, "`" + name + "` is made of this formula itself");
+          name, Reason.CONTRADICTION, "`%s` is made of this formula itself", name);
     }
     if (tooDeep) {
       return Material.unknown(
           name,
           Reason.DEPENDS_ON_UNKNOWN,
-          "formulas go on inside `" + name + "` for more than " + Uses.MOST_LEVELS + " levels");
+          "formulas go on inside `%s` for more than %s levels",
+          name,
+          Uses.MOST_LEVELS);
     }
     return scope
         .ask(Formulas.computed(name))
         .map(formula -> Material.of(name, formula))
-        .orElseGet(() -> Material.unknown(
-            name, Reason.DEPENDS_ON_UNKNOWN, "`" + name + "` cannot be worked out"));
+        .orElseGet(() ->
+            Material.unknown(name, Reason.DEPENDS_ON_UNKNOWN, "`%s` cannot be worked out", name));
   }
 }

@@ -64,7 +64,8 @@ final class FormulaSolution {
     if (!(line.measure().value() instanceof Measure.Capacity capacity)) {
       return Outcome.unknown(
           Reason.MISSING_FIGURE,
-          "nobody has said what one `" + line.ingredient().value() + "` weighs");
+          "nobody has said what one `%s` weighs",
+          line.ingredient().value());
     }
     Optional<Density> density = Optional.ofNullable(
             materials.get(line.ingredient().value()))
@@ -74,7 +75,8 @@ final class FormulaSolution {
         .map(d -> Outcome.known(exact(d.gramsPerMillilitre()).multiply(capacity.millilitres())))
         .orElseGet(() -> Outcome.unknown(
             Reason.MISSING_FIGURE,
-            "the density of `" + line.ingredient().value() + "` is not known"));
+            "the density of `%s` is not known",
+            line.ingredient().value()));
   }
 
   private ProcessResult run(Amounts amounts) {

@@ -160,7 +160,7 @@ final class KitchenRun {
   private Outcome<Composition> composition(String name) {
     Material material = materials.get(name);
     return material == null
-        ? Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `" + name + "`")
+        ? Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `%s`", name)
         : material.composition();
   }
 
@@ -171,8 +171,8 @@ final class KitchenRun {
     if (source == null) {
       return StageParcel.plain(
           name,
-          Outcome.unknown(Reason.MISSING_FIGURE, "no earlier stage leaves `" + name + "`"),
-          Outcome.unknown(Reason.MISSING_COMPOSITION, "no earlier stage leaves `" + name + "`"),
+          Outcome.unknown(Reason.MISSING_FIGURE, "no earlier stage leaves `%s`", name),
+          Outcome.unknown(Reason.MISSING_COMPOSITION, "no earlier stage leaves `%s`", name),
           kitchen.room());
     }
     double share = Math.min(untaken.get(source), take.share().doubleValue());

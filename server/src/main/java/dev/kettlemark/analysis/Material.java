@@ -47,10 +47,10 @@ public record Material(
         formula.process().last().map(StageResult::left));
   }
 
-  static Material unknown(String name, Reason reason, String because) {
+  static Material unknown(String name, Reason reason, String because, Object... values) {
     return new Material(
         name,
-        Outcome.unknown(reason, because),
+        Outcome.unknown(reason, because, values),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());

@@ -107,7 +107,9 @@ final class TrialPredictions {
             .orElse(stage.left().temperature())))
         : Outcome.unknown(
             Reason.MISSING_FIGURE,
-            "stage `" + stage.name() + "` has no step `" + String.join(" ", named) + "`");
+            "stage `%s` has no step `%s`",
+            stage.name(),
+            String.join(" ", named));
   }
 
   private static Outcome<Prediction> weight(StageResult stage) {

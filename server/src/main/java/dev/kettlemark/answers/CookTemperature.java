@@ -14,6 +14,7 @@ import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Pressure;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.Equation;
 import dev.kettlemark.science.GlassTransition;
@@ -171,8 +172,10 @@ public final class CookTemperature {
   }
 
   /** What a cook may say of itself to whoever stands at the pan. */
-  static List<String> cautions(Temperature target) {
-    return isCaramel(target) ? List.of(HOT, CARAMEL) : List.of(HOT);
+  static List<Remark> cautions(Temperature target) {
+    return isCaramel(target)
+        ? List.of(Remark.of(HOT), Remark.of(CARAMEL))
+        : List.of(Remark.of(HOT));
   }
 
   /** Whether sugar browns at a temperature. */

@@ -8,6 +8,7 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.science.Bloom;
 import dev.kettlemark.science.Equation;
 import dev.kettlemark.science.GelatineStrength;
@@ -125,14 +126,17 @@ public final class GelatineExchange {
     return " (by the " + rule.other().word() + " rule " + figure.shown() + ")";
   }
 
-  private static List<String> notes(Bloom from, Bloom to, Rule rule) {
-    List<String> notes = new ArrayList<>();
+  private static List<Remark> notes(Bloom from, Bloom to, Rule rule) {
+    List<Remark> notes = new ArrayList<>();
     if (GelatineStrength.rulesDisagree(from, to)) {
       double factor = rule.mass(Mass.ofGrams(1), from, to).grams();
       double other = rule.other().mass(Mass.ofGrams(1), from, to).grams();
-      notes.add("the " + rule.word() + " rule takes " + Display.fixed(factor, 2)
-          + " times as much, the " + rule.other().word() + " rule "
-          + Display.fixed(other, 2) + "; try a small batch first");
+      notes.add(Remark.of(
+          "the %s rule takes %s times as much, the %s rule %s; try a small batch first",
+          Remark.of(rule.word()),
+          Display.fixed(factor, 2),
+          Remark.of(rule.other().word()),
+          Display.fixed(other, 2)));
     }
     return notes;
   }

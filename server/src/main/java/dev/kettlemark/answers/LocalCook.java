@@ -46,7 +46,7 @@ public final class LocalCook {
         answer.instruction(),
         answer.values(),
         List.of(new Change.Cook(place, target)),
-        answer.notes(),
+        answer.remarks(),
         answer.derivation());
   }
 

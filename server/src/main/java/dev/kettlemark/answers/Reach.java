@@ -8,6 +8,7 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,16 +21,21 @@ import java.util.Optional;
  *
  * @param heat how hot the agent gets as the formula stands
  * @param ways the three ways, each with its answer or the reason why there is none
- * @param notes what else the agent needs, and may not have
+ * @param remarks what else the agent needs, and may not have
  */
-public record Reach(AgentHeat heat, List<Way> ways, List<String> notes) {
+public record Reach(AgentHeat heat, List<Way> ways, List<Remark> remarks) {
 
   /** One way, by the word for it. */
   public record Way(String word, Outcome<Answer> answer) {}
 
   public Reach {
     ways = List.copyOf(ways);
-    notes = List.copyOf(notes);
+    remarks = List.copyOf(remarks);
+  }
+
+  /** What else the agent needs, in English. */
+  public List<String> notes() {
+    return Remark.english(remarks);
   }
 
   /** Looks for the three ways; none where the agent gets hot enough as it is. */
@@ -60,8 +66,8 @@ public record Reach(AgentHeat heat, List<Way> ways, List<String> notes) {
   }
 
   /** Solids above the fact's own limit keep water from the agent, however hot it is. */
-  private static List<String> notes(ComputedFormula formula, AgentHeat heat) {
-    List<String> notes = new ArrayList<>();
+  private static List<Remark> notes(ComputedFormula formula, AgentHeat heat) {
+    List<Remark> notes = new ArrayList<>();
     Optional<Ratio> most = heat.fact()
         .figure(Connective.BELOW, Unit.Dimension.SHARE)
         .map(figure -> Ratio.ofFraction(figure.value().highInBase().doubleValue()));
@@ -69,16 +75,19 @@ public record Reach(AgentHeat heat, List<Way> ways, List<String> notes) {
     if (most.isPresent() && place.isPresent()) {
       CookPlaces.mass(CookPlaces.step(formula, place.get()).after()).ifKnown(mass -> {
         if (mass.solids().compareTo(most.get()) > 0) {
-          notes.add("`" + heat.agent() + "` hydrates below "
-              + Display.trimmed(most.get().percent(), 1) + " % solids, and the mass holds "
-              + Display.estimate(mass.solids()) + "; hydrate it in water before they meet");
+          notes.add(Remark.of(
+              "`%s` hydrates below %s %% solids, and the mass holds %s; hydrate it in water before they meet",
+              heat.agent(),
+              Display.trimmed(most.get().percent(), 1),
+              Display.estimate(mass.solids())));
         }
       });
     }
     heat.fact()
         .figure(Connective.FOR, Unit.Dimension.TIME)
-        .ifPresent(time -> notes.add("it must stay that hot for "
-            + Display.duration(time.value().highInBase().doubleValue())));
+        .ifPresent(time -> notes.add(Remark.of(
+            "it must stay that hot for %s",
+            Display.duration(time.value().highInBase().doubleValue()))));
     return notes;
   }
 }

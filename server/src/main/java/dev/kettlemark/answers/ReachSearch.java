@@ -20,6 +20,7 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.HeatBalance;
 import dev.kettlemark.science.SyrupBoiling;
@@ -195,7 +196,7 @@ final class ReachSearch {
             Reason.DEPENDS_ON_UNKNOWN, "no heat balance can be drawn up where they meet"));
   }
 
-  private Answer answer(String what, Value setting, List<Change> changes, List<String> notes) {
+  private Answer answer(String what, Value setting, List<Change> changes, List<Remark> notes) {
     ComputedFormula after = Change.tried(formula, changes);
     StepResult step = CookPlaces.step(after, meeting);
     Band<Temperature> band = step.merged().orElseThrow();

@@ -9,6 +9,7 @@ import dev.kettlemark.quantity.Derivation;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.science.Equation;
 import java.util.ArrayList;
 import java.util.List;
@@ -154,7 +155,7 @@ public final class SugarExchange {
             + Display.percent(in) + " " + to.name() + Exchanges.told(formula, rest),
         List.of(Exchanges.share("sugar-taken-out", out), Exchanges.share("sugar-put-in", in)),
         all,
-        List.of("the solids stay; sweetness, grain and colour do not"),
+        List.of(Remark.of("the solids stay; sweetness, grain and colour do not")),
         EQUATION.derive(
             Display.percent(in),
             List.of(Derivation.given("taken out", Display.percent(out), "the question"))));

@@ -13,6 +13,7 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.science.Equation;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,8 +98,8 @@ public final class WhiteExchange {
     share(from, standIn.material(), Equal.PROTEIN)
         .ifKnown(
             share -> values.add(Value.of("white-at-equal-protein", mass.times(share.fraction()))));
-    List<String> notes = new ArrayList<>(notes(standIn.material()));
-    notes.add("the ratio is told by: " + standIn.source());
+    List<Remark> notes = new ArrayList<>(notes(standIn.material()));
+    notes.add(Remark.of("the ratio is told by: %s", standIn.source()));
     return Outcome.known(new Answer(
         "Use " + Display.mass(found) + " " + standIn.material().name()
             + (water < 0
@@ -131,7 +132,7 @@ public final class WhiteExchange {
             answer.instruction(),
             answer.values(),
             answer.changes(),
-            answer.notes(),
+            answer.remarks(),
             derivation(
                 answer.values().get(0).shown(), Exchanges.written(line), from.get(), to, equal)));
   }
@@ -201,26 +202,30 @@ public final class WhiteExchange {
           return needs > 0 && has > 0
               ? Outcome.known(Ratio.ofFraction(has / needs))
               : Outcome.<Ratio>unknown(
-                  Reason.MISSING_COMPOSITION, "one of both holds no " + equal.word());
+                  Reason.MISSING_COMPOSITION, "one of both holds no %s", Remark.of(equal.word()));
         })
         .flatMap(share -> share);
   }
 
-  private static List<String> notes(Material to) {
-    List<String> notes = new ArrayList<>();
+  private static List<Remark> notes(Material to) {
+    List<Remark> notes = new ArrayList<>();
     Optional<Ingredient> ingredient = to.ingredient();
     if (ingredient.filter(i -> i.hasTrait("raw-animal")).isPresent()) {
-      notes.add("raw egg is not for the very young, the old, the pregnant and the ill;"
-          + " local food rules hold");
+      notes.add(
+          Remark.of(
+              "raw egg is not for the very young, the old, the pregnant and the ill; local food rules hold"));
     }
     if (ingredient.filter(Shelf::isDried).isPresent()) {
-      notes.add("let the powder swell in the water before it is whipped");
+      notes.add(Remark.of("let the powder swell in the water before it is whipped"));
     }
     ingredient
         .map(i -> i.facts().wordsOf("allergen"))
         .filter(allergens -> !allergens.isEmpty())
-        .ifPresent(allergens -> notes.add("it holds the allergen "
-            + String.join(", ", allergens.stream().map(word -> word.value()).toList())));
+        .ifPresent(allergens -> notes.add(Remark.of(
+            "it holds the allergen %s",
+            allergens.stream()
+                .map(word -> new Remark.Word("allergen", word.value()))
+                .toList())));
     return notes;
   }
 

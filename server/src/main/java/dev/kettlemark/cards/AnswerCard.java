@@ -6,6 +6,7 @@ import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.quantity.Derivation;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.sheets.Block;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
@@ -131,7 +132,7 @@ public final class AnswerCard {
         .formula()
         .ifPresent(formula ->
             answer().changes().forEach(change -> points.add(ChangeWords.of(change, formula))));
-    answer().notes().forEach(note -> points.add(Phrase.sentence(new Phrase.English(note))));
+    answer().remarks().forEach(note -> points.add(Phrase.sentence(Phrase.told(note))));
     return points.isEmpty() ? section("changes") : section("changes", new Block.Points(points));
   }
 
@@ -211,8 +212,10 @@ public final class AnswerCard {
 
   private static void sources(Derivation derivation, Set<Phrase> sources) {
     if (!derivation.equation().isEmpty()) {
-      sources.add(Phrase.together(new Phrase.English(
-          derivation.title() + ": " + derivation.equation() + " (" + derivation.source() + ")")));
+      sources.add(Phrase.words(
+          "told.unknown",
+          Phrase.told(Remark.of(derivation.title())),
+          new Phrase.English(derivation.equation() + " (" + derivation.source() + ")")));
     }
     derivation.inputs().forEach(input -> sources(input, sources));
   }

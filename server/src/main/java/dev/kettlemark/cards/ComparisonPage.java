@@ -40,6 +40,7 @@ public final class ComparisonPage {
   /** The page in a language; empty where there are no words in it. */
   public static Optional<Leaf> of(SideBySide both, Locale locale) {
     ComparisonPage page = new ComparisonPage(both);
+    LabelSections labels = new LabelSections(both.words(), page.silent());
     return Leaf.of(
         both.first().name() + "-and-" + both.second().name(),
         locale,
@@ -55,9 +56,9 @@ public final class ComparisonPage {
             page.amounts(),
             page.bases(),
             page.figures(),
-            page.label(LabelWord.Kind.ALLERGEN, "allergens"),
-            page.label(LabelWord.Kind.CLAIM, "claims"),
-            page.label(LabelWord.Kind.CAUTION, "cautions-compared"),
+            labels.section(LabelWord.Kind.ALLERGEN, "allergens"),
+            labels.section(LabelWord.Kind.CLAIM, "claims"),
+            labels.section(LabelWord.Kind.CAUTION, "cautions-compared"),
             page.trials()),
         Leaf.Size.PAGE);
   }
@@ -212,7 +213,7 @@ public final class ComparisonPage {
     List<Row> rows = new ArrayList<>();
     for (Pair pair : both.figures()) {
       if (pair.isKnown()) {
-        rows.add(Row.of(Told.name(pair), known(pair.first()), known(pair.second()), pair.told()));
+        rows.add(row(pair));
       }
       if (pair.word().equals("glass-transition")) {
         rows.add(Row.of(
@@ -222,7 +223,7 @@ public final class ComparisonPage {
             Phrase.nothing()));
       }
     }
-    List<Phrase> unknown = unknown();
+    List<Phrase> unknown = unknown(both.figures());
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Grid(
         Phrase.words("compare.figures.caption"),
@@ -238,10 +239,20 @@ public final class ComparisonPage {
     return new Leaf.Section("figures", Phrase.words("compare.figures"), blocks);
   }
 
+  /** Each pair of which anything is known. */
+  static List<Row> rows(List<Pair> pairs) {
+    return pairs.stream().filter(Pair::isKnown).map(ComparisonPage::row).toList();
+  }
+
+  private static Row row(Pair pair) {
+    return Row.of(
+        Told.name(pair), known(pair.first()), known(pair.second()), pair.told());
+  }
+
   /** Why figures are unknown, each reason once. */
-  private List<Phrase> unknown() {
+  static List<Phrase> unknown(List<Pair> pairs) {
     Map<String, Phrase> reasons = new LinkedHashMap<>();
-    for (Pair pair : both.figures()) {
+    for (Pair pair : pairs) {
       for (SheetFigure figure : List.of(pair.first(), pair.second())) {
         if (figure.reach() instanceof Outcome.Unknown<Reach> why) {
           reasons.putIfAbsent(
@@ -268,46 +279,16 @@ public final class ComparisonPage {
                     : List.of(
                         Phrase.words("bite." + band.low().word()),
                         Phrase.words("bite." + band.high().word()))),
-            unknown -> new Phrase.English(unknown.because().replace("`", "")));
+            unknown -> Phrase.told(unknown.why()));
   }
 
-  private Leaf.Section label(LabelWord.Kind kind, String word) {
-    List<Row> rows = both.words().stream()
-        .filter(one -> one.kind() == kind)
-        .map(one -> Row.of(
-            Told.name(one),
-            Phrase.words(one.first()),
-            Phrase.words(one.second()),
-            Phrase.words(one.isSame() ? "difference.none" : "difference.word")))
-        .toList();
-    List<Block> blocks = new ArrayList<>();
-    if (!rows.isEmpty()) {
-      blocks.add(new Block.Grid(
-          Phrase.words("compare." + word + ".caption"),
-          List.of(
-              Column.text("column." + kind.name().toLowerCase(Locale.ROOT)),
-              Column.text("column.first"),
-              Column.text("column.second"),
-              Column.text("column.difference")),
-          rows));
-    }
-    if (kind == LabelWord.Kind.ALLERGEN) {
-      silent().ifPresent(blocks::add);
-    }
-    return new Leaf.Section(word, Phrase.words("compare." + word), blocks);
-  }
-
-  /** What nobody has said of an ingredient is not known to be absent. */
-  private Optional<Block> silent() {
-    List<String> names = List.of(both.first(), both.second()).stream()
+  private List<String> silent() {
+    return List.of(both.first(), both.second()).stream()
         .flatMap(side -> side.label().stream()
             .flatMap(label -> label.allergens().silent().stream())
             .map(use -> side.titleOf(use.name())))
         .distinct()
         .toList();
-    return names.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Block.Lines.of(Phrase.sentence("allergens.silent", Told.names(names))));
   }
 
   private Leaf.Section trials() {

@@ -127,14 +127,18 @@ final class Figures {
         .ifPresent(label -> Nutrition.of(label, Market.EU)
             .rows()
             .forEach(row -> put(
-                row.unit().equals("g")
-                    ? "nutrition." + row.name()
-                    : "nutrition." + row.unit().toLowerCase(Locale.ROOT),
+                word(row),
                 row.unit().equals("g") ? SheetUnit.GRAM : SheetUnit.NUMBER,
                 row.per100().map(Reach::of),
                 Spread.NONE,
                 row.unit().equals("g") ? 1 : 0,
                 Basis.EXACT)));
+  }
+
+  /** The word of a row of a declaration. */
+  static String word(Nutrition.Row row) {
+    return "nutrition."
+        + (row.unit().equals("g") ? row.name() : row.unit().toLowerCase(Locale.ROOT));
   }
 
   /** Whatever the sheet of this batch says of its cost; nothing where the house has no prices. */

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -44,7 +45,7 @@ public record LabelWord(Kind kind, String word, String first, String second) {
   private record Key(Kind kind, String word) {}
 
   /** Every word of either, allergens first. */
-  static List<LabelWord> between(Side first, Side second) {
+  static List<LabelWord> between(Optional<Label> first, Optional<Label> second) {
     Map<Key, String> here = of(first);
     Map<Key, String> there = of(second);
     Set<Key> keys = new LinkedHashSet<>();
@@ -76,9 +77,9 @@ public record LabelWord(Kind kind, String word, String first, String second) {
     };
   }
 
-  private static Map<Key, String> of(Side side) {
+  private static Map<Key, String> of(Optional<Label> said) {
     Map<Key, String> words = new LinkedHashMap<>();
-    side.label().ifPresent(label -> {
+    said.ifPresent(label -> {
       allergens(label.allergens(), words);
       claims(label, words);
       label

@@ -9,6 +9,7 @@ import dev.kettlemark.quantity.Derivation;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.scaling.Scaling;
 import dev.kettlemark.scaling.Target;
 import dev.kettlemark.science.Equation;
@@ -104,17 +105,19 @@ public final class MouldAnswer {
       values.add(value("pieces-then", Math.floor(pieces * fillings + NEAR), "pieces", 0));
       values.add(value("piece-then", other.pieceMillilitres() * density, "g", 2));
     });
-    List<String> notes = new ArrayList<>();
+    List<Remark> notes = new ArrayList<>();
     double last = fillings - Math.floor(fillings + NEAR);
     if (last > NEAR) {
-      notes.add("of " + whole + " fillings the last is " + Display.fixed(100 * last, 0)
-          + " % full; a charge of " + full.batchText() + " fills it");
+      notes.add(Remark.of(
+          "of %s fillings the last is %s %% full; a charge of %s fills it",
+          whole, Display.fixed(100 * last, 0), full.batchText()));
     }
     one.pieces()
         .flatMap(pieces -> other.pieces())
-        .ifPresent(pieces -> notes.add("a piece of the same shape needs about "
-            + Display.fixed(Math.cbrt(square(other.pieceMillilitres() / one.pieceMillilitres())), 2)
-            + " times as long to cool and set"));
+        .ifPresent(pieces -> notes.add(Remark.of(
+            "a piece of the same shape needs about %s times as long to cool and set",
+            Display.fixed(
+                Math.cbrt(square(other.pieceMillilitres() / one.pieceMillilitres())), 2))));
     return new Answer(
         "Fill " + Display.fixed(fillings, 2) + " of " + other.name() + " with the mass of " + count
             + " of " + one.name(),

@@ -38,7 +38,7 @@ public record SideBySide(
         other,
         Exchange.between(first, other),
         pairs(Figures.of(first), Figures.of(other), first, other),
-        LabelWord.between(first, other));
+        LabelWord.between(first.label(), other.label()));
   }
 
   private static List<Pair> pairs(

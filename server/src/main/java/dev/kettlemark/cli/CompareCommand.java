@@ -1,6 +1,10 @@
 package dev.kettlemark.cli;
 
+import com.google.gson.JsonObject;
 import dev.kettlemark.cards.ComparisonPage;
+import dev.kettlemark.cards.ProductSide;
+import dev.kettlemark.cards.ProductsPage;
+import dev.kettlemark.cards.ProductsSideBySide;
 import dev.kettlemark.cards.Side;
 import dev.kettlemark.cards.SideBySide;
 import dev.kettlemark.library.Snapshot;
@@ -24,7 +28,7 @@ import picocli.CommandLine.Parameters;
 /** {@code kettlemark compare}: two formulas side by side. */
 @Command(
     name = "compare",
-    header = "Compare two formulas: what stands for what, and what it moves.",
+    header = "Compare two formulas or products: what stands for what, and what it moves.",
     sortOptions = false,
     abbreviateSynopsis = true,
     description = {
@@ -33,18 +37,22 @@ import picocli.CommandLine.Parameters;
           + " band; a difference inside both bands is told to be none. For each duty of the formula the"
           + " page tells whether it is kept, whether it moves, or that it is not known.",
       "",
-      "NAME@REVISION is the formula as git keeps it at that revision of the library."
+      "Two products are held side by side piece by piece: weight, coat, cost, allergens, nutrition,"
+          + " and how wet their parts are.",
+      "",
+      "NAME@REVISION is the formula or product as git keeps it at that revision of the library."
     },
     parameterListHeading = "%nParameters:%n",
     optionListHeading = "%nOptions:%n",
     footer = {
       "",
-      "Exit codes: 0 compared, 2 there is no such formula or it cannot be worked out.",
+      "Exit codes: 0 compared, 2 there is no such formula or product, or it cannot be worked out.",
       "",
       "Examples, in samples/gannet-slip:",
       "  kettlemark compare heather-nougat-plant",
       "  kettlemark compare heather-nougat egg-honey-nougat --format html --out two.html",
-      "  kettlemark compare heather-nougat@HEAD~1 heather-nougat"
+      "  kettlemark compare heather-nougat@HEAD~1 heather-nougat",
+      "  kettlemark compare orchard-bar-42 caramel-dome"
     })
 final class CompareCommand implements Callable<Integer> {
 
@@ -60,7 +68,7 @@ final class CompareCommand implements Callable<Integer> {
   private final Supplier<Paint> paint;
   private final Map<String, Snapshot> states = new HashMap<>();
 
-  @Parameters(index = "0", paramLabel = "NAME", description = "A formula or variant.")
+  @Parameters(index = "0", paramLabel = "NAME", description = "A formula, variant or product.")
   private String first = "";
 
   @Parameters(
@@ -105,12 +113,27 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SideBySide both = both();
-    Leaf page = ComparisonPage.of(both, Locale.forLanguageTag(language))
-        .orElseThrow(() -> new UsageMistake(
-            "there are no words in `" + Visible.of(language) + "`; there are in en, de and fr"));
+    Optional<ProductSide> product = product(first);
+    if (product.isPresent()) {
+      ProductsSideBySide both = ProductsSideBySide.of(product.get(), otherProduct());
+      Leaf page = worded(ProductsPage.of(both, Locale.forLanguageTag(language)));
+      write(page, () -> CompareJson.of(both));
+    } else {
+      SideBySide both = both();
+      Leaf page = worded(ComparisonPage.of(both, Locale.forLanguageTag(language)));
+      write(page, () -> CompareJson.of(both, page));
+    }
+    return ExitCode.DONE;
+  }
+
+  private Leaf worded(Optional<Leaf> page) {
+    return page.orElseThrow(() -> new UsageMistake(
+        "there are no words in `" + Visible.of(language) + "`; there are in en, de and fr"));
+  }
+
+  private void write(Leaf page, Supplier<JsonObject> json) {
     if (format == Format.JSON) {
-      out.write(Json.text(CompareJson.of(both, page)), terminal);
+      out.write(Json.text(json.get()), terminal);
     } else {
       out.write(
           switch (format) {
@@ -120,7 +143,38 @@ final class CompareCommand implements Callable<Integer> {
           },
           terminal);
     }
-    return ExitCode.DONE;
+  }
+
+  /** The product of a name; a formula where both have it. */
+  private Optional<ProductSide> product(String typed) {
+    Typed name = Typed.of(typed);
+    Snapshot snapshot = state(name);
+    return Side.of(snapshot, name.name(), name.revision(), Optional.empty()).isKnown()
+        ? Optional.empty()
+        : ProductSide.of(snapshot, name.name(), name.revision()).toOptional();
+  }
+
+  private ProductSide otherProduct() {
+    String other = second.orElseThrow(() -> new UsageMistake("`" + Visible.of(first)
+        + "` is a product; name the product that it is to be compared with"));
+    return product(other)
+        .orElseThrow(() -> new UsageMistake("`" + Visible.of(other)
+            + "` is no product, and a product is compared with a product only"));
+  }
+
+  /** A name with the revision that it is asked for at. */
+  private record Typed(String name, Optional<String> revision) {
+
+    static Typed of(String typed) {
+      int at = typed.lastIndexOf('@');
+      return at > 0
+          ? new Typed(typed.substring(0, at), Optional.of(typed.substring(at + 1)))
+          : new Typed(typed, Optional.empty());
+    }
+  }
+
+  private Snapshot state(Typed name) {
+    return states.computeIfAbsent(name.revision().orElse(""), key -> state(name.revision()));
   }
 
   private SideBySide both() {
@@ -132,15 +186,13 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Side side(String typed, Optional<Mass> wanted) {
-    int at = typed.lastIndexOf('@');
-    Optional<String> revision = at > 0 ? Optional.of(typed.substring(at + 1)) : Optional.empty();
-    String name = at > 0 ? typed.substring(0, at) : typed;
-    Snapshot snapshot = states.computeIfAbsent(revision.orElse(""), key -> state(revision));
-    return Side.of(snapshot, name, revision, wanted).fold(known -> known, unknown -> {
-      throw revision.isPresent()
-          ? new UsageMistake(Visible.of(unknown.because()))
-          : unworkable(name, unknown.because());
-    });
+    Typed name = Typed.of(typed);
+    return Side.of(state(name), name.name(), name.revision(), wanted)
+        .fold(known -> known, unknown -> {
+          throw name.revision().isPresent()
+              ? new UsageMistake(Visible.of(unknown.because()))
+              : unworkable(name.name(), unknown.because());
+        });
   }
 
   private UsageMistake unworkable(String name, String because) {
@@ -158,15 +210,14 @@ final class CompareCommand implements Callable<Integer> {
 
   /** What a variant is a variant of, in the same state of the library. */
   private String parent() {
-    int at = first.lastIndexOf('@');
-    String name = at > 0 ? first.substring(0, at) : first;
-    String suffix = at > 0 ? first.substring(at) : "";
+    Typed name = Typed.of(first);
+    String suffix = name.revision().map(at -> "@" + at).orElse("");
     Side side = side(first, Optional.empty());
     return side.entry()
         .declaration()
         .flatMap(d -> d instanceof Variant variant ? variant.parent() : Optional.empty())
         .map(parent -> parent.value() + suffix)
-        .orElseThrow(() -> new UsageMistake(
-            "`" + Visible.of(name) + "` is no variant; name what it is to be compared with"));
+        .orElseThrow(() -> new UsageMistake("`" + Visible.of(name.name())
+            + "` is no variant; name what it is to be compared with"));
   }
 }

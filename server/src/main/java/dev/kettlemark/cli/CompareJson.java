@@ -5,6 +5,8 @@ import com.google.gson.JsonObject;
 import dev.kettlemark.cards.Exchange;
 import dev.kettlemark.cards.Judgement;
 import dev.kettlemark.cards.LabelWord;
+import dev.kettlemark.cards.ProductSide;
+import dev.kettlemark.cards.ProductsSideBySide;
 import dev.kettlemark.cards.Side;
 import dev.kettlemark.cards.SideBySide;
 import dev.kettlemark.quantity.Outcome;
@@ -13,6 +15,7 @@ import dev.kettlemark.sheets.Leaf;
 import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Reach;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -30,13 +33,49 @@ final class CompareJson {
     JsonArray amounts = new JsonArray();
     both.amounts().forEach(exchange -> amounts.add(exchange(exchange)));
     json.add("amounts", amounts);
-    JsonArray figures = new JsonArray();
-    both.figures().forEach(pair -> figures.add(pair(pair)));
-    json.add("figures", figures);
-    JsonArray words = new JsonArray();
-    both.words().forEach(word -> words.add(word(word)));
-    json.add("label", words);
+    json.add("figures", pairs(both.figures()));
+    json.add("label", words(both.words()));
     return json;
+  }
+
+  /** Two products, piece beside piece. */
+  static JsonObject of(ProductsSideBySide both) {
+    JsonObject json = new JsonObject();
+    json.add("first", side(both.first()));
+    json.add("second", side(both.second()));
+    json.add("figures", pairs(both.figures()));
+    JsonArray parts = new JsonArray();
+    both.parts().forEach(part -> {
+      JsonObject one = new JsonObject();
+      one.addProperty("part", part.role());
+      part.first().ifPresent(material -> one.addProperty("first", material));
+      part.second().ifPresent(material -> one.addProperty("second", material));
+      one.add("figures", pairs(part.figures()));
+      parts.add(one);
+    });
+    json.add("parts", parts);
+    json.add("label", words(both.words()));
+    return json;
+  }
+
+  private static JsonObject side(ProductSide side) {
+    JsonObject json = new JsonObject();
+    json.addProperty("name", side.name());
+    json.addProperty("title", side.title());
+    side.state().ifPresent(state -> json.addProperty("state", state));
+    return json;
+  }
+
+  private static JsonArray pairs(List<Pair> pairs) {
+    JsonArray figures = new JsonArray();
+    pairs.forEach(pair -> figures.add(pair(pair)));
+    return figures;
+  }
+
+  private static JsonArray words(List<LabelWord> all) {
+    JsonArray words = new JsonArray();
+    all.forEach(word -> words.add(word(word)));
+    return words;
   }
 
   private static JsonObject side(Side side) {

@@ -83,9 +83,13 @@ final class LeafText {
         .map(column ->
             column.holds() == Column.Holds.FIGURE ? TextTable.Align.RIGHT : TextTable.Align.LEFT)
         .toArray(TextTable.Align[]::new);
-    TextTable table = new TextTable(0, all(aligns));
+    TextTable table = new TextTable(0, all(aligns)).wrapping();
     table.row(cells(grid.columns().stream().map(Column::heading).limit(shown).toList()));
     for (Row row : grid.rows()) {
+      if (row.rank() == Row.Rank.GROUP) {
+        table.paragraph(Visible.of(leaf.text(row.cells().get(0))), 0, width);
+        continue;
+      }
       table.row(cells(row.cells().stream().limit(shown).toList()));
       if (isTold) {
         table.paragraph(Visible.of(leaf.text(row.cells().get(shown))), 4, width);
@@ -105,7 +109,7 @@ final class LeafText {
     int last = grid.columns().size() - 1;
     return grid.rows().stream()
         .filter(row -> row.cells().size() > last)
-        .anyMatch(row -> leaf.text(row.cells().get(last)).length() > width / 2);
+        .anyMatch(row -> leaf.text(row.cells().get(last)).length() > width);
   }
 
   private String[] cells(List<Phrase> phrases) {

@@ -46,6 +46,10 @@ final class IngredientHover implements HoverAnswer {
         + known
             .density()
             .map(d -> " Density " + Display.trimmed(d.gramsPerMillilitre(), 3) + " g/mL.")
+            .orElse("")
+        + known
+            .saturates()
+            .map(share -> " Saturates: " + Display.percent(share) + ", part of the fat.")
             .orElse(""));
     markdown.paragraph(allergens(known.facts()));
     markdown.paragraph(CautionText.sentences(known.facts().wordsOf("caution")));

@@ -4,6 +4,7 @@ import dev.kettlemark.text.Cells;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Rows of cells as plain text in columns.
@@ -18,6 +19,7 @@ public final class TextTable {
   private final int indent;
   private final List<Align> aligns;
   private final List<Line> lines = new ArrayList<>();
+  private boolean isWrapping;
 
   /** How a column's cells stand in it. */
   public enum Align {
@@ -62,8 +64,80 @@ public final class TextTable {
     return this;
   }
 
+  /** Breaks cells at spaces where all columns together find no room. */
+  public TextTable wrapping() {
+    isWrapping = true;
+    return this;
+  }
+
   /** The lines, none of them wider than the width unless a single name is. */
   public List<String> lines(int width) {
+    return isWrapping ? wrappedLines(width) : rowLines(width);
+  }
+
+  private List<String> wrappedLines(int width) {
+    int[] widths = new ColumnWidths(rows(), aligns).within(width - indent, GAP.length());
+    boolean isFitting =
+        Arrays.stream(widths).sum() + GAP.length() * (widths.length - 1) <= width - indent;
+    return isFitting ? columns(widths) : namesAbove(width);
+  }
+
+  /** Where long words leave no room for all columns, the first cell stands above its row. */
+  private List<String> namesAbove(int width) {
+    TextTable others =
+        new TextTable(indent + GAP.length(), aligns.stream().skip(1).toArray(Align[]::new));
+    for (Line line : lines) {
+      if (line instanceof Line.Row row) {
+        others.paragraph(row.cells().get(0), indent, width);
+        others.row(row.cells().stream().skip(1).toArray(String[]::new));
+      } else {
+        others.plain(((Line.Plain) line).text());
+      }
+    }
+    int[] widths =
+        new ColumnWidths(others.rows(), others.aligns).within(width - others.indent, GAP.length());
+    return others.columns(widths);
+  }
+
+  private List<String> columns(int[] widths) {
+    List<String> result = new ArrayList<>();
+    for (Line line : lines) {
+      if (line instanceof Line.Row row) {
+        addWrapped(result, row.cells(), widths);
+      } else {
+        result.add(((Line.Plain) line).text());
+      }
+    }
+    return result;
+  }
+
+  private List<List<String>> rows() {
+    return lines.stream()
+        .flatMap(line -> line instanceof Line.Row row ? Stream.of(row.cells()) : Stream.empty())
+        .toList();
+  }
+
+  private void addWrapped(List<String> result, List<String> cells, int[] widths) {
+    List<List<String>> wrapped = new ArrayList<>();
+    for (int i = 0; i < cells.size(); i++) {
+      wrapped.add(Cells.wrapped(cells.get(i), widths[i]));
+    }
+    int height = wrapped.stream().mapToInt(List::size).max().orElse(0);
+    for (int at = 0; at < height; at++) {
+      StringBuilder text = new StringBuilder(" ".repeat(indent));
+      for (int i = 0; i < wrapped.size(); i++) {
+        String cell = at < wrapped.get(i).size() ? wrapped.get(i).get(at) : "";
+        text.append(i == 0 ? "" : GAP).append(aligned(cell, i, widths[i]));
+      }
+      result.add(text.toString().stripTrailing());
+    }
+  }
+
+  private String aligned(String cell, int column, int width) {
+    return aligns.get(column) == Align.LEFT ? Cells.left(cell, width) : Cells.right(cell, width);
+  }
+
+  private List<String> rowLines(int width) {
     int[] widths = widths();
     int others = Arrays.stream(widths).skip(1).map(w -> w + GAP.length()).sum();
     widths[0] = Math.max(1, Math.min(widths[0], width - indent - others));
@@ -98,10 +172,12 @@ public final class TextTable {
         result.add(text + cell);
         cell = "";
       }
-      text.append(i == 0 ? "" : GAP);
-      text.append(
-          aligns.get(i) == Align.LEFT ? Cells.left(cell, widths[i]) : Cells.right(cell, widths[i]));
+      text.append(i == 0 ? "" : GAP).append(aligned(cell, i, widths[i]));
     }
-    result.add(text.toString().stripTrailing());
+    String row = text.toString().stripTrailing();
+    // A name that stood on a line of its own and had nothing beside it is told already.
+    if (!row.isEmpty() || cells.stream().allMatch(String::isEmpty)) {
+      result.add(row);
+    }
   }
 }

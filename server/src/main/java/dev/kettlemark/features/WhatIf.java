@@ -49,17 +49,17 @@ public record WhatIf(String title, LibraryComparison comparison, Snapshot then) 
     Optional<Document> document =
         entry.flatMap(e -> snapshot.library().document(e.uri())).filter(d -> !d.builtIn());
     if (computed.isEmpty() || document.isEmpty()) {
-      return Outcome.unknown(Reason.MISSING_FIGURE, "the library has no formula `" + formula + "`");
+      return Outcome.unknown(Reason.MISSING_FIGURE, "the library has no formula `%s`", formula);
     }
     String wanted = by.strip();
     int space = wanted.lastIndexOf(' ');
     String fresh = wanted.substring(space + 1);
     if (!computed.get().formula().amounts().stream()
         .anyMatch(line -> line.ingredient().value().equals(old))) {
-      return Outcome.unknown(Reason.MISSING_FIGURE, "`" + formula + "` weighs no `" + old + "`");
+      return Outcome.unknown(Reason.MISSING_FIGURE, "`%s` weighs no `%s`", formula, old);
     }
     if (snapshot.library().find(Kind.MATERIAL, fresh).isEmpty()) {
-      return Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `" + fresh + "`");
+      return Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `%s`", fresh);
     }
     Optional<String> amount =
         space < 0 ? Optional.empty() : Optional.of(wanted.substring(0, space).strip());

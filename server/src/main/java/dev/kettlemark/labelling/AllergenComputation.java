@@ -69,7 +69,8 @@ final class AllergenComputation {
           .map(Outcome::known)
           .orElseGet(() -> Outcome.unknown(
               Reason.MISSING_FIGURE,
-              "`" + use.name() + "` does not say how much sulphur dioxide it holds"));
+              "`%s` does not say how much sulphur dioxide it holds",
+              use.name()));
       sum = Outcome.both(sum, Outcome.both(stated, use.share(), Ratio::times), Ratio::plus);
     }
     return sum;

@@ -1,6 +1,7 @@
 package dev.kettlemark.labelling;
 
 import dev.kettlemark.library.Origin;
+import dev.kettlemark.quantity.Remark;
 import java.util.List;
 
 /**
@@ -32,13 +33,18 @@ public record ClaimAnswer(String claim, Market market, Law law, List<Ground> gro
   /**
    * One thing that speaks against a claim.
    *
-   * @param text one plain clause in lower case
+   * @param what one plain clause in lower case
    * @param places where it comes from, the section's own place first
    */
-  public record Ground(Kind kind, String text, List<Origin> places) {
+  public record Ground(Kind kind, Remark what, List<Origin> places) {
 
     public Ground {
       places = List.copyOf(places);
+    }
+
+    /** The clause in English. */
+    public String text() {
+      return what.english();
     }
   }
 

@@ -7,6 +7,7 @@ import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.science.FoodEnergy;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +44,7 @@ final class ClaimJudge {
   ClaimAnswer judge(ClaimRule rule, Optional<String> than) {
     if (makeup.uses().isEmpty()) {
       return new ClaimAnswer(
-          rule.claim(), rule.market(), rule.law(), unstated("nothing is weighed in"));
+          rule.claim(), rule.market(), rule.law(), unstated(Remark.of("nothing is weighed in")));
     }
     List<Ground> grounds = switch (rule.test()) {
       case "diet" -> diet(rule.values().get(0));
@@ -56,7 +57,8 @@ final class ClaimJudge {
       case "energy-share" -> energyShare(Double.parseDouble(rule.values().get(0)));
       case "no-ethanol" -> ethanol();
       case "certified" -> certified();
-      case "serving" -> unstated("it is judged by the serving, which is not computed here");
+      case "serving" ->
+        unstated(Remark.of("it is judged by the serving, which is not computed here"));
       case "undefined" -> broken("the claim is not defined and may not be used");
       default -> throw new IllegalStateException("no test is named " + rule.test());
     };
@@ -66,14 +68,13 @@ final class ClaimJudge {
   private List<Ground> diet(String word) {
     Diet diet = Diet.valueOf(word.toUpperCase(Locale.ROOT));
     Diet.Answer answer = diet.of(makeup.uses());
+    Remark.Word claim = new Remark.Word("claim", word);
     return Stream.concat(
             answer.offenders().stream()
-                .map(use -> ground(Kind.CONTAINED, use, "`" + use.name() + "` is not " + word)),
+                .map(use -> ground(Kind.CONTAINED, use, "`%s` is not %s", use.name(), claim)),
             answer.silent().stream()
                 .map(use -> ground(
-                    Kind.UNSTATED,
-                    use,
-                    "nobody has stated whether `" + use.name() + "` is " + word)))
+                    Kind.UNSTATED, use, "nobody has stated whether `%s` is %s", use.name(), claim)))
         .toList();
   }
 
@@ -86,7 +87,7 @@ final class ClaimJudge {
     }
     allergens.silent().stream()
         .map(use ->
-            ground(Kind.UNSTATED, use, "nobody has stated the allergens of `" + use.name() + "`"))
+            ground(Kind.UNSTATED, use, "nobody has stated the allergens of `%s`", use.name()))
         .forEach(grounds::add);
     return grounds;
   }
@@ -98,9 +99,9 @@ final class ClaimJudge {
       boolean holds =
           use.says("gluten", "yes") || use.words("allergen").stream().anyMatch(GLUTEN::contains);
       if (holds) {
-        grounds.add(ground(Kind.CONTAINED, use, "`" + use.name() + "` holds gluten"));
+        grounds.add(ground(Kind.CONTAINED, use, "`%s` holds gluten", use.name()));
       } else if (!use.says("gluten", "no")) {
-        grounds.add(ground(Kind.UNSTATED, use, "the gluten of `" + use.name() + "` is not known"));
+        grounds.add(ground(Kind.UNSTATED, use, "the gluten of `%s` is not known", use.name()));
       }
     }
     for (String word : GLUTEN) {
@@ -112,8 +113,8 @@ final class ClaimJudge {
 
   private void contained(String word, List<Ground> grounds) {
     allergens.sources(word).stream()
-        .map(use ->
-            ground(Kind.CONTAINED, use, "`" + use.name() + "` holds " + word.replace('-', ' ')))
+        .map(use -> ground(
+            Kind.CONTAINED, use, "`%s` holds %s", use.name(), new Remark.Word("allergen", word)))
         .forEach(grounds::add);
   }
 
@@ -122,26 +123,25 @@ final class ClaimJudge {
     if (sources == null) {
       return;
     }
-    String what = " may contain " + word.replace('-', ' ');
+    Remark.Word what = new Remark.Word("allergen", word);
     sources.stream()
-        .map(use -> ground(kind, use, "`" + use.name() + "`" + what))
+        .map(use -> ground(kind, use, "`%s` may contain %s", use.name(), what))
         .forEach(grounds::add);
     if (sources.isEmpty()) {
-      grounds.add(new Ground(kind, "the product itself" + what, List.of()));
+      grounds.add(ground(kind, "the product itself may contain %s", what));
     }
   }
 
   private void onSite(String word, List<Ground> grounds) {
     if (allergens.onSite().contains(word)) {
-      grounds.add(
-          new Ground(Kind.ON_SITE, "the house handles " + word.replace('-', ' '), List.of()));
+      grounds.add(ground(Kind.ON_SITE, "the house handles %s", new Remark.Word("allergen", word)));
     }
   }
 
   private List<Ground> addedSugar() {
     return makeup.uses().stream()
         .filter(ClaimJudge::isAddedSugar)
-        .map(use -> ground(Kind.CONTAINED, use, "`" + use.name() + "` is added for its sugars"))
+        .map(use -> ground(Kind.CONTAINED, use, "`%s` is added for its sugars", use.name()))
         .toList();
   }
 
@@ -156,17 +156,16 @@ final class ClaimJudge {
 
   private List<Ground> lessSugar(double percent, Optional<String> than) {
     if (than.isEmpty()) {
-      return List.of(new Ground(Kind.NO_REFERENCE, "it does not say less than what", List.of()));
+      return List.of(ground(Kind.NO_REFERENCE, "it does not say less than what"));
     }
     Optional<Outcome<Composition>> other = reference.apply(than.get());
     if (other.isEmpty()) {
-      return List.of(
-          new Ground(Kind.NO_REFERENCE, "nobody has described `" + than.get() + "`", List.of()));
+      return List.of(ground(Kind.NO_REFERENCE, "nobody has described `%s`", than.get()));
     }
     return makeup
         .composition()
         .flatMap(own -> other.get().map(its -> compare(own, its, percent, than.get())))
-        .fold(grounds -> grounds, unknown -> unstated(unknown.because()));
+        .fold(grounds -> grounds, unknown -> unstated(unknown.why()));
   }
 
   private static List<Ground> compare(
@@ -175,21 +174,24 @@ final class ClaimJudge {
     double less = sugars > 0 ? 100 - 100 * 100 * own.sugars().fraction() / sugars : 0;
     List<Ground> grounds = new ArrayList<>();
     if (less < percent) {
-      grounds.add(new Ground(
+      grounds.add(ground(
           Kind.CONTAINED,
-          "it has " + Display.fixed(Math.abs(less), 1) + " % " + (less < 0 ? "more" : "less")
-              + " sugar than `" + than + "`, and " + Display.trimmed(percent, 1)
-              + " % less is asked for",
-          List.of()));
+          less < 0
+              ? "it has %s %% more sugar than `%s`, and %s %% less is asked for"
+              : "it has %s %% less sugar than `%s`, and %s %% less is asked for",
+          Display.fixed(Math.abs(less), 1),
+          than,
+          Display.trimmed(percent, 1)));
     }
     double energy = FoodEnergy.europeanKilocalories(own);
     double itsEnergy = FoodEnergy.europeanKilocalories(its);
     if (energy > itsEnergy) {
-      grounds.add(new Ground(
+      grounds.add(ground(
           Kind.CONTAINED,
-          "it has more energy than `" + than + "`: " + Display.fixed(energy, 0) + " and "
-              + Display.fixed(itsEnergy, 0) + " kcal in 100 g",
-          List.of()));
+          "it has more energy than `%s`: %s and %s kcal in 100 g",
+          than,
+          Display.fixed(energy, 0),
+          Display.fixed(itsEnergy, 0)));
     }
     return grounds;
   }
@@ -205,10 +207,14 @@ final class ClaimJudge {
         .fold(
             grams -> (atMost ? grams <= limit : grams >= limit)
                 ? List.of()
-                : broken(Display.fixed(grams, 1) + " g " + parts[0] + " in 100 g, and "
-                    + (atMost ? "at most " : "at least ") + Display.trimmed(limit, 1)
-                    + " g is asked for"),
-            unknown -> unstated(unknown.because()));
+                : broken(
+                    atMost
+                        ? "%s g %s in 100 g, and at most %s g is asked for"
+                        : "%s g %s in 100 g, and at least %s g is asked for",
+                    Display.fixed(grams, 1),
+                    Remark.of(parts[0]),
+                    Display.trimmed(limit, 1)),
+            unknown -> unstated(unknown.why()));
   }
 
   private List<Ground> energyShare(double percent) {
@@ -220,9 +226,10 @@ final class ClaimJudge {
         .fold(
             share -> share >= percent
                 ? List.of()
-                : broken("protein gives " + Display.fixed(share, 1) + " % of the energy, and "
-                    + Display.trimmed(percent, 0) + " % is asked for"),
-            unknown -> unstated(unknown.because()));
+                : broken(
+                    "protein gives %s %% of the energy, and %s %% is asked for",
+                    Display.fixed(share, 1), Display.trimmed(percent, 0)),
+            unknown -> unstated(unknown.why()));
   }
 
   private List<Ground> ethanol() {
@@ -230,35 +237,38 @@ final class ClaimJudge {
         .flatMap(use -> use.composition()
             .fold(
                 composition -> composition.fraction(Component.ETHANOL) > 0
-                    ? Stream.of(ground(Kind.CONTAINED, use, "`" + use.name() + "` brings alcohol"))
+                    ? Stream.of(ground(Kind.CONTAINED, use, "`%s` brings alcohol", use.name()))
                     : Stream.<Ground>empty(),
                 unknown -> use.says("caution", "alcohol")
-                    ? Stream.of(ground(Kind.CONTAINED, use, "`" + use.name() + "` brings alcohol"))
+                    ? Stream.of(ground(Kind.CONTAINED, use, "`%s` brings alcohol", use.name()))
                     : Stream.of(ground(
-                        Kind.UNSTATED, use, "the alcohol of `" + use.name() + "` is not known"))))
+                        Kind.UNSTATED, use, "the alcohol of `%s` is not known", use.name()))))
         .toList();
   }
 
   private List<Ground> certified() {
     List<Ground> grounds = new ArrayList<>();
-    grounds.add(new Ground(
-        Kind.UNSTATED, "only a certifying body can say so; nothing here checks it", List.of()));
+    grounds.add(ground(Kind.UNSTATED, "only a certifying body can say so; nothing here checks it"));
     ethanol().stream()
         .filter(ground -> ground.kind() == Kind.CONTAINED)
-        .map(ground -> new Ground(Kind.UNSTATED, ground.text(), ground.places()))
+        .map(ground -> new Ground(Kind.UNSTATED, ground.what(), ground.places()))
         .forEach(grounds::add);
     return grounds;
   }
 
-  private static List<Ground> broken(String text) {
-    return List.of(new Ground(Kind.CONTAINED, text, List.of()));
+  private static List<Ground> broken(String text, Object... values) {
+    return List.of(ground(Kind.CONTAINED, text, values));
   }
 
-  private static List<Ground> unstated(String text) {
-    return List.of(new Ground(Kind.UNSTATED, text, List.of()));
+  private static List<Ground> unstated(Remark why) {
+    return List.of(new Ground(Kind.UNSTATED, why, List.of()));
   }
 
-  private static Ground ground(Kind kind, IngredientUse use, String text) {
+  private static Ground ground(Kind kind, String text, Object... values) {
+    return new Ground(kind, Remark.of(text, values), List.of());
+  }
+
+  private static Ground ground(Kind kind, IngredientUse use, String text, Object... values) {
     List<Origin> places = new ArrayList<>();
     use.ways().stream().map(Way::here).distinct().forEach(places::add);
     use.ways().stream()
@@ -266,6 +276,6 @@ final class ClaimJudge {
         .map(way -> way.steps().get(way.steps().size() - 1).place())
         .distinct()
         .forEach(places::add);
-    return new Ground(kind, text, places);
+    return new Ground(kind, Remark.of(text, values), places);
   }
 }

@@ -115,7 +115,7 @@ final class FormulaMakeup {
 
   private void addUnweighed(Located<String> name) {
     Outcome<Ratio> unweighed =
-        Outcome.unknown(Reason.MISSING_FIGURE, "no line weighs in `" + name.value() + "`");
+        Outcome.unknown(Reason.MISSING_FIGURE, "no line weighs in `%s`", name.value());
     Way.Step step = new Way.Step(name.value(), entry.origin(name.span()));
     scope
         .ask(Lookup.of(Kind.MATERIAL, name.value()))

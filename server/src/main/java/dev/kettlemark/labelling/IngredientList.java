@@ -4,6 +4,7 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -23,10 +24,10 @@ import java.util.stream.Collectors;
  * @param items heaviest first; what has no known weight last
  * @param text the list as one sentence, allergens in capitals
  * @param contains the statement behind the list, for markets that have one
- * @param notes what was left out, and what is not known
+ * @param remarks what was left out, and what is not known
  */
 public record IngredientList(
-    Market market, List<Item> items, String text, Optional<String> contains, List<String> notes) {
+    Market market, List<Item> items, String text, Optional<String> contains, List<Remark> remarks) {
 
   /** Annex VII, part A, point 1 of the Regulation. */
   private static final double WATER_LEFT_OUT = 0.05;
@@ -39,7 +40,12 @@ public record IngredientList(
 
   public IngredientList {
     items = List.copyOf(items);
-    notes = notes.stream().distinct().toList();
+    remarks = remarks.stream().distinct().toList();
+  }
+
+  /** What was left out, and what is not known, in English. */
+  public List<String> notes() {
+    return Remark.english(remarks);
   }
 
   /**
@@ -79,7 +85,7 @@ public record IngredientList(
 
   /** Drafts the list. */
   public static IngredientList of(Label label, Market market) {
-    List<String> notes = new ArrayList<>();
+    List<Remark> notes = new ArrayList<>();
     Map<String, List<IngredientUse>> byLabel = label.makeup().uses().stream()
         .filter(use -> !use.isWater())
         .collect(
@@ -99,17 +105,18 @@ public record IngredientList(
       List<IngredientUse> uses,
       Label label,
       MarketAllergens allergens,
-      List<String> notes) {
+      List<Remark> notes) {
     Outcome<Ratio> share = Outcome.known(Ratio.ZERO);
     for (IngredientUse use : uses) {
       share = Outcome.both(share, use.share(), Ratio::plus);
       if (!use.hasLabel()) {
-        notes.add("`" + use.name() + "` has no `label`; its name stands in for it");
+        notes.add(Remark.of("`%s` has no `label`; its name stands in for it", use.name()));
       }
     }
     share.fold(
         known -> false,
-        unknown -> notes.add("how much " + name + " there is, is unknown: " + unknown.because()));
+        unknown ->
+            notes.add(Remark.of("how much %s there is, is unknown: %s", name, unknown.why())));
     boolean isFlavour = uses.stream()
             .allMatch(use -> use.ingredient().filter(i -> i.hasRole("flavour")).isPresent())
         && share.map(s -> s.fraction() <= SMALL + EXACT).orElse(false);
@@ -122,7 +129,7 @@ public record IngredientList(
   }
 
   /** What is left of the finished weight, since what boiled away was water. */
-  private static Optional<Item> water(Label label, List<Item> items, List<String> notes) {
+  private static Optional<Item> water(Label label, List<Item> items, List<Remark> notes) {
     List<IngredientUse> waters =
         label.makeup().uses().stream().filter(IngredientUse::isWater).toList();
     if (waters.isEmpty()) {
@@ -136,35 +143,38 @@ public record IngredientList(
     Outcome<Ratio> left = others.fold(
         sum -> Outcome.known(Ratio.ofFraction(Math.max(0, 1 - sum.fraction()))),
         unknown -> Outcome.unknown(
-            Reason.DEPENDS_ON_UNKNOWN, "it is what is left of the rest: " + unknown.because()));
+            Reason.DEPENDS_ON_UNKNOWN, "it is what is left of the rest: %s", unknown.why()));
     boolean isLeftOut =
         left.map(share -> share.fraction() <= WATER_LEFT_OUT + EXACT).orElse(false);
     if (isLeftOut) {
-      notes.add("added water is " + left.map(Display::percent).orElse("")
-          + " of the finished weight and may be left out");
+      notes.add(Remark.of(
+          "added water is %s of the finished weight and may be left out",
+          left.map(Display::percent).orElse("")));
       return Optional.empty();
     }
     left.fold(
         known -> false,
-        unknown -> notes.add("the place of water is unknown: " + unknown.because()));
+        unknown -> notes.add(Remark.of("the place of water is unknown: %s", unknown.why())));
     return Optional.of(new Item("water", waters, left, false));
   }
 
-  private static void notesOn(List<Item> items, Market market, List<String> notes) {
+  private static void notesOn(List<Item> items, Market market, List<Remark> notes) {
     boolean hasCompound = items.stream()
         .anyMatch(item ->
             item.isSmall() && item.label().contains(", ") && item.label().contains("("));
     if (market == Market.EU) {
       if (items.stream().filter(Item::isSmall).count() > 1) {
-        notes.add("what is below 2 % may stand in any order behind the rest");
+        notes.add(Remark.of("what is below 2 % may stand in any order behind the rest"));
       }
       if (hasCompound) {
-        notes.add("below 2 % the parts of an ingredient may be left out where Union law defines it;"
-            + " its additives and allergens may not");
+        notes.add(Remark.of(
+            "below 2 % the parts of an ingredient may be left out where Union law defines it;"
+                + " its additives and allergens may not"));
       }
     }
     if (items.stream().anyMatch(item -> item.share().map(s -> s.fraction() > 1).orElse(false))) {
-      notes.add("so much boils away that one ingredient weighs more than the finished food");
+      notes.add(
+          Remark.of("so much boils away that one ingredient weighs more than the finished food"));
     }
   }
 

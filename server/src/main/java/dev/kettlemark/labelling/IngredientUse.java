@@ -92,8 +92,8 @@ public record IngredientUse(
   public Outcome<Composition> composition() {
     return ingredient
         .map(Ingredient::composition)
-        .orElseGet(() ->
-            Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `" + name + "`"));
+        .orElseGet(
+            () -> Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `%s`", name));
   }
 
   /** Whether it is water and nothing else that counts. */

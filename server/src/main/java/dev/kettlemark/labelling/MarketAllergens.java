@@ -2,6 +2,7 @@ package dev.kettlemark.labelling;
 
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Ratio;
+import dev.kettlemark.quantity.Remark;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -14,14 +15,14 @@ import java.util.Optional;
  * @param contained in the order of the law
  * @param mayContain likewise; a group that is contained may stand here too, for another of its kinds
  * @param onSite what the house handles besides
- * @param notes what was left out and why, and what is not known
+ * @param remarks what was left out and why, and what is not known
  */
 public record MarketAllergens(
     Market market,
     List<Listed> contained,
     List<Listed> mayContain,
     List<Listed> onSite,
-    List<String> notes) {
+    List<Remark> remarks) {
 
   /** A product of figures is off by this share of itself at most. */
   private static final double EXACT = 1e-9;
@@ -30,7 +31,12 @@ public record MarketAllergens(
     contained = List.copyOf(contained);
     mayContain = List.copyOf(mayContain);
     onSite = List.copyOf(onSite);
-    notes = notes.stream().distinct().toList();
+    remarks = remarks.stream().distinct().toList();
+  }
+
+  /** What was left out, and what is not known, in English. */
+  public List<String> notes() {
+    return Remark.english(remarks);
   }
 
   /**
@@ -63,7 +69,7 @@ public record MarketAllergens(
 
   /** Reads the pantry's words by a market's law. */
   public static MarketAllergens of(Allergens allergens, Market market) {
-    List<String> notes = new ArrayList<>();
+    List<Remark> notes = new ArrayList<>();
     List<Listed> contained = new ArrayList<>();
     for (AllergenGroup group : AllergenGroup.of(market)) {
       listed(group, allergens.contained(), market, notes)
@@ -78,10 +84,13 @@ public record MarketAllergens(
         .toList();
     allergens.contained().keySet().stream()
         .filter(word -> AllergenGroup.of(market, word).isEmpty())
-        .map(word -> "`" + word + "` is no listed allergen in " + market.place())
+        .map(word -> Remark.of(
+            "`%s` is no listed allergen in %s",
+            new Remark.Word("allergen", word), Remark.of(market.place())))
         .forEach(notes::add);
     allergens.silent().stream()
-        .map(use -> "the allergens of `" + use.name() + "` are unknown: nobody has stated them")
+        .map(use ->
+            Remark.of("the allergens of `%s` are unknown: nobody has stated them", use.name()))
         .forEach(notes::add);
     return new MarketAllergens(market, contained, mayContain, onSite, notes);
   }
@@ -90,7 +99,7 @@ public record MarketAllergens(
       AllergenGroup group,
       Map<String, List<IngredientUse>> byWord,
       Market market,
-      List<String> notes) {
+      List<Remark> notes) {
     List<String> words = new ArrayList<>();
     List<IngredientUse> sources = new ArrayList<>();
     for (String word : group.words()) {
@@ -102,8 +111,9 @@ public record MarketAllergens(
       for (IngredientUse use : all) {
         Optional<Exemption> exemption = Exemption.of(market, word, use);
         exemption
-            .map(e -> "`" + use.name() + "` needs no statement of " + word + ": "
-                + e.law().citation())
+            .map(e -> Remark.of(
+                "`%s` needs no statement of %s: %s",
+                use.name(), new Remark.Word("allergen", word), e.law().citation()))
             .ifPresentOrElse(notes::add, () -> counting.add(use));
       }
       if (!counting.isEmpty() || all.isEmpty()) {
@@ -121,7 +131,7 @@ public record MarketAllergens(
 
   /** An amount that nobody has stated counts, and a note says that it is not known. */
   private static boolean isAboveLimit(
-      AllergenGroup group, Allergens allergens, List<String> notes) {
+      AllergenGroup group, Allergens allergens, List<Remark> notes) {
     if (group.limit().isEmpty()) {
       return true;
     }
@@ -131,13 +141,17 @@ public record MarketAllergens(
         .fold(
             share -> {
               boolean isAbove = share.fraction() > limit.fraction() * (1 + EXACT);
-              notes.add("sulphur dioxide comes to " + Display.trimmed(share.partsPerMillion(), 1)
-                  + " mg/kg, " + (isAbove ? "above" : "within") + " the limit of "
-                  + Display.trimmed(limit.partsPerMillion(), 0) + " mg/kg");
+              notes.add(Remark.of(
+                  isAbove
+                      ? "sulphur dioxide comes to %s mg/kg, above the limit of %s mg/kg"
+                      : "sulphur dioxide comes to %s mg/kg, within the limit of %s mg/kg",
+                  Display.trimmed(share.partsPerMillion(), 1),
+                  Display.trimmed(limit.partsPerMillion(), 0)));
               return isAbove;
             },
             unknown -> {
-              notes.add("how much sulphur dioxide there is, is unknown: " + unknown.because());
+              notes.add(
+                  Remark.of("how much sulphur dioxide there is, is unknown: %s", unknown.why()));
               return true;
             });
   }

@@ -6,7 +6,6 @@ import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
-import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.science.AmericanRounding;
 import dev.kettlemark.science.EuropeanRounding;
 import dev.kettlemark.science.FoodEnergy;
@@ -28,11 +27,6 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
   private static final double SALT_PER_SODIUM = 2.5;
 
   private static final double MILLIGRAMS = 1000;
-
-  /** So much fat in 100 g is printed as none, by the rounding rules of each market. */
-  private static final double EUROPEAN_TRACE = 0.1;
-
-  private static final double AMERICAN_TRACE = 0.49;
 
   public Nutrition {
     rows = List.copyOf(rows);
@@ -98,7 +92,7 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
           composition.map(FoodEnergy::europeanKilocalories),
           EuropeanRounding.ENERGY::of);
       add("fat", "g", family(Family.FAT), grams);
-      addPart("saturates", "g", saturates(EUROPEAN_TRACE), EuropeanRounding.FATTY_ACIDS::of);
+      addSaturates("saturates", EuropeanRounding.FATTY_ACIDS::of);
       add("carbohydrate", "g", european(composition), grams);
       addPart("sugars", "g", family(Family.SUGAR), grams);
       if (family(Family.POLYOL).map(polyols -> polyols > 0).orElse(false)) {
@@ -118,7 +112,7 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
           composition.map(FoodEnergy::americanKilocalories),
           AmericanRounding.CALORIES::of);
       add("total fat", "g", family(Family.FAT), AmericanRounding.FAT::of);
-      addPart("saturated fat", "g", saturates(AMERICAN_TRACE), AmericanRounding.FAT::of);
+      addSaturates("saturated fat", AmericanRounding.FAT::of);
       add(
           "sodium",
           "mg",
@@ -142,6 +136,18 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
     private void addPart(
         String name, String unit, Outcome<Double> per100, DoubleFunction<String> rounding) {
       rows.add(new Row(name, unit, per100, perPiece(per100), rounding, true));
+    }
+
+    /** Of what is not stated only so much is left open as the market's rounding shows. */
+    private void addSaturates(String name, DoubleFunction<String> rounding) {
+      Outcome<Saturates> all = Saturates.in(makeup);
+      rows.add(new Row(
+          name,
+          "g",
+          all.flatMap(one -> one.times(100, rounding)),
+          makeup.piece().map(piece -> all.flatMap(one -> one.times(piece.grams(), rounding))),
+          rounding,
+          true));
     }
 
     private Optional<Outcome<Double>> perPiece(Outcome<Double> per100) {
@@ -193,15 +199,6 @@ public record Nutrition(Market market, List<Row> rows, Optional<Mass> piece) {
       return isMilk
           ? all.sugars().minus(Ratio.ofFraction(all.fraction(Component.LACTOSE)))
           : all.sugars();
-    }
-
-    /** Part of the fat: where all fat rounds to nothing, so do they; else nobody knows. */
-    private Outcome<Double> saturates(double trace) {
-      return family(Family.FAT)
-          .flatMap(fat -> fat <= trace
-              ? Outcome.known(fat)
-              : Outcome.unknown(
-                  Reason.MISSING_FIGURE, "the pantry does not split fat into its fatty acids"));
     }
   }
 }

@@ -15,6 +15,7 @@ import dev.kettlemark.model.Product;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.scaling.ComputedProduct;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,7 +70,7 @@ final class ProductMakeup {
     Optional<String> name = part.material().map(Located::value);
     if (name.isEmpty()) {
       return Outcome.unknown(
-          Reason.MISSING_COMPOSITION, "the " + part.role() + " does not say of what it is");
+          Reason.MISSING_COMPOSITION, "the %s does not say of what it is", Remark.of(part.role()));
     }
     Optional<Outcome<Composition>> formula =
         scope.ask(Formulas.computed(name.get())).map(ComputedFormula::composition);
@@ -77,8 +78,8 @@ final class ProductMakeup {
         .or(() -> declared(name.get())
             .flatMap(
                 d -> d instanceof Ingredient i ? Optional.of(i.composition()) : Optional.empty()))
-        .orElseGet(() -> Outcome.unknown(
-            Reason.MISSING_COMPOSITION, "nobody has described `" + name.get() + "`"));
+        .orElseGet(() ->
+            Outcome.unknown(Reason.MISSING_COMPOSITION, "nobody has described `%s`", name.get()));
   }
 
   private Optional<Declaration> declared(String name) {

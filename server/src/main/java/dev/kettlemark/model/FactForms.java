@@ -42,6 +42,10 @@ public final class FactForms {
       new Form("role", "words", "what it is there for"),
       new Form("form", "one word", "how it comes"),
       new Form("contains", "`17.80 % water, …`", "its composition by mass; several lines add up"),
+      new Form(
+          "saturates",
+          "`3.80 %`",
+          "the saturated fatty acids among its fat, by its mass; labels ask for them, and `0 %` is said, not left out"),
       new Form("DE", "`42`", "dextrose equivalent of a starch syrup"),
       new Form("bloom", "`200`", "gel strength of gelatine"),
       new Form(

@@ -2,6 +2,7 @@ package dev.kettlemark.model;
 
 import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Ratio;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +27,9 @@ public record Ingredient(
     Facts facts)
     implements Declaration {
 
+  /** The word of the fact. */
+  public static final String SATURATES = "saturates";
+
   public Ingredient {
     roles = List.copyOf(roles);
     uses = List.copyOf(uses);
@@ -38,6 +42,14 @@ public record Ingredient(
   /** What it asks for before it gels, thickens or foams. */
   public AgentTraits agent() {
     return AgentTraits.of(facts);
+  }
+
+  /** The saturated fatty acids among its fat, as a share of its mass; empty where nobody has said. */
+  public Optional<Ratio> saturates() {
+    return facts
+        .first(SATURATES)
+        .flatMap(fact -> fact.objectFigure(Unit.Dimension.SHARE))
+        .map(figure -> Ratio.ofFraction(figure.value().middleInBase().doubleValue()));
   }
 
   public boolean hasTrait(String trait) {

@@ -17,6 +17,7 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.quantity.Temperature;
 import dev.kettlemark.science.SyrupBoiling;
 import java.util.ArrayList;
@@ -78,13 +79,13 @@ record WhiskStart(String foam, double seconds, Temperature passes) {
     Optional<Double> whisk = whisk(foam);
     Optional<Double> boil = seconds(cook.step());
     if (whisk.isEmpty()) {
-      return untold(name, "it is not said how long the whisk needs");
+      return untold(name, Remark.of("it is not said how long the whisk needs"));
     }
     if (boil.isEmpty()) {
-      return untold(name, "it is not said how long the syrup cooks");
+      return untold(name, Remark.of("it is not said how long the syrup cooks"));
     }
     if (whisk.get() >= boil.get()) {
-      return untold(name, "the whisk needs as long as the syrup cooks, or longer");
+      return untold(name, Remark.of("the whisk needs as long as the syrup cooks, or longer"));
     }
     Mass still = cook.evaporated().times(whisk.get() / boil.get());
     return cook.after().stream()
@@ -96,10 +97,9 @@ record WhiskStart(String foam, double seconds, Temperature passes) {
         .map(passes -> new WhiskStart(name, whisk.get(), passes));
   }
 
-  private static Outcome<WhiskStart> untold(String foam, String because) {
+  private static Outcome<WhiskStart> untold(String foam, Remark why) {
     return Outcome.unknown(
-        Reason.MISSING_FIGURE,
-        "when to start the whisk for " + foam + " cannot be told: " + because);
+        Reason.MISSING_FIGURE, "when to start the whisk for %s cannot be told: %s", foam, why);
   }
 
   private static Ratio water(Portion left, Mass still) {

@@ -4,6 +4,9 @@ import com.google.gson.JsonObject;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.cards.ComparisonPage;
+import dev.kettlemark.cards.ProductSide;
+import dev.kettlemark.cards.ProductsPage;
+import dev.kettlemark.cards.ProductsSideBySide;
 import dev.kettlemark.cards.Side;
 import dev.kettlemark.cards.SideBySide;
 import dev.kettlemark.checks.RulePages;
@@ -50,8 +53,8 @@ enum ReportCommands {
   WHAT_IF("kettlemark.whatIf", ReportCommands::whatIf),
 
   /**
-   * {@code formula}, {@code with} if not its parent, and {@code language} if not en-GB: two formulas side by
-   * side.
+   * {@code formula}, {@code with} if not its parent, and {@code language} if not en-GB: two formulas, or two
+   * products, side by side.
    */
   COMPARE("kettlemark.compare", ReportCommands::compare);
 
@@ -133,6 +136,10 @@ enum ReportCommands {
 
   private static String compare(Scene scene, JsonObject argument) {
     String name = Commands.text(argument, "formula");
+    Optional<ProductSide> product = product(scene, name);
+    if (product.isPresent()) {
+      return products(scene, argument, product.get());
+    }
     Side side = side(scene, name);
     Optional<String> with = Commands.optionalText(argument, "with");
     Side other = side(
@@ -142,6 +149,25 @@ enum ReportCommands {
                 ScaleCommand.refused("`" + name + "` is no variant; the command needs `with`")));
     String language = Commands.optionalText(argument, "language").orElse("en-GB");
     return ComparisonPage.of(SideBySide.of(other, side), Locale.forLanguageTag(language))
+        .map(LeafMarkdown::of)
+        .orElseThrow(() -> ScaleCommand.refused("there are no words in `" + language + "`"));
+  }
+
+  private static Optional<ProductSide> product(Scene scene, String name) {
+    return Side.of(scene.snapshot(), name, Optional.empty(), Optional.empty()).isKnown()
+        ? Optional.empty()
+        : ProductSide.of(scene.snapshot(), name, Optional.empty()).toOptional();
+  }
+
+  private static String products(Scene scene, JsonObject argument, ProductSide first) {
+    String with = Commands.optionalText(argument, "with")
+        .orElseThrow(() ->
+            ScaleCommand.refused("`" + first.name() + "` is a product; the command needs `with`"));
+    ProductSide second = product(scene, with)
+        .orElseThrow(() -> ScaleCommand.refused(
+            "`" + with + "` is no product, and a product is compared with a product only"));
+    String language = Commands.optionalText(argument, "language").orElse("en-GB");
+    return ProductsPage.of(ProductsSideBySide.of(first, second), Locale.forLanguageTag(language))
         .map(LeafMarkdown::of)
         .orElseThrow(() -> ScaleCommand.refused("there are no words in `" + language + "`"));
   }

@@ -21,9 +21,12 @@ public sealed interface Outcome<T> permits Outcome.Known, Outcome.Unknown {
    * @param values what decided
    */
   static <T> Outcome<T> unknown(Reason reason, String because, Object... values) {
-    // The language writes numbers with a point, whatever the machine's own custom is.
-    return new Unknown<>(
-        reason, values.length == 0 ? because : String.format(Locale.ROOT, because, values));
+    return new Unknown<>(reason, Remark.of(because, values));
+  }
+
+  /** Returns the absence of an answer for a reason that another answer was missing for. */
+  static <T> Outcome<T> unknown(Reason reason, Remark why) {
+    return new Unknown<>(reason, why);
   }
 
   /** Combines two answers; the first unknown one wins. */
@@ -87,9 +90,14 @@ public sealed interface Outcome<T> permits Outcome.Known, Outcome.Unknown {
    * No answer.
    *
    * @param reason the kind of obstacle
-   * @param because one plain clause in lower case with the values that decided
+   * @param why one plain clause in lower case with the values that decided
    */
-  record Unknown<T>(Reason reason, String because) implements Outcome<T> {
+  record Unknown<T>(Reason reason, Remark why) implements Outcome<T> {
+
+    /** Why, in English: one plain clause in lower case with the values that decided. */
+    public String because() {
+      return why.english();
+    }
 
     @Override
     public boolean isKnown() {
@@ -114,7 +122,7 @@ public sealed interface Outcome<T> permits Outcome.Known, Outcome.Unknown {
 
     /** Returns the same absence as an answer to another question. */
     public <R> Outcome<R> retyped() {
-      return new Unknown<>(reason, because);
+      return new Unknown<>(reason, why);
     }
   }
 }

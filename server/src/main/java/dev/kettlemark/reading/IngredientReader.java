@@ -47,7 +47,7 @@ final class IngredientReader {
   Ingredient read() {
     Facts facts = new Facts(body.facts(FactWord.INGREDIENT, "an ingredient"));
     List<String> roles = facts.wordsOf("role").stream().map(Located::value).toList();
-    return new Ingredient(
+    Ingredient ingredient = new Ingredient(
         heading.name(),
         heading.title(),
         roles,
@@ -56,6 +56,32 @@ final class IngredientReader {
         density(facts),
         facts.all("use").flatMap(fact -> use(fact).stream()).toList(),
         facts);
+    checkSaturates(ingredient);
+    return ingredient;
+  }
+
+  /** They are a part of the fat, told beside the parts of the whole. */
+  private void checkSaturates(Ingredient ingredient) {
+    for (Statement fact : ingredient.facts().all(Ingredient.SATURATES).limit(1).toList()) {
+      Optional<Ratio> saturates = ingredient.saturates();
+      if (saturates.isEmpty()) {
+        body.report(fact.span(), "`saturates` takes a share of the mass, such as `3.80 %`");
+      }
+      Outcome<Double> fat = ingredient
+          .composition()
+          .map(all -> 100 * all.share(Component.Family.FAT).fraction());
+      saturates.ifPresent(share -> fat.ifKnown(all -> {
+        if (share.percent() < 0 || share.percent() > all + ROUNDING) {
+          body.report(
+              fact.span(),
+              String.format(
+                  Locale.ROOT,
+                  "of %.2f %% fat, %.2f %% cannot be saturates",
+                  all,
+                  share.percent()));
+        }
+      }));
+    }
   }
 
   private Outcome<Composition> composition(Facts facts) {
@@ -65,7 +91,8 @@ final class IngredientReader {
     if (lines.isEmpty()) {
       return Outcome.unknown(
           Reason.MISSING_COMPOSITION,
-          "`" + heading.name().value() + "` does not say what it contains");
+          "`%s` does not say what it contains",
+          heading.name().value());
     }
     for (Statement line : lines) {
       Optional<Quantity> share = Optional.empty();
@@ -110,7 +137,7 @@ final class IngredientReader {
           line.span(),
           String.format(Locale.ROOT, "the parts sum to %.2f %%, more than the whole", sum));
       return Outcome.unknown(
-          Reason.CONTRADICTION, "`" + heading.name().value() + "` contains more than 100 %");
+          Reason.CONTRADICTION, "`%s` contains more than 100 %%", heading.name().value());
     }
     if (sum < 100 - ROUNDING) {
       percents.merge(Component.OTHER, 100 - sum, Double::sum);

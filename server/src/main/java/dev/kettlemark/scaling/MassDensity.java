@@ -33,13 +33,19 @@ final class MassDensity {
   }
 
   private static Outcome<Density> unmeasured(MassFigures figures) {
-    return Outcome.unknown(
-        Reason.MISSING_FIGURE,
-        figures
-                .density()
-                .map(band -> "the mass is whipped, usually to " + Display.density(band) + "; ")
-                .orElse("how much air the mass holds is not known; ")
-            + "add `expect density 0.80 g/mL` with your own figure");
+    return figures
+        .density()
+        .flatMap(band -> Outcome.<Density>unknown(
+            Reason.MISSING_FIGURE,
+            "the mass is whipped, usually to %s; add `expect density 0.80 g/mL` with your own figure",
+            Display.density(band)))
+        .fold(
+            known -> Outcome.known(known),
+            unknown -> unknown.reason() == Reason.MISSING_FIGURE
+                ? Outcome.unknown(unknown.reason(), unknown.why())
+                : Outcome.unknown(
+                    Reason.MISSING_FIGURE,
+                    "how much air the mass holds is not known; add `expect density 0.80 g/mL` with your own figure"));
   }
 
   private static Optional<Density> written(ComputedFormula formula) {

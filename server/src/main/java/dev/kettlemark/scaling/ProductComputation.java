@@ -11,6 +11,7 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +66,7 @@ final class ProductComputation {
         inside = inside.add(share.fraction().multiply(centre));
       } else {
         return Outcome.unknown(
-            Reason.MISSING_FIGURE, "the weight of the " + part.role() + " cannot be read");
+            Reason.MISSING_FIGURE, "the weight of the %s cannot be read", Remark.of(part.role()));
       }
     }
     if (ofFinished.compareTo(BigFraction.ONE) >= 0) {
@@ -128,8 +129,7 @@ final class ProductComputation {
     Optional<ComputedFormula> formula = scope.ask(Formulas.computed(material));
     return formula
         .map(computed -> Scaling.of(computed, target))
-        .orElseGet(
-            () -> Outcome.unknown(Reason.NOT_MODELLED, "`" + material + "` is not a formula"));
+        .orElseGet(() -> Outcome.unknown(Reason.NOT_MODELLED, "`%s` is not a formula", material));
   }
 
   private static Mass mass(BigFraction grams) {

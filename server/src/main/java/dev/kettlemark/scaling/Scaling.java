@@ -13,6 +13,7 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.quantity.Volume;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -178,7 +179,7 @@ public record Scaling(
     }
     if (bowl.get().whips().isEmpty()) {
       return Outcome.unknown(
-          Reason.MISSING_FIGURE, "the house does not say how much `" + name + "` whips");
+          Reason.MISSING_FIGURE, "the house does not say how much `%s` whips", name);
     }
     double most = bowl.get().whips().get().high().grams();
     double fullest = formula.process().stages().stream()
@@ -188,7 +189,7 @@ public record Scaling(
         .orElse(0);
     if (fullest <= 0) {
       return Outcome.unknown(
-          Reason.MISSING_FIGURE, "no stage of the formula is made in `" + name + "`");
+          Reason.MISSING_FIGURE, "no stage of the formula is made in `%s`", name);
     }
     double charge = formula.process().charge().mass().grams() * most / fullest;
     return Outcome.known(roundedDown(charge));
@@ -207,12 +208,12 @@ public record Scaling(
     BigFraction share = formula.amounts().shareOf(target.ingredient());
     return share.signum() > 0
         ? Outcome.known(target.grams().divide(share))
-        : Outcome.unknown(
-            Reason.MISSING_FIGURE, "the formula weighs no `" + target.ingredient() + "`");
+        : Outcome.unknown(Reason.MISSING_FIGURE, "the formula weighs no `%s`", target.ingredient());
   }
 
   private static <T> Outcome<T> unknownTool(String kind, String name) {
-    return Outcome.unknown(Reason.MISSING_FIGURE, "the house has no " + kind + " `" + name + "`");
+    return Outcome.unknown(
+        Reason.MISSING_FIGURE, "the house has no %s `%s`", Remark.of(kind), name);
   }
 
   /** A batch line's figure: as it is with up to two decimals, else rounded up to a tenth of a gram. */

@@ -35,9 +35,8 @@ final class AllergensPart implements SheetPart {
                 ? matrix(shown, allergens, market)
                 : terms(allergens, market));
         if (shown.reader() == SheetReader.PRODUCTION && !allergens.notes().isEmpty()) {
-          blocks.add(new Block.Points(allergens.notes().stream()
-              .<Phrase>map(note -> new Phrase.English(note.replace("`", "")))
-              .toList()));
+          blocks.add(
+              new Block.Points(allergens.remarks().stream().map(Phrase::told).toList()));
         }
       }
       silent(shown, label).ifPresent(blocks::add);
@@ -153,8 +152,7 @@ final class AllergensPart implements SheetPart {
         told.add(Phrase.words("standing." + word(claim.standing())));
         claim
             .grounds()
-            .forEach(
-                ground -> told.add(new Phrase.English("(" + ground.text().replace("`", "") + ")")));
+            .forEach(ground -> told.add(Phrase.words("claim.ground", Phrase.told(ground.what()))));
         terms.add(new Block.Term(
             Phrase.words(
                 "claim.in",

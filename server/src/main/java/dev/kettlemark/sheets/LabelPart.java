@@ -33,9 +33,7 @@ final class LabelPart implements SheetPart {
       blocks.add(new Block.Lines(lines));
       blocks.addAll(NutritionTable.of(Nutrition.of(label, market)));
       if (!list.notes().isEmpty()) {
-        blocks.add(new Block.Points(list.notes().stream()
-            .<Phrase>map(note -> new Phrase.English(note.replace("`", "")))
-            .toList()));
+        blocks.add(new Block.Points(list.remarks().stream().map(Phrase::told).toList()));
       }
     }
     return blocks;

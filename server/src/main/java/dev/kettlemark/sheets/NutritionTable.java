@@ -29,8 +29,8 @@ final class NutritionTable {
         .flatMap(row -> row.per100()
             .fold(
                 known -> Stream.<Phrase>empty(),
-                unknown -> Stream.of(
-                    new Phrase.English(row.name() + ": " + unknown.because().replace("`", "")))))
+                unknown ->
+                    Stream.of(Phrase.words("told.unknown", name(row), Phrase.told(unknown.why())))))
         .toList();
     if (!reasons.isEmpty()) {
       blocks.add(new Block.Points(reasons));
@@ -58,11 +58,15 @@ final class NutritionTable {
 
   private Row row(Nutrition.Row row) {
     List<Phrase> cells = new ArrayList<>();
-    Phrase name = new Phrase.English(row.name());
+    Phrase name = name(row);
     cells.add(row.isPart() ? Phrase.words("nutrition.part", name) : name);
     cells.add(told(row, ".in-100-g", row.per100()));
     row.perPiece().ifPresent(amount -> cells.add(told(row, ".in-piece", amount)));
     return new Row(cells, Row.Rank.PLAIN, Optional.empty());
+  }
+
+  private static Phrase name(Nutrition.Row row) {
+    return Phrase.words("nutrient." + row.name().replace(' ', '-'));
   }
 
   private Phrase told(Nutrition.Row row, String where, Outcome<Double> amount) {

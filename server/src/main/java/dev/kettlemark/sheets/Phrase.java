@@ -1,5 +1,6 @@
 package dev.kettlemark.sheets;
 
+import dev.kettlemark.quantity.Remark;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
@@ -25,8 +26,11 @@ public sealed interface Phrase {
    */
   record Titled(Title title, boolean isInSentence) implements Phrase {}
 
-  /** An explanation of the program in English, such as why something is unknown. */
+  /** A text in English, such as the list of ingredients of a label. */
   record English(String text) implements Phrase {}
+
+  /** A remark of the program, such as why something is unknown. */
+  record Told(Remark remark) implements Phrase {}
 
   /** A figure. */
   record Value(SheetFigure figure) implements Phrase {}
@@ -74,6 +78,10 @@ public sealed interface Phrase {
 
   static Phrase given(String text) {
     return new Given(text);
+  }
+
+  static Phrase told(Remark remark) {
+    return new Told(remark);
   }
 
   static Phrase value(SheetFigure figure) {

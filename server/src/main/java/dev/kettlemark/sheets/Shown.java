@@ -101,7 +101,8 @@ record Shown(
         .map(found -> of(snapshot, request, found))
         .orElseGet(() -> Outcome.unknown(
             Reason.MISSING_FIGURE,
-            "`" + request.subject() + "` is no formula or product that can be worked out"));
+            "`%s` is no formula or product that can be worked out",
+            request.subject()));
   }
 
   private static Outcome<Shown> of(Snapshot snapshot, SheetRequest request, Entry entry) {

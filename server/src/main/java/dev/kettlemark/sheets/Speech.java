@@ -71,6 +71,8 @@ public final class Speech {
           isEnglish()
               ? Run.plain(english.text())
               : Run.foreign(english.text(), Locale.ENGLISH.getLanguage()));
+    } else if (phrase instanceof Phrase.Told told) {
+      runs.addAll(new RemarkText(wording, locale).runs(told.remark()));
     } else if (phrase instanceof Phrase.Value value) {
       speak(value.figure(), runs);
     } else if (phrase instanceof Phrase.Printed printed) {
@@ -121,12 +123,12 @@ public final class Speech {
     runs.add(Run.figure(figures.of(figure), figure));
     if (figure.reach() instanceof Outcome.Unknown<SheetFigure.Reach> unknown) {
       runs.add(Run.plain(": "));
-      if (!isEnglish()) {
+      if (!new RemarkText(wording, locale).knows(unknown.why())) {
         runs.add(Run.plain(wording.text(
                 "reason." + unknown.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'))
             + " "));
       }
-      speak(new Phrase.English(unknown.because().replace("`", "")), runs);
+      speak(Phrase.told(unknown.why()), runs);
     }
   }
 

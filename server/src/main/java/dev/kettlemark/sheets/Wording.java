@@ -23,6 +23,9 @@ final class Wording {
   private static final List<String> FILES = List.of(
       "/dev/kettlemark/sheets/words_%s.properties", "/dev/kettlemark/sheets/pages_%s.properties");
 
+  /** What the program remarks; English stands in the code. */
+  private static final String REMARKS = "/dev/kettlemark/sheets/remarks_%s.properties";
+
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
   private static final Map<String, Wording> READ = new ConcurrentHashMap<>();
@@ -52,6 +55,9 @@ final class Wording {
   private static Wording read(String language) {
     Properties properties = new Properties();
     FILES.forEach(file -> read(file.formatted(language), properties));
+    if (!language.equals("en")) {
+      read(REMARKS.formatted(language), properties);
+    }
     Map<String, String> words = new TreeMap<>();
     properties.stringPropertyNames().forEach(key -> words.put(key, properties.getProperty(key)));
     return new Wording(words);

@@ -7,6 +7,7 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import dev.kettlemark.Pinned;
+import dev.kettlemark.text.Cells;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -56,11 +57,40 @@ class CompareCommandTest {
       heather-nougt egg-honey-nougat            | did you mean
       heather-nougat white-sugar                | is no formula
       heather-nougat-plant --language xx-XX     | there are no words in
+      orchard-bar-42                            | is a product; name the product
+      orchard-bar-42 heather-nougat             | is no product
       """)
   void saysWhyThereIsNoComparison(String words, String expected) {
     Run run = compare(words.split(" "));
     assertEquals(ExitCode.NOT_RUN, run.code(), run.out());
     assertTrue(run.err().contains(expected), run.err());
+  }
+
+  @Test
+  void holdsAProductAgainstAnother() {
+    Pinned.resource("cli/compare/orchard-bar-42-and-caramel-dome.txt")
+        .check(compare("orchard-bar-42", "caramel-dome").out(), CompareCommandTest.class);
+    JsonObject json = JsonParser.parseString(
+            compare("orchard-bar-42", "caramel-dome", "--format", "json").out())
+        .getAsJsonObject();
+    assertEquals(2, json.getAsJsonArray("parts").size());
+  }
+
+  /** A terminal of eighty columns; only a word that is longer itself may stick out. */
+  @ParameterizedTest
+  @CsvSource({
+    "heather-nougat, heather-nougat-plant",
+    "heather-nougat, egg-honey-nougat",
+    "egg-honey-nougat, gelatine-marshmallow",
+    "orchard-bar-42, caramel-dome"
+  })
+  void staysWithinTheTerminal(String first, String second) {
+    for (String language : List.of("en-GB", "de-DE", "fr-FR")) {
+      compare(first, second, "--language", language)
+          .out()
+          .lines()
+          .forEach(line -> assertTrue(Cells.of(line) <= 80, line));
+    }
   }
 
   @Test

@@ -16,8 +16,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -190,6 +192,135 @@ class PantryFoodTableTest {
     }
     assertEquals(List.of(), missing);
   }
+
+  /**
+   * Columns: NDB number, pantry name, saturated fatty acids in g (nutrient 606).
+   *
+   * <p>Source: the same table, from memory.
+   */
+  private static final String SATURATES = """
+      19165 cocoa-powder                8.070
+      19078 cocoa-mass                 32.351
+      19078 cocoa-nibs                 32.351
+      04501 cocoa-butter               59.700
+      19903 couverture-dark-62         22.030
+      01077 milk                        1.865
+      01145 butter                     51.368
+      01003 butter-oil                 61.924
+      01091 skim-milk-powder            0.499
+      01090 whole-milk-powder          16.742
+      01095 condensed-milk              5.486
+      01153 evaporated-milk             4.591
+      01115 whey-powder                 0.684
+      04047 coconut-oil                86.500
+      12115 coconut-cream              30.753
+      12118 coconut-milk               18.915
+      04506 sunflower-oil                10.3
+      04531 soy-lecithin               15.005
+      01124 egg-white                       0
+      01172 egg-white-pasteurised           0
+      01136 egg-white-powder                0
+      01125 egg-yolk                    9.551
+      16122 soy-protein-isolate         0.422
+      02050 vanilla-extract             0.010
+      14214 soluble-coffee              0.197
+      02010 cinnamon-ground             0.345
+      02021 ginger-ground               2.599
+      02043 turmeric-ground             1.838
+      09302 raspberry-puree             0.019
+      09316 strawberry-puree            0.015
+      09401 apple-puree                 0.017
+      09176 mango-puree                 0.092
+      09152 lemon-juice                 0.040
+      09032 dried-apricot               0.017
+      09266 pineapple-puree-raw         0.009
+      09148 kiwi-puree-raw              0.029
+      19177 gelatine-160                0.070
+      19177 gelatine-200                0.070
+      19177 gelatine-250                0.070
+      19177 fish-gelatine               0.070
+      20027 corn-starch                 0.009
+      20061 rice-flour                  0.386
+      12061 almond                      3.802
+      12062 almond-flour                3.953
+      12195 almond-paste                4.152
+      12120 hazelnut                    4.464
+      12121 hazelnut-flour              4.669
+      12151 pistachio                   5.556
+      12087 cashew                      7.783
+      12155 walnut                      6.126
+      12142 pecan                       6.180
+      12131 macadamia                  12.061
+      12147 pine-nut                    4.899
+      16087 peanut                      6.279
+      16390 roasted-peanut              6.893
+      16398 peanut-paste                10.09
+      16099 peanut-flour-defatted       0.064
+      12023 sesame                      6.957
+      12036 sunflower-seed              4.455
+      12014 pumpkin-seed                8.659
+      12108 desiccated-coconut         57.218
+      19353 maple-syrup                 0.007
+      19912 agave-syrup                     0
+      19304 molasses                    0.018
+      08120 oat-flake                   1.110
+      """;
+
+  private static final Pattern SATURATES_QUOTED =
+      Pattern.compile("^USDA SR26, food ([0-9]{5}), from memory$");
+
+  @ParameterizedTest
+  @MethodSource("saturates")
+  void agreesOnTheSaturates(String number, String name, double expected) {
+    Ingredient found = PantryShelf.named(name);
+    assertEquals(expected, found.saturates().orElseThrow().percent(), 0.006, name);
+    assertEquals(
+        "USDA SR26, food " + number + ", from memory", PantryShelf.text(found, "saturates"));
+  }
+
+  static Stream<Arguments> saturates() {
+    return SATURATES
+        .lines()
+        .map(line -> line.strip().split(" +"))
+        .map(cells -> Arguments.of(cells[0], cells[1], Double.parseDouble(cells[2])));
+  }
+
+  @Test
+  void comparesTheSaturatesOfEveryFoodThatThePantryQuotes() {
+    Set<String> compared =
+        saturates().map(row -> row.get()[1].toString()).collect(Collectors.toSet());
+    Set<String> quoted = PantryShelf.ingredients().stream()
+        .filter(i -> SATURATES_QUOTED.matcher(PantryShelf.text(i, "saturates")).find())
+        .map(i -> i.name().value())
+        .collect(Collectors.toSet());
+    assertEquals(quoted, compared);
+  }
+
+  /** The fat of a dried nut or fruit is the fat it had. */
+  @Test
+  void driesTheSaturatesWithTheFat() {
+    Map<String, String> names =
+        foods().stream().collect(Collectors.toMap(Food::number, Food::name));
+    int compared = 0;
+    for (Ingredient ingredient : PantryShelf.ingredients()) {
+      Matcher dried = DRIED_SATURATES.matcher(PantryShelf.text(ingredient, "saturates"));
+      if (dried.find()) {
+        Ingredient raw = PantryShelf.named(names.getOrDefault(dried.group(1), "?"));
+        double ofRawFat = raw.saturates().orElseThrow().percent()
+            / percent(composition(raw.name().value()), Component.FAT);
+        assertEquals(
+            ofRawFat * percent(composition(ingredient.name().value()), Component.FAT),
+            ingredient.saturates().orElseThrow().percent(),
+            TOLERANCE,
+            ingredient.name().value());
+        compared++;
+      }
+    }
+    assertTrue(compared >= 5, "only " + compared);
+  }
+
+  private static final Pattern DRIED_SATURATES =
+      Pattern.compile("^computed from USDA SR26, food ([0-9]{5}), from memory, dried to ");
 
   @Test
   void quotesTheNumberItIsComparedWith() {

@@ -310,6 +310,15 @@ class PantryTest {
     assertEquals(ingredient.hasTrait("polyol"), cautions.contains("laxative"), "laxative");
   }
 
+  /** Regulation (EU) No 1169/2011, article 30 (1) b asks for them wherever there is fat. */
+  @ParameterizedTest
+  @MethodSource("ingredients")
+  void saysHowMuchOfItsFatIsSaturated(Ingredient ingredient) {
+    double fat = share(ingredient, Component.FAT);
+    assertEquals(fat > 0, ingredient.saturates().isPresent(), "saturates");
+    ingredient.saturates().ifPresent(part -> assertTrue(part.fraction() <= fat, "more than fat"));
+  }
+
   private static double share(Ingredient ingredient, Component component) {
     return ingredient
         .composition()

@@ -204,6 +204,25 @@ class PreviewCommandTest {
         () -> "refused with " + refused.getMessage());
   }
 
+  /** By hand: 20 g are 80 % of 25 g. */
+  @Test
+  void twoProductsStandSideBySide() throws Exception {
+    String uri = folder.resolve("pieces.kettle").toUri().toString();
+    editor.open(
+        uri,
+        "product bare\n  make 10 pieces\n  centre 20 g white-sugar\n\n"
+            + "product dipped\n  make 10 pieces\n  centre 20 g white-sugar\n"
+            + "  coat 20 % of finished couverture-dark-62\n");
+    String page = command(
+            "kettlemark.compare", "{'uri':'" + uri + "','formula':'bare','with':'dipped'}")
+        .toString();
+    assertTrue(page.contains("| Weight of a piece | 20.0\u202fg | 25.0\u202fg |"), page);
+    ExecutionException refused = assertThrows(
+        ExecutionException.class,
+        () -> command("kettlemark.compare", "{'uri':'" + uri + "','formula':'bare'}"));
+    assertTrue(String.valueOf(refused.getMessage()).contains("the command needs `with`"));
+  }
+
   private String at(Position position) {
     return "{'uri':'" + syrup + "','view':'sheet','position':{'line':" + position.getLine()
         + ",'character':" + position.getCharacter() + "}}";

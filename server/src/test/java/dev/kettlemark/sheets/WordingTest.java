@@ -7,6 +7,7 @@ import dev.kettlemark.model.Verb;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -24,7 +25,9 @@ class WordingTest {
   @ValueSource(strings = {"de", "fr"})
   void everyLanguageHasTheSameKeysAndPlaces(String language) {
     Map<String, String> english = words("en");
-    Map<String, String> other = words(language);
+    Map<String, String> other = new TreeMap<>(words(language));
+    // English stands in the code; RemarkWordsTest holds these.
+    other.keySet().removeIf(key -> key.startsWith("remark."));
     assertEquals(new TreeSet<>(english.keySet()), new TreeSet<>(other.keySet()));
     english.forEach(
         (key, text) -> assertEquals(places(text), places(other.getOrDefault(key, "")), key));
