@@ -45,8 +45,8 @@ public final class ComparisonPage {
         Lookup.today().ask(both.second().snapshot()),
         Phrase.words(
             "compare.title",
-            Phrase.given(both.first().title()),
-            Phrase.given(both.second().title())),
+            both.first().called(),
+            both.second().called()),
         Phrase.words("compare.kind"),
         page.marks(),
         List.of(
@@ -71,7 +71,7 @@ public final class ComparisonPage {
   private static Phrase mark(String key, Side side) {
     return Phrase.words(
         key,
-        Phrase.given(side.title()),
+        side.called(),
         side.version()
             .<Phrase>map(version -> Phrase.words("head.version", Phrase.given(version)))
             .orElseGet(Phrase::nothing));
@@ -299,15 +299,15 @@ public final class ComparisonPage {
 
   /** What nobody has said of an ingredient is not known to be absent. */
   private Optional<Block> silent() {
-    List<String> names = List.of(both.first(), both.second()).stream()
+    List<Phrase> names = List.of(both.first(), both.second()).stream()
         .flatMap(side -> side.label().stream()
             .flatMap(label -> label.allergens().silent().stream())
-            .map(use -> side.titleOf(use.name())))
+            .map(use -> side.called(use.name())))
         .distinct()
         .toList();
     return names.isEmpty()
         ? Optional.empty()
-        : Optional.of(Block.Lines.of(Phrase.sentence("allergens.silent", Told.names(names))));
+        : Optional.of(Block.Lines.of(Phrase.sentence("allergens.silent", new Phrase.Listing(names))));
   }
 
   private Leaf.Section trials() {
