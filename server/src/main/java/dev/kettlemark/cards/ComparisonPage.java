@@ -43,10 +43,7 @@ public final class ComparisonPage {
         both.first().name() + "-and-" + both.second().name(),
         locale,
         Lookup.today().ask(both.second().snapshot()),
-        Phrase.words(
-            "compare.title",
-            both.first().called(),
-            both.second().called()),
+        Phrase.words("compare.title", both.first().called(), both.second().called()),
         Phrase.words("compare.kind"),
         page.marks(),
         List.of(
@@ -307,7 +304,8 @@ public final class ComparisonPage {
         .toList();
     return names.isEmpty()
         ? Optional.empty()
-        : Optional.of(Block.Lines.of(Phrase.sentence("allergens.silent", new Phrase.Listing(names))));
+        : Optional.of(
+            Block.Lines.of(Phrase.sentence("allergens.silent", new Phrase.Listing(names))));
   }
 
   private Leaf.Section trials() {

@@ -175,7 +175,8 @@ final class Judging {
             : new Judgement(
                 "taste",
                 Status.UNKNOWN,
-                List.of(Phrase.sentence("verdict.taste.other", new Phrase.Listing(List.copyOf(others))))));
+                List.of(Phrase.sentence(
+                    "verdict.taste.other", new Phrase.Listing(List.copyOf(others))))));
   }
 
   private void allergens() {

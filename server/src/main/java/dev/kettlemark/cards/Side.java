@@ -90,8 +90,8 @@ public record Side(
   /** The same in the language of whoever reads it, where the source has a name in it. */
   Phrase called() {
     // A variant's formula bears the facts of its parent, and with them its names.
-    Phrase own = new Phrase.Titled(
-        titles().of(entry.declaration().orElseGet(formula::formula)), false);
+    Phrase own =
+        new Phrase.Titled(titles().of(entry.declaration().orElseGet(formula::formula)), false);
     return state.map(at -> Phrase.together(own, Phrase.given("(" + at + ")"))).orElse(own);
   }
 

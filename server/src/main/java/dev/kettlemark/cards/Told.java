@@ -89,10 +89,8 @@ final class Told {
 
   /** The material, or what stands for it in the second. */
   static Phrase material(SideBySide both, Exchange exchange) {
-    Optional<Phrase> one =
-        exchange.first().map(a -> both.first().called(a.material()));
-    Optional<Phrase> other =
-        exchange.second().map(a -> both.second().called(a.material()));
+    Optional<Phrase> one = exchange.first().map(a -> both.first().called(a.material()));
+    Optional<Phrase> other = exchange.second().map(a -> both.second().called(a.material()));
     return exchange.isAnother()
         ? Phrase.words("compare.for", one.orElseThrow(), other.orElseThrow())
         : one.or(() -> other).orElseGet(Phrase::nothing);

@@ -7,7 +7,6 @@ import dev.kettlemark.checks.Rules;
 import dev.kettlemark.checks.Severity;
 import dev.kettlemark.labelling.ClaimAnswer;
 import dev.kettlemark.labelling.Diet;
-import dev.kettlemark.labelling.IngredientUse;
 import dev.kettlemark.labelling.Label;
 import dev.kettlemark.labelling.Labels;
 import dev.kettlemark.labelling.Standing;

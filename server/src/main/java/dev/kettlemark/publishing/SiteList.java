@@ -117,8 +117,8 @@ final class SiteList {
       name.add(Element.of("span").with("class", "mark").text(say("site.draft")));
     }
     Element line = Element.of("tr").with("data-words", words(item)).add(name);
-    List<String> cells = List.of(
-        row.code(), row.version(), row.since(), row.yield(), row.allergens(), row.claims());
+    List<String> cells =
+        List.of(row.code(), row.version(), row.since(), row.yield(), row.allergens(), row.claims());
     for (int i = 0; i < cells.size(); i++) {
       // Where there is no room for columns, each figure says what it is.
       line.add(Element.of("td")

@@ -24,15 +24,18 @@ final class PageStyle {
       #search label { display: block; font-size: .85rem; color: var(--soft); }
       #search input { font: inherit; width: 100%; max-width: 30rem; padding: .3rem .5rem; border: 1px solid var(--soft); background: #fff; color: inherit; }
       #found { font-size: .85rem; color: var(--soft); }
-      .items { font-size: .9rem; table-layout: fixed; }
-      .items th:nth-child(1) { width: 20%; }
-      .items th:nth-child(2) { width: 7.5%; }
-      .items th:nth-child(3) { width: 6.5%; }
-      .items th:nth-child(4) { width: 9.5%; }
-      .items th:nth-child(5) { width: 14.5%; }
-      .items th:nth-child(6) { width: 14%; }
-      .items th:nth-child(7) { width: 9.5%; }
+      .items { font-size: .9rem; }
       .items th, .items td { overflow-wrap: break-word; }
+      @media screen and (min-width: 56.01rem) {
+        .items { table-layout: fixed; }
+        .items th:nth-child(1) { width: 20%; }
+        .items th:nth-child(2) { width: 7.5%; }
+        .items th:nth-child(3) { width: 6.5%; }
+        .items th:nth-child(4) { width: 9.5%; }
+        .items th:nth-child(5) { width: 14.5%; }
+        .items th:nth-child(6) { width: 14%; }
+        .items th:nth-child(7) { width: 9.5%; }
+      }
       .items ul { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 .7rem; }
       .items td:nth-child(4) { white-space: nowrap; }
       .items .mark { margin: 0 0 0 .5rem; font-size: .8rem; border-width: 1px; }

@@ -298,12 +298,11 @@ public final class SheetHtml {
       // On a telephone it is wider than the page, and keys move it as fingers do.
       figure.with("tabindex", "0");
     }
-    return figure
-        .add(
-            Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))),
-            Element.of("div")
-                .with("lang", "en")
-                .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
+    return figure.add(
+        Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))),
+        Element.of("div")
+            .with("lang", "en")
+            .picture(isMarked ? drawing.picture().bare() : drawing.picture().svg()));
   }
 
   private List<Element> runs(Phrase phrase) {
