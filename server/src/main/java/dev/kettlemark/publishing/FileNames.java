@@ -1,5 +1,6 @@
 package dev.kettlemark.publishing;
 
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.text.Normalizer;
