@@ -93,7 +93,9 @@ export class FindingsList {
     const said =
       others.length === 0 ? here : `${here}; other files ${tally(others.map((o) => o.diagnostic))}`;
     this.title.textContent =
-      said === 'no findings' ? 'No findings' : `Findings: ${said.replace(/^no findings/, 'none here')}`;
+      said === 'no findings'
+        ? 'No findings'
+        : `Findings: ${said.replace(/^no findings/, 'none here')}`;
     const sorted = [...own, ...others];
     const key = JSON.stringify(sorted);
     if (key !== this.last) {
