@@ -54,7 +54,7 @@ final class PageStyle {
         .items td:last-child { flex: 1 0 100%; }
         .items li { padding: .15rem 0; }
       }
-      @media print { tbody tr:first-child { break-before: avoid; } #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } }
+      @media print { tbody tr:first-child { break-before: avoid; } #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } .items td:nth-child(2) { white-space: nowrap; } .items th:last-child:not([scope="row"]), .items td:last-child { display: none; } }
       """;
 
   private PageStyle() {}
