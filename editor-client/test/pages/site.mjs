@@ -1,28 +1,31 @@
 // Walks through a published site from the disk: its links, and the search of its list.
 //
-//   CHROMIUM=/usr/bin/chromium node test/pages/site.mjs FOLDER WORDS…
-//
-// Every link leads to a page, and to a place on it, that is there. Each of WORDS finds some of the list and not
+// Every link leads to a page, and to a place on it, that is there. Each word finds some of the list and not
 // all of it, what does not hold it is out of sight, and without a script the whole list is there.
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { chromium } from 'playwright-core';
 
-const [folder, ...words] = process.argv.slice(2);
-const list = pathToFileURL(resolve(join(folder, 'index.html'))).href;
-const faults = [];
-const seen = new Map();
+/** A telephone shows the list otherwise than a desk, and hides the same rows. */
+const WIDTHS = [1280, 360];
 
-/** All pages that the list leads to, each with its ids. */
-async function walk(page, from) {
+/** All pages that the list leads to, each with its ids; read as a browser reads them, but not laid out. */
+async function walk(page, from, faults) {
+  const seen = new Map();
   const waiting = [from];
   for (let url = waiting.pop(); url !== undefined; url = waiting.pop()) {
-    await page.goto(url);
-    const { ids, links } = await page.evaluate(() => ({
-      ids: [...document.querySelectorAll('[id]')].map((one) => one.id),
-      links: [...document.querySelectorAll('a[href]')].map((one) => one.href),
-    }));
+    const { ids, links } = await page.evaluate(
+      ([text, base]) => {
+        const read = new DOMParser().parseFromString(text, 'text/html');
+        return {
+          ids: [...read.querySelectorAll('[id]')].map((one) => one.id),
+          links: [...read.querySelectorAll('a[href]')].map(
+            (one) => new URL(one.getAttribute('href'), base).href,
+          ),
+        };
+      },
+      [readFileSync(fileURLToPath(url), 'utf8'), url],
+    );
     seen.set(url, { ids, links });
     for (const link of links.map((one) => one.split('#')[0])) {
       if (!link.startsWith('file:') || !existsSync(fileURLToPath(link))) {
@@ -40,10 +43,11 @@ async function walk(page, from) {
       }
     }
   }
+  return seen;
 }
 
 /** A row is seen just where it holds the word. */
-async function search(page) {
+async function search(page, words, faults) {
   const all = await page.locator('tr[data-words]').count();
   for (const word of words) {
     await page.locator('#words').fill(word);
@@ -69,34 +73,40 @@ async function search(page) {
   return all;
 }
 
-const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM,
-  args: ['--no-sandbox', '--disable-gpu'],
-});
-let count = 0;
-try {
-  const context = await browser.newContext({ offline: true });
-  const page = await context.newPage();
-  page.on('pageerror', (error) => faults.push(String(error)));
-  await walk(page, list);
-  await page.goto(list);
-  count = await search(page);
+/** The list as it is without a script. */
+async function still(browser, list, faults) {
   const plain = await browser.newContext({ offline: true, javaScriptEnabled: false });
-  const still = await plain.newPage();
-  await still.goto(list);
-  for (const row of await still.locator('tr[data-words]').all()) {
+  const page = await plain.newPage();
+  await page.goto(list);
+  for (const row of await page.locator('tr[data-words]').all()) {
     if (!(await row.isVisible())) {
       faults.push('without a script part of the list is out of sight');
     }
   }
-  if (await still.locator('#words').isVisible()) {
+  if (await page.locator('#words').isVisible()) {
     faults.push('without a script there is a search that finds nothing');
   }
-} finally {
-  await browser.close();
+  await plain.close();
 }
-faults.forEach((fault) => console.error(fault));
-console.log(
-  `site: ${seen.size} pages, ${count} rows, ${words.length} words, ${faults.length} faults`,
-);
-process.exitCode = faults.length === 0 && seen.size > 3 && count > 0 ? 0 : 1;
+
+/** All of a site: what is wrong with it, and how much of it there is. */
+export async function tour(browser, folder, words) {
+  const list = pathToFileURL(resolve(join(folder, 'index.html'))).href;
+  const faults = [];
+  const context = await browser.newContext({ offline: true });
+  const page = await context.newPage();
+  page.on('pageerror', (error) => faults.push(String(error)));
+  await page.goto(list);
+  const seen = await walk(page, list, faults);
+  let rows = 0;
+  for (const width of WIDTHS) {
+    await page.setViewportSize({ width, height: 900 });
+    rows = await search(page, words, faults);
+  }
+  await context.close();
+  await still(browser, list, faults);
+  if (seen.size <= 3 || rows === 0) {
+    faults.push(`only ${seen.size} pages with ${rows} rows`);
+  }
+  return { faults, pages: seen.size, rows };
+}

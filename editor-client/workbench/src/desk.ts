@@ -545,6 +545,7 @@ export class Desk {
           a.diagnostic.range.start.line - b.diagnostic.range.start.line,
       ),
       this.current?.uri,
+      this.current !== undefined && this.found.has(this.current.uri),
     );
   }
 

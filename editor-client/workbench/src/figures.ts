@@ -140,7 +140,7 @@ export class FiguresPanel {
         this.body,
       ),
     );
-    this.nothing('Open a formula to see its figures.');
+    this.nothing('The library is being read.');
   }
 
   get current(): Figures | undefined {

@@ -85,13 +85,17 @@ export class FindingsList {
     private readonly actions: FindingActions,
   ) {}
 
-  show(findings: readonly Placed[], current: string | undefined): void {
+  /** @param isLookedAt whether the server has told of the current text; before that nothing is known of it */
+  show(findings: readonly Placed[], current: string | undefined, isLookedAt: boolean): void {
     const own = findings.filter(({ uri }) => uri === current);
     const others = findings.filter(({ uri }) => uri !== current);
-    const here = tally(own.map(({ diagnostic }) => diagnostic));
+    const here = isLookedAt ? tally(own.map(({ diagnostic }) => diagnostic)) : 'being looked for';
     const said =
       others.length === 0 ? here : `${here}; other files ${tally(others.map((o) => o.diagnostic))}`;
-    this.title.textContent = `Findings: ${said}`;
+    this.title.textContent =
+      said === 'no findings'
+        ? 'No findings'
+        : `Findings: ${said.replace(/^no findings/, 'none here')}`;
     const sorted = [...own, ...others];
     const key = JSON.stringify(sorted);
     if (key !== this.last) {

@@ -103,4 +103,6 @@ export function showCards(
       }),
     ),
   );
+  // Where there are more cards than room, the one that lies open is in sight.
+  host.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
 }

@@ -160,7 +160,7 @@ export class PagesPanel {
 
   private ask(): void {
     this.problem.textContent = '';
-    this.page.replaceChildren();
+    this.page.replaceChildren(h('p', { class: 'quiet' }, 'Show lays it out here.'));
     const kind = this.kinds.find(({ command }) => command === this.select.value);
     this.fields.replaceChildren(...(kind?.fields ?? []).map((field) => this.field(field)));
   }

@@ -11,6 +11,9 @@ const ELEMENTS = new Set(
 );
 const ATTRIBUTES = new Set(['align', 'colspan', 'rowspan', 'start', 'title']);
 
+/** A picture by itself is not drawn so small that nobody can read it; its frame moves sideways instead. */
+const READABLE = '.kettlemark-preview > svg { max-width: max(100%, 46rem) !important; }';
+
 const marked = new Marked({ gfm: true, async: false });
 
 export function ofMarkdown(markdown: string): DocumentFragment {
@@ -87,7 +90,7 @@ export function showDrawn(
     }
   });
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync([style, ...own].join('\n'));
+  sheet.replaceSync([style, ...own, READABLE].join('\n'));
   root.adoptedStyleSheets = [sheet];
   const around = document.createElement('div');
   around.dataset['theme'] = theme;

@@ -45,10 +45,7 @@ public final class ComparisonPage {
         both.first().name() + "-and-" + both.second().name(),
         locale,
         Lookup.today().ask(both.second().snapshot()),
-        Phrase.words(
-            "compare.title",
-            Phrase.given(both.first().title()),
-            Phrase.given(both.second().title())),
+        Phrase.words("compare.title", both.first().called(), both.second().called()),
         Phrase.words("compare.kind"),
         page.marks(),
         List.of(
@@ -73,7 +70,7 @@ public final class ComparisonPage {
   private static Phrase mark(String key, Side side) {
     return Phrase.words(
         key,
-        Phrase.given(side.title()),
+        side.called(),
         side.version()
             .<Phrase>map(version -> Phrase.words("head.version", Phrase.given(version)))
             .orElseGet(Phrase::nothing));
@@ -245,8 +242,7 @@ public final class ComparisonPage {
   }
 
   private static Row row(Pair pair) {
-    return Row.of(
-        Told.name(pair), known(pair.first()), known(pair.second()), pair.told());
+    return Row.of(Told.name(pair), known(pair.first()), known(pair.second()), pair.told());
   }
 
   /** Why figures are unknown, each reason once. */
@@ -282,11 +278,11 @@ public final class ComparisonPage {
             unknown -> Phrase.told(unknown.why()));
   }
 
-  private List<String> silent() {
+  private List<Phrase> silent() {
     return List.of(both.first(), both.second()).stream()
         .flatMap(side -> side.label().stream()
             .flatMap(label -> label.allergens().silent().stream())
-            .map(use -> side.titleOf(use.name())))
+            .map(use -> side.called(use.name())))
         .distinct()
         .toList();
   }

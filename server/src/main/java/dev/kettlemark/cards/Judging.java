@@ -7,9 +7,9 @@ import dev.kettlemark.sheets.Phrase;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Spread;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Finds for each duty of a formula what the figures say of it. */
@@ -161,14 +161,14 @@ final class Judging {
 
   /** No figure tells flavour; it is the same only where the same goes in. */
   private void taste() {
-    Set<String> others = new TreeSet<>();
+    Set<Phrase> others = new LinkedHashSet<>();
     for (Exchange exchange : both.amounts()) {
       if (exchange.isAnother()) {
-        others.add(both.second().titleOf(exchange.second().orElseThrow().material()));
+        others.add(both.second().called(exchange.second().orElseThrow().material()));
       } else if (exchange.first().isEmpty()) {
-        others.add(both.second().titleOf(exchange.second().orElseThrow().material()));
+        others.add(both.second().called(exchange.second().orElseThrow().material()));
       } else if (exchange.second().isEmpty()) {
-        others.add(both.first().titleOf(exchange.first().orElseThrow().material()));
+        others.add(both.first().called(exchange.first().orElseThrow().material()));
       }
     }
     judgements.add(
@@ -177,7 +177,8 @@ final class Judging {
             : new Judgement(
                 "taste",
                 Status.UNKNOWN,
-                List.of(Phrase.sentence("verdict.taste.other", Told.names(others)))));
+                List.of(Phrase.sentence(
+                    "verdict.taste.other", new Phrase.Listing(List.copyOf(others))))));
   }
 
   private void allergens() {

@@ -14,7 +14,7 @@ import java.util.Locale;
  *
  * @param silent the names of ingredients whose allergens nobody has stated
  */
-record LabelSections(List<LabelWord> words, List<String> silent) {
+record LabelSections(List<LabelWord> words, List<Phrase> silent) {
 
   LabelSections {
     words = List.copyOf(words);
@@ -43,7 +43,7 @@ record LabelSections(List<LabelWord> words, List<String> silent) {
     }
     // What nobody has said of an ingredient is not known to be absent.
     if (kind == LabelWord.Kind.ALLERGEN && !silent.isEmpty()) {
-      blocks.add(Block.Lines.of(Phrase.sentence("allergens.silent", Told.names(silent))));
+      blocks.add(Block.Lines.of(Phrase.sentence("allergens.silent", new Phrase.Listing(silent))));
     }
     return new Leaf.Section(word, Phrase.words("compare." + word), blocks);
   }

@@ -20,11 +20,13 @@ import dev.kettlemark.scaling.ComputedProduct.PartWeight;
 import dev.kettlemark.scaling.Cost;
 import dev.kettlemark.scaling.Costs;
 import dev.kettlemark.scaling.Products;
+import dev.kettlemark.sheets.Phrase;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetFigure.Basis;
 import dev.kettlemark.sheets.SheetFigure.Reach;
 import dev.kettlemark.sheets.SheetFigure.Spread;
 import dev.kettlemark.sheets.SheetUnit;
+import dev.kettlemark.sheets.Titles;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -192,10 +194,11 @@ public record ProductSide(
   }
 
   /** Whose allergens nobody has stated. */
-  List<String> silent() {
+  List<Phrase> silent() {
+    Titles titles = Titles.of(snapshot, label.flatMap(Label::house));
     return label.stream()
         .flatMap(one -> one.allergens().silent().stream())
-        .map(use -> titleOf(use.name()))
+        .map(use -> (Phrase) new Phrase.Titled(titles.of(use.name()), false))
         .toList();
   }
 

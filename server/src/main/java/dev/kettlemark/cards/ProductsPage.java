@@ -6,6 +6,7 @@ import dev.kettlemark.sheets.Block;
 import dev.kettlemark.sheets.Block.Column;
 import dev.kettlemark.sheets.Block.Row;
 import dev.kettlemark.sheets.Leaf;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.Phrase;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +26,7 @@ public final class ProductsPage {
   /** The page in a language; empty where there are no words in it. */
   public static Optional<Leaf> of(ProductsSideBySide both, Locale locale) {
     ProductsPage page = new ProductsPage(both);
-    List<String> silent = Stream.of(both.first(), both.second())
+    List<Phrase> silent = Stream.of(both.first(), both.second())
         .flatMap(side -> side.silent().stream())
         .distinct()
         .toList();

@@ -3,6 +3,7 @@ package dev.kettlemark.cards;
 import dev.kettlemark.cards.ProductSide.PartFigures;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.SheetFigure;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -19,6 +19,8 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
+import dev.kettlemark.sheets.Phrase;
+import dev.kettlemark.sheets.Titles;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,6 +87,23 @@ public record Side(
     return formula.formula().shownName() + state.map(at -> " (" + at + ")").orElse("");
   }
 
+  /** The same in the language of whoever reads it, where the source has a name in it. */
+  Phrase called() {
+    // A variant's formula bears the facts of its parent, and with them its names.
+    Phrase own =
+        new Phrase.Titled(titles().of(entry.declaration().orElseGet(formula::formula)), false);
+    return state.map(at -> Phrase.together(own, Phrase.given("(" + at + ")"))).orElse(own);
+  }
+
+  /** A material by its display name in the language of whoever reads it. */
+  Phrase called(String material) {
+    return new Phrase.Titled(titles().of(material), false);
+  }
+
+  private Titles titles() {
+    return Titles.of(snapshot, formula.kitchen().house());
+  }
+
   /** As the source counts it. */
   public Optional<String> version() {
     return FormulaVersion.of(formula.formula().facts())
@@ -114,18 +133,6 @@ public record Side(
 
   Optional<Ingredient> ingredient(String material) {
     return formula.material(material).flatMap(Material::ingredient);
-  }
-
-  /** The display name of a material. */
-  String titleOf(String material) {
-    return ingredient(material)
-        .map(Ingredient::shownName)
-        .or(() -> snapshot
-            .library()
-            .find(Kind.MATERIAL, material)
-            .flatMap(Entry::declaration)
-            .map(declaration -> declaration.shownName()))
-        .orElse(material);
   }
 
   /** The batches that were made of it. */

@@ -37,9 +37,9 @@ public final class SwapCard {
         Lookup.today().ask(both.first().snapshot()),
         Phrase.words(
             "answer.title.swap",
-            Phrase.given(both.first().titleOf(old)),
-            Phrase.given(both.second().titleOf(fresh)),
-            Phrase.given(both.first().title())),
+            both.first().called(old),
+            both.second().called(fresh),
+            both.first().called()),
         Phrase.words("answer.kind"),
         List.of(),
         List.of(card.line(), card.numbers(), card.minded(), card.unknown()),

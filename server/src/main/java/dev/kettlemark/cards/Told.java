@@ -7,7 +7,6 @@ import dev.kettlemark.sheets.Phrase;
 import dev.kettlemark.sheets.SheetFigure;
 import dev.kettlemark.sheets.SheetUnit;
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -61,10 +60,8 @@ final class Told {
 
   /** The material, or what stands for it in the second. */
   static Phrase material(SideBySide both, Exchange exchange) {
-    Optional<Phrase> one =
-        exchange.first().map(a -> Phrase.given(both.first().titleOf(a.material())));
-    Optional<Phrase> other =
-        exchange.second().map(a -> Phrase.given(both.second().titleOf(a.material())));
+    Optional<Phrase> one = exchange.first().map(a -> both.first().called(a.material()));
+    Optional<Phrase> other = exchange.second().map(a -> both.second().called(a.material()));
     return exchange.isAnother()
         ? Phrase.words("compare.for", one.orElseThrow(), other.orElseThrow())
         : one.or(() -> other).orElseGet(Phrase::nothing);
@@ -86,7 +83,7 @@ final class Told {
   /** How often it was really made. */
   static Phrase trials(Side side) {
     List<Trial> trials = side.trials();
-    Phrase name = Phrase.given(side.title());
+    Phrase name = side.called();
     Optional<LocalDate> last =
         trials.stream().flatMap(trial -> trial.day().stream()).max(Comparator.naturalOrder());
     return trials.isEmpty()
@@ -97,9 +94,5 @@ final class Told {
             Phrase.value(
                 SheetFigure.exact(side.name() + ".trials", SheetUnit.NUMBER, trials.size(), 0)),
             last.<Phrase>map(Phrase.Day::new).orElseGet(() -> Phrase.given("–")));
-  }
-
-  static Phrase names(Collection<String> names) {
-    return new Phrase.Listing(names.stream().map(Phrase::given).toList());
   }
 }

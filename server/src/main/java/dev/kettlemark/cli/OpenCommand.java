@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
     optionListHeading = "%nOptions:%n",
     footer = {
       "",
-      "Exit codes: 0 ended as asked, 2 there is no such folder or the port is taken.",
+      "Exit codes: 0 ended in the page, 130 by Ctrl-C, 2 there is no such folder or the port is taken.",
       "",
       "Examples:",
       "  kettlemark open samples/gannet-slip",

@@ -91,16 +91,16 @@ final class PublishCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LibraryFolder folder = LibraryFolder.of(library, terminal.today());
-    folder.problems().forEach(problem -> KettlemarkCommand.complain(terminal.err(), problem));
     Wanted wanted = new Wanted(
         readers.stream().distinct().toList(),
         Locale.forLanguageTag(language),
         Set.copyOf(statuses));
-    SiteMemory memory = SiteMemory.of(folder, wanted, terminal.today(), site);
+    SiteMemory memory = SiteMemory.of(library, wanted, terminal.today(), site);
     if (!force && isAsItWas(memory)) {
       return ExitCode.DONE;
     }
+    LibraryFolder folder = LibraryFolder.of(library, terminal.today());
+    folder.problems().forEach(problem -> KettlemarkCommand.complain(terminal.err(), problem));
     Publication publication = Publication.of(folder.snapshot(), wanted)
         .orElseThrow(() -> new UsageMistake(
             "there are no words in `" + Visible.of(language) + "`; there are in en, de and fr"));
@@ -114,7 +114,9 @@ final class PublishCommand implements Callable<Integer> {
     try {
       SiteFolder pages = SiteFolder.open(site, library);
       tell(new SiteRun(pages, publication, terminal, force, quiet).publish());
-      if (publication.leftOut().isEmpty()) {
+      // A text that was saved meanwhile may be in the pages or not.
+      boolean isStill = memory.isAs(SiteMemory.of(library, wanted, terminal.today(), site));
+      if (publication.leftOut().isEmpty() && isStill) {
         memory.remember(pages);
       }
     } catch (IOException failure) {

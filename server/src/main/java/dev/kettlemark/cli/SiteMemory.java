@@ -3,16 +3,18 @@ package dev.kettlemark.cli;
 import dev.kettlemark.files.CacheFolder;
 import dev.kettlemark.files.ProgramFiles;
 import dev.kettlemark.files.SiteFolder;
+import dev.kettlemark.files.TextFile;
 import dev.kettlemark.publishing.Manifest;
 import dev.kettlemark.publishing.Wanted;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What a site was last made from, so that it is not made again from the same.
@@ -31,9 +33,10 @@ final class SiteMemory {
     this.file = file;
   }
 
-  static SiteMemory of(LibraryFolder library, Wanted wanted, LocalDate today, Path site) {
-    Optional<String> key = library.problems().isEmpty()
-        ? ProgramFiles.hash()
+  /** Asks the files alone: where nothing has changed, nobody needs to know what stands in them. */
+  static SiteMemory of(Path library, Wanted wanted, LocalDate today, Path site) {
+    Optional<String> key = texts(library)
+        .flatMap(texts -> ProgramFiles.hash()
             .map(program -> Manifest.hash(String.join(
                 "\n",
                 program,
@@ -43,17 +46,28 @@ final class SiteMemory {
                 wanted.locale().toLanguageTag(),
                 wanted.readers().toString(),
                 wanted.statuses().stream().sorted().toList().toString(),
-                texts(library))))
-        : Optional.empty();
+                texts))));
     String place = Manifest.hash(site.toAbsolutePath().normalize().toString());
     return new SiteMemory(key, CacheFolder.usual().resolve("published").resolve(place + ".txt"));
   }
 
-  private static String texts(LibraryFolder library) {
-    return library.snapshot().library().documents().stream()
-        .map(document ->
-            Manifest.hash(document.uri() + "\n" + document.text().source().text()))
-        .collect(Collectors.joining("\n"));
+  /** All texts of a library, each with its name; empty where one of them cannot be read. */
+  private static Optional<String> texts(Path library) {
+    List<String> problems = new ArrayList<>();
+    List<String> texts = new ArrayList<>();
+    try {
+      for (Path file : KettleFiles.below(library, problems::add)) {
+        texts.add(KettleFiles.uri(file) + " " + Manifest.hash(Files.readAllBytes(file)));
+      }
+    } catch (IOException unreadable) {
+      problems.add(TextFile.why(unreadable));
+    }
+    return problems.isEmpty() ? Optional.of(String.join("\n", texts)) : Optional.empty();
+  }
+
+  /** Whether it is made from what the other is made from; a text may have changed in between. */
+  boolean isAs(SiteMemory other) {
+    return key.equals(other.key);
   }
 
   /**
@@ -70,7 +84,7 @@ final class SiteMemory {
       return Optional.empty();
     }
     for (Map.Entry<String, Manifest.Written> page : manifest.get().pages().entrySet()) {
-      if (site.read(page.getKey())
+      if (site.bytes(page.getKey())
           .map(Manifest::hash)
           .filter(page.getValue().hash()::equals)
           .isEmpty()) {

@@ -109,7 +109,9 @@ final class FactOffers {
       return names.ingredients();
     }
     if (cursor.before().size() > 2) {
-      return List.of();
+      return cursor.head().equals("replace") && cursor.endsWith("by")
+          ? names.amountsOf(cursor.before().get(1).text())
+          : List.of();
     }
     List<Offer> offers = new ArrayList<>();
     if (cursor.head().equals("replace")) {

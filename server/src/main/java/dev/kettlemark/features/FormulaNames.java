@@ -10,11 +10,13 @@ import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Measure;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Trial;
 import dev.kettlemark.model.Variant;
+import dev.kettlemark.quantity.Display;
 import dev.kettlemark.syntax.Atom;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.text.Span;
@@ -116,6 +118,21 @@ final class FormulaNames {
         .map(Located::value)
         .distinct()
         .map(name -> Offer.of(name, Kind.INGREDIENT, "weighed in this formula"))
+        .toList();
+  }
+
+  /** As much as a line says of an ingredient, as far as it means the same on another line. */
+  List<Offer> amountsOf(String ingredient) {
+    return formula.stream()
+        .flatMap(f -> f.amounts().stream())
+        .filter(line -> line.ingredient().value().equals(ingredient))
+        .filter(line -> !(line.measure().value() instanceof Measure.Share share)
+            || share.basis().isEmpty())
+        .flatMap(line -> line.written().filter(figure -> !figure.isRange()).stream())
+        .flatMap(figure -> figure.unit().stream()
+            .map(unit -> Display.fixed(figure.low(), figure.decimals()) + " " + unit.symbol()))
+        .distinct()
+        .map(amount -> Offer.of(amount, Kind.WORD, "as much as there is of " + ingredient))
         .toList();
   }
 

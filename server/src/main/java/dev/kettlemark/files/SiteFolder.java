@@ -63,9 +63,14 @@ public final class SiteFolder {
 
   /** The text of a file in it; empty where there is none, or something that is no plain file. */
   public Optional<String> read(String name) throws IOException {
+    return bytes(name).map(bytes -> new String(bytes, StandardCharsets.UTF_8));
+  }
+
+  /** The same as it lies there, for whoever only asks whether it is what it was. */
+  public Optional<byte[]> bytes(String name) throws IOException {
     Path file = place(name);
     return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-        ? Optional.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+        ? Optional.of(Files.readAllBytes(file))
         : Optional.empty();
   }
 

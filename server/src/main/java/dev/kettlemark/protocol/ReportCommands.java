@@ -145,8 +145,8 @@ enum ReportCommands {
     Side other = side(
         scene,
         with.or(() -> parent(side))
-            .orElseThrow(() ->
-                ScaleCommand.refused("`" + name + "` is no variant; the command needs `with`")));
+            .orElseThrow(() -> ScaleCommand.refused(
+                "`" + name + "` is no variant; name the formula to hold it against")));
     String language = Commands.optionalText(argument, "language").orElse("en-GB");
     return ComparisonPage.of(SideBySide.of(other, side), Locale.forLanguageTag(language))
         .map(LeafMarkdown::of)

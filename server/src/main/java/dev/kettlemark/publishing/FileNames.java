@@ -41,17 +41,17 @@ final class FileNames {
   }
 
   private static String hex(String text) {
-    return HexFormat.of().formatHex(digest(text));
+    return HexFormat.of().formatHex(digest(text.getBytes(StandardCharsets.UTF_8)));
   }
 
   /** The hash by which a page is known again. */
-  static String hash(String text) {
+  static String hash(byte[] text) {
     return Base64.getUrlEncoder().withoutPadding().encodeToString(digest(text));
   }
 
-  private static byte[] digest(String text) {
+  private static byte[] digest(byte[] text) {
     try {
-      return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return MessageDigest.getInstance("SHA-256").digest(text);
     } catch (NoSuchAlgorithmException impossible) {
       throw new IllegalStateException(impossible);
     }

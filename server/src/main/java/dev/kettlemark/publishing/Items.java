@@ -7,7 +7,6 @@ import dev.kettlemark.checks.Rules;
 import dev.kettlemark.checks.Severity;
 import dev.kettlemark.labelling.ClaimAnswer;
 import dev.kettlemark.labelling.Diet;
-import dev.kettlemark.labelling.IngredientUse;
 import dev.kettlemark.labelling.Label;
 import dev.kettlemark.labelling.Labels;
 import dev.kettlemark.labelling.Standing;
@@ -17,6 +16,7 @@ import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Formula;
+import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Product;
 import dev.kettlemark.model.Variant;
@@ -31,6 +31,8 @@ import dev.kettlemark.sheets.SheetFigure.Basis;
 import dev.kettlemark.sheets.SheetFigure.Reach;
 import dev.kettlemark.sheets.SheetFigure.Spread;
 import dev.kettlemark.sheets.SheetUnit;
+import dev.kettlemark.sheets.Title;
+import dev.kettlemark.sheets.Titles;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -108,7 +110,7 @@ final class Items {
         new ItemRow(
             name,
             sort.name().toLowerCase(Locale.ROOT),
-            entry.declaration().orElseThrow().shownName(),
+            title(entry, formula, label),
             word(facts, "code"),
             version
                 .flatMap(FormulaVersion::number)
@@ -119,6 +121,17 @@ final class Items {
             formula.map(this::yielded).or(() -> product.flatMap(this::pieces)).orElse(""),
             label.map(this::allergens).orElse(""),
             label.map(this::claims).orElse("")));
+  }
+
+  /** In the language of the list, where the source has a name in it. */
+  private String title(Entry entry, Optional<ComputedFormula> formula, Optional<Label> label) {
+    Optional<House> house =
+        formula.flatMap(f -> f.kitchen().house()).or(() -> label.flatMap(Label::house));
+    return called(Titles.of(snapshot, house).of(entry.declaration().orElseThrow()));
+  }
+
+  private String called(Title title) {
+    return speaker.text(new Phrase.Titled(title, false));
   }
 
   private static String word(Optional<Facts> facts, String fact) {
@@ -191,9 +204,9 @@ final class Items {
         .contained()
         .keySet()
         .forEach(word -> told.add(new Phrase.Words("allergen." + word, List.of())));
+    Titles titles = Titles.of(snapshot, label.house());
     List<Phrase> silent = label.allergens().silent().stream()
-        .map(IngredientUse::label)
-        .<Phrase>map(Phrase::given)
+        .<Phrase>map(use -> new Phrase.Titled(titles.of(use.name()), false))
         .toList();
     if (!silent.isEmpty()) {
       told.add(Phrase.words("site.silent", new Phrase.Listing(silent)));
@@ -226,8 +239,11 @@ final class Items {
   /** Everything that a reader may look for besides what the list shows. */
   List<String> ingredients(Item item) {
     return Labels.label(snapshot, item.entry()).stream()
-        .flatMap(label -> label.makeup().uses().stream())
-        .map(IngredientUse::label)
+        .flatMap(label -> {
+          Titles titles = Titles.of(snapshot, label.house());
+          return label.makeup().uses().stream()
+              .flatMap(use -> Stream.of(use.label(), called(titles.of(use.name()))));
+        })
         .distinct()
         .toList();
   }

@@ -1,5 +1,6 @@
 package dev.kettlemark.publishing;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -50,6 +51,11 @@ public record Manifest(Map<String, Written> pages, List<ItemRow> items) {
 
   /** The hash by which a page is known again. */
   public static String hash(String text) {
+    return hash(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same of a text as it lies on the disk. */
+  public static String hash(byte[] text) {
     return FileNames.hash(text);
   }
 

@@ -36,6 +36,6 @@ public record Page(String path, String item, Supplier<Function<LocalDate, String
 
   private static Made on(LocalDate day, Function<LocalDate, String> text) {
     String made = text.apply(day);
-    return new Made(made, new Manifest.Written(FileNames.hash(made), day));
+    return new Made(made, new Manifest.Written(Manifest.hash(made), day));
   }
 }

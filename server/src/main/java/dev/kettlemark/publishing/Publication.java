@@ -203,7 +203,7 @@ public final class Publication {
           address(sheetPath(item, reader), reader.word(), here)));
     }
     if (isVariant) {
-      ways.add(new Frame.Way(text("compare.kind"), address(comparePath(item), "compare", here)));
+      ways.add(new Frame.Way(text("site.compare"), address(comparePath(item), "compare", here)));
     }
     ways.add(new Frame.Way(text("site.changes"), Optional.of("../" + CHANGES)));
     return new Frame(text("site.label"), text("site.skip"), ways, mark(item));

@@ -117,9 +117,13 @@ final class SiteList {
       name.add(Element.of("span").with("class", "mark").text(say("site.draft")));
     }
     Element line = Element.of("tr").with("data-words", words(item)).add(name);
-    for (String cell : List.of(
-        row.code(), row.version(), row.since(), row.yield(), row.allergens(), row.claims())) {
-      line.add(Element.of("td").text(cell));
+    List<String> cells =
+        List.of(row.code(), row.version(), row.since(), row.yield(), row.allergens(), row.claims());
+    for (int i = 0; i < cells.size(); i++) {
+      // Where there is no room for columns, each figure says what it is.
+      line.add(Element.of("td")
+          .with("data-column", say("site.column." + COLUMNS.get(i + 1)))
+          .text(cells.get(i)));
     }
     Element links = Element.of("ul");
     own.forEach(page -> links.add(Element.of("li")
@@ -133,7 +137,7 @@ final class SiteList {
   /** For whom a sheet is, or what a comparison is beside. */
   private String word(Page page) {
     if (page.path().startsWith("compare/")) {
-      return say("compare.kind");
+      return say("site.compare");
     }
     String path = page.path();
     return say("site.reader."

@@ -66,7 +66,10 @@ final class ChangeReader {
   private Optional<AmountLine> amount(
       Line.StatementLine line, List<Group> objects, List<Clause> clauses) {
     if (objects.isEmpty() || !(objects.get(0).atoms().get(0) instanceof Atom.QuantityAtom figure)) {
-      body.report(line.span(), "this change needs an amount, as in `add 0.30 % guar-gum in foam`");
+      String example = line.clauses().stream().anyMatch(clause -> clause.word() == Connective.BY)
+          ? "replace honey by 14.00 % date-syrup"
+          : "add 0.30 % guar-gum in foam";
+      body.report(line.span(), "this change needs an amount, as in `" + example + "`");
       return Optional.empty();
     }
     List<Group> behind = new ArrayList<>();

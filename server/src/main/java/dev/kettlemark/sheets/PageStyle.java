@@ -25,16 +25,36 @@ final class PageStyle {
       #search input { font: inherit; width: 100%; max-width: 30rem; padding: .3rem .5rem; border: 1px solid var(--soft); background: #fff; color: inherit; }
       #found { font-size: .85rem; color: var(--soft); }
       .items { font-size: .9rem; }
+      .items th, .items td { overflow-wrap: break-word; }
+      @media screen and (min-width: 56.01rem) {
+        .items { table-layout: fixed; }
+        .items th:nth-child(1) { width: 20%; }
+        .items th:nth-child(2) { width: 7.5%; }
+        .items th:nth-child(3) { width: 6.5%; }
+        .items th:nth-child(4) { width: 9.5%; }
+        .items th:nth-child(5) { width: 14.5%; }
+        .items th:nth-child(6) { width: 14%; }
+        .items th:nth-child(7) { width: 9.5%; }
+      }
       .items ul { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 .7rem; }
-      .items td:last-child { min-width: 9rem; }
-      .items td:nth-child(4), .items td:nth-child(2) { white-space: nowrap; }
+      .items td:nth-child(4) { white-space: nowrap; }
       .items .mark { margin: 0 0 0 .5rem; font-size: .8rem; border-width: 1px; }
       .half { max-width: 40rem; }
       .half h1 { font-size: 1.35rem; }
       .half h2 { margin-top: .9rem; }
       @media screen and (max-width: 48rem) { .leaf table { font-size: .85rem; } .leaf td.figure { white-space: normal; } .leaf data { white-space: normal; } }
-      @media screen and (max-width: 48rem) { .items td:nth-child(3), .items th:nth-child(3), .items td:nth-child(4), .items th:nth-child(4) { display: none; } }
-      @media print { tbody tr:first-child { break-before: avoid; } #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } }
+      @media screen and (max-width: 56rem) {
+        .items thead { display: none; }
+        .items, .items tbody { display: block; }
+        .items tr:not([hidden]) { display: flex; flex-wrap: wrap; gap: .1rem 1.2rem; padding: .5rem 0; border-bottom: 1px solid var(--hair); }
+        .items th, .items td { border: 0; padding: 0; white-space: normal; }
+        .items tbody th { flex: 1 0 100%; font-size: 1.05rem; }
+        .items td:empty { display: none; }
+        .items td[data-column]::before { content: attr(data-column) ": "; color: var(--soft); }
+        .items td:last-child { flex: 1 0 100%; }
+        .items li { padding: .15rem 0; }
+      }
+      @media print { tbody tr:first-child { break-before: avoid; } #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } .items td:nth-child(2) { white-space: nowrap; } .items th:last-child:not([scope="row"]), .items td:last-child { display: none; } }
       """;
 
   private PageStyle() {}

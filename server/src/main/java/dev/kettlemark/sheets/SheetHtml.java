@@ -32,6 +32,9 @@ public final class SheetHtml {
 
   private String pageStyle = PAGE_STYLE;
 
+  /** What stands around the sheet has a look of its own. */
+  private String frameStyle = "";
+
   private SheetHtml(SheetContent sheet, boolean isMarked) {
     this.sheet = sheet;
     this.speech = sheet.speech();
@@ -115,6 +118,7 @@ public final class SheetHtml {
   /** The page of a sheet among others, such as those of a site. */
   public static String of(SheetContent sheet, Frame frame) {
     SheetHtml html = new SheetHtml(sheet, false);
+    html.frameStyle = PageStyle.text();
     return frame.around(html.page());
   }
 
@@ -141,7 +145,7 @@ public final class SheetHtml {
                     .with("name", "viewport")
                     .with("content", "width=device-width, initial-scale=1"),
                 Element.of("title").text(head.title()),
-                Element.of("style").data("\n" + pageStyle + STYLE),
+                Element.of("style").data("\n" + pageStyle + STYLE + frameStyle),
                 RecipeData.element(sheet)),
         Element.of("body")
             .with("class", head.request().reader().word())
@@ -318,6 +322,10 @@ public final class SheetHtml {
   private Element picture(Block.Drawing drawing) {
     String word = drawing.kind().word();
     Element figure = Element.of("figure").with("class", "picture " + word);
+    if (!isMarked) {
+      // On a telephone it is wider than the page, and keys move it as fingers do.
+      figure.with("tabindex", "0");
+    }
     if (!drawing.isGoingOn()) {
       figure.add(Element.of("figcaption").text(speech.text(Phrase.words("picture." + word))));
     }

@@ -25,11 +25,12 @@ import java.util.stream.Stream;
  * @param language in which the house writes; English where it does not say
  * @param known those of materials that were asked for before
  */
-record Titles(Snapshot snapshot, String language, Map<String, Title> known) {
+public record Titles(Snapshot snapshot, String language, Map<String, Title> known) {
 
   private static final String ENGLISH = Locale.ENGLISH.getLanguage();
 
-  static Titles of(Snapshot snapshot, Optional<House> house) {
+  /** Those of a library in which a house writes. */
+  public static Titles of(Snapshot snapshot, Optional<House> house) {
     String language = house
         .flatMap(home -> home.facts().wordOf("language"))
         .map(word -> Locale.forLanguageTag(word.value()).getLanguage())
@@ -39,7 +40,7 @@ record Titles(Snapshot snapshot, String language, Map<String, Title> known) {
   }
 
   /** The title of something that can be weighed. */
-  Title of(String name) {
+  public Title of(String name) {
     Title title = known.get(name);
     if (title == null) {
       title = found(name);
@@ -56,7 +57,7 @@ record Titles(Snapshot snapshot, String language, Map<String, Title> known) {
   }
 
   /** The title of a section of the library's own files. */
-  Title of(Declaration declaration) {
+  public Title of(Declaration declaration) {
     return of(declaration, false);
   }
 

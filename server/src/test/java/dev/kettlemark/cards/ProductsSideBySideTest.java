@@ -9,6 +9,7 @@ import dev.kettlemark.Pinned;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.sheets.LeafHtml;
 import dev.kettlemark.sheets.LeafMarkdown;
+import dev.kettlemark.sheets.Pair;
 import dev.kettlemark.sheets.SheetFigure;
 import java.util.Locale;
 import java.util.Optional;

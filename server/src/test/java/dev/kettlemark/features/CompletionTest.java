@@ -255,6 +255,8 @@ class CompletionTest {
     completion.checkAll(
         variant + "  replace <|>", "egg-white-powder", "water", "white-sugar", "honey");
     completion.check(variant + "  replace honey by 5 % <|>", "water");
+    completion.checkAll(variant + "  replace honey by <|>", "20.00 %");
+    completion.checkAll(variant + "  replace gum-of-nobody by <|>");
     completion.checkAll(variant + "  add 5 % honey in <|>", "foam", "syrup", "body");
     completion.checkAll(variant + "stage <|>", "foam", "syrup", "body");
     completion.check(variant + "  withdraw caution <|>", "hot-sugar");
