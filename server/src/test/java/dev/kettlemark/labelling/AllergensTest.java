@@ -71,7 +71,7 @@ class AllergensTest {
     assertTrue(BENCH
         .allergens("bar", Market.EU)
         .notes()
-        .contains("`pine-nut` is no listed allergen in the European Union"));
+        .contains("`pine nut` is no listed allergen in the European Union"));
   }
 
   @Test
