@@ -73,7 +73,12 @@ public record StageParcel(
 
   /** Whether air has been beaten in. */
   public boolean isAerated() {
-    return states.stream().anyMatch(state -> state.line() == State.Line.FOAM);
+    for (State state : states) {
+      if (state.line() == State.Line.FOAM) {
+        return true;
+      }
+    }
+    return false;
   }
 
   StageParcel named(String name) {

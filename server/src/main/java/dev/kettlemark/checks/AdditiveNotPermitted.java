@@ -6,6 +6,7 @@ import dev.kettlemark.labelling.Label;
 import dev.kettlemark.labelling.Market;
 import dev.kettlemark.labelling.Way;
 import dev.kettlemark.library.Origin;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -27,14 +28,24 @@ public final class AdditiveNotPermitted implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.label().stream()
-        .flatMap(label -> AdditiveRule.all().stream()
-            .filter(rule -> label.markets().contains(rule.market()))
-            .filter(rule -> rule.isAbout(label.facts(), label.shownName()))
-            .flatMap(rule -> label.makeup().uses().stream()
-                .filter(rule::names)
-                .map(use -> finding(label, rule, use))))
+    return subject.label().map(AdditiveNotPermitted::check).orElse(List.of());
+  }
+
+  private static List<Finding> check(Label label) {
+    List<AdditiveRule> rules = AdditiveRule.all().stream()
+        .filter(rule -> label.markets().contains(rule.market()))
+        .filter(rule -> rule.isAbout(label.facts(), label.shownName()))
         .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (IngredientUse use : label.makeup().uses()) {
+      List<String> known = use.plainNames();
+      for (AdditiveRule rule : rules) {
+        if (rule.names(known)) {
+          findings.add(finding(label, rule, use));
+        }
+      }
+    }
+    return findings;
   }
 
   private static Finding finding(Label label, AdditiveRule rule, IngredientUse use) {

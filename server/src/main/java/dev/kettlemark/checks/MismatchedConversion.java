@@ -40,6 +40,10 @@ public final class MismatchedConversion implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
+    if (subject.text().indexOf('F') < 0) {
+      // Most texts name one scale, and a search for pairs takes long.
+      return List.of();
+    }
     List<Finding> findings = new ArrayList<>();
     collect(subject.text(), CELSIUS_FIRST, true, findings);
     collect(subject.text(), FAHRENHEIT_FIRST, false, findings);

@@ -10,13 +10,13 @@ import java.util.List;
  * @param names of which an ingredient bears one
  * @param what one plain clause in lower case
  */
-public record AdditiveRule(Market market, String food, List<String> names, String what, Law law) {
+public record AdditiveRule(Market market, String food, List<Phrase> names, String what, Law law) {
 
   private static final List<AdditiveRule> ALL = LawTable.read("additives.txt").stream()
       .map(row -> new AdditiveRule(
           row.market().orElseThrow(),
           row.text("food"),
-          row.list("names"),
+          Phrase.all(row.list("names")),
           row.text("what"),
           row.law()))
       .toList();
@@ -39,9 +39,9 @@ public record AdditiveRule(Market market, String food, List<String> names, Strin
     };
   }
 
-  public boolean names(IngredientUse use) {
-    return use.allNames().stream()
-        .anyMatch(known -> names.stream().anyMatch(name -> Phrase.isIn(known, name)));
+  /** @param known the {@linkplain IngredientUse#plainNames plain names} of an ingredient */
+  public boolean names(List<String> known) {
+    return Phrase.isAnyIn(known, names);
   }
 
   private static boolean isMiniCup(String shownName) {

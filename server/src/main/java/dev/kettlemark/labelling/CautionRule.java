@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param market empty where it holds everywhere
  * @param caution the word of the language
  * @param test which question decides
+ * @param phrases the values as words to look for in names
  * @param isGrave whether somebody gets hurt who cannot know
  * @param statement what a label may say
  */
@@ -17,6 +18,7 @@ record CautionRule(
     String caution,
     String test,
     List<String> values,
+    List<Phrase> phrases,
     boolean isGrave,
     String statement,
     Law law) {
@@ -27,6 +29,7 @@ record CautionRule(
           row.text("caution"),
           row.text("test"),
           row.list("values"),
+          Phrase.all(row.list("values")),
           row.text("grave").equals("yes"),
           row.text("statement"),
           row.law()))
@@ -34,6 +37,7 @@ record CautionRule(
 
   CautionRule {
     values = List.copyOf(values);
+    phrases = List.copyOf(phrases);
   }
 
   static List<CautionRule> all() {

@@ -60,7 +60,7 @@ final class Cautions {
       case "warned" -> ofUse(rule, use -> use.says("caution", rule.values().get(0)), "");
       case "raw-egg" -> rawEgg(rule);
       case "more-than" -> moreThan(rule);
-      case "named" -> ofUse(rule, use -> isNamed(use, rule.values()), "");
+      case "named" -> ofUse(rule, use -> Phrase.isAnyIn(use.plainNames(), rule.phrases()), "");
       default -> throw new IllegalStateException("no test is named " + rule.test());
     };
   }
@@ -170,11 +170,6 @@ final class Cautions {
                 .orElse(false),
             ": " + Display.percent(found) + " " + parts[0] + " in all",
             way -> true));
-  }
-
-  private static boolean isNamed(IngredientUse use, List<String> names) {
-    return use.allNames().stream()
-        .anyMatch(known -> names.stream().anyMatch(name -> Phrase.isIn(known, name)));
   }
 
   private boolean states(CautionRule rule) {

@@ -41,7 +41,7 @@ final class Emphasis {
     StringBuilder marked = new StringBuilder(text);
     String plain = Phrase.plain(text);
     for (String word : printed) {
-      Matcher matcher = Phrase.pattern(word).matcher(plain);
+      Matcher matcher = Phrase.of(word).matcher(plain);
       while (matcher.find()) {
         marked.replace(
             matcher.start(),

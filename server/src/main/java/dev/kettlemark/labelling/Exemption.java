@@ -26,7 +26,8 @@ record Exemption(Market market, List<String> words, List<String> phrases, Law la
     return ALL.stream()
         .filter(exemption -> exemption.market() == market && exemption.words().contains(word))
         .filter(exemption -> exemption.phrases().stream()
-            .anyMatch(phrase -> use.allNames().stream().anyMatch(name -> name.contains(phrase))))
+            .anyMatch(phrase ->
+                use.plainNames().stream().anyMatch(name -> name.contains(Phrase.plain(phrase)))))
         .findFirst();
   }
 }

@@ -76,17 +76,15 @@ public record IngredientUse(
     return ingredient.flatMap(i -> i.facts().first("label")).isPresent();
   }
 
-  /** Every name by which it may be known, in lower case. */
-  public List<String> allNames() {
+  /** Every name by which it may be known, as {@link Phrase#plain} text. */
+  public List<String> plainNames() {
     Stream<String> described = ingredient.stream()
         .flatMap(i -> Stream.of(
                 i.title().stream(),
                 i.facts().all("names").flatMap(fact -> fact.text().stream()).map(Located::value),
                 Stream.of(label()))
             .flatMap(names -> names));
-    return Stream.concat(Stream.of(name), described)
-        .map(known -> known.toLowerCase(Locale.ROOT))
-        .toList();
+    return Stream.concat(Stream.of(name), described).map(Phrase::plain).toList();
   }
 
   public Outcome<Composition> composition() {

@@ -1,5 +1,7 @@
 package dev.kettlemark.model;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,7 +26,12 @@ public record Facts(List<Statement> statements) {
   }
 
   public Optional<Statement> first(String word) {
-    return all(word).findFirst();
+    for (Statement statement : statements) {
+      if (statement.is(word)) {
+        return Optional.of(statement);
+      }
+    }
+    return Optional.empty();
   }
 
   public Stream<Statement> all(String word) {
@@ -38,12 +45,23 @@ public record Facts(List<Statement> statements) {
 
   /** Every plain word behind every fact of that name, such as all claims. */
   public List<Located<String>> wordsOf(String word) {
-    return all(word).flatMap(fact -> fact.objectNames().stream()).toList();
+    List<Located<String>> words = new ArrayList<>();
+    for (Statement statement : statements) {
+      if (statement.is(word)) {
+        words.addAll(statement.objectNames());
+      }
+    }
+    return Collections.unmodifiableList(words);
   }
 
   /** Whether some fact of that name has that plain word. */
   public boolean says(String word, String value) {
-    return wordsOf(word).stream().anyMatch(found -> found.value().equals(value));
+    for (Located<String> found : wordsOf(word)) {
+      if (found.value().equals(value)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What {@code percent of …} names. */

@@ -95,10 +95,13 @@ public record House(
 
   /** The line by which it sets a threshold; of several the first. */
   public Optional<Setting> setting(Threshold<?> threshold) {
-    return settings.stream()
-        .filter(setting -> setting.word().value().equals(threshold.word()))
-        .filter(setting -> threshold.form().fits(setting.value().value()))
-        .findFirst();
+    for (Setting setting : settings) {
+      if (setting.word().value().equals(threshold.word())
+          && threshold.form().fits(setting.value().value())) {
+        return Optional.of(setting);
+      }
+    }
+    return Optional.empty();
   }
 
   /** What it sets a threshold to; empty where it leaves the usual value. */

@@ -2,6 +2,8 @@ package dev.kettlemark.model;
 
 import dev.kettlemark.text.Span;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -33,20 +35,25 @@ public record Statement(
 
   /** The names among the objects, in order. */
   public List<Located<String>> objectNames() {
-    return names(objects.stream()).toList();
+    List<Located<String>> names = new ArrayList<>(objects.size());
+    addNames(objects, names);
+    return Collections.unmodifiableList(names);
   }
 
   /** Every name behind one connective. */
   public List<Located<String>> names(Connective connective) {
-    return names(operands(connective)).toList();
+    List<Located<String>> names = new ArrayList<>();
+    for (StatementClause clause : clauses) {
+      if (clause.word() == connective) {
+        addNames(clause.operands(), names);
+      }
+    }
+    return Collections.unmodifiableList(names);
   }
 
   /** The first figure of a dimension among the objects. */
   public Optional<Located<Quantity>> objectFigure(Unit.Dimension dimension) {
-    return objects.stream()
-        .flatMap(Statement::figures)
-        .filter(figure -> figure.value().measures(dimension))
-        .findFirst();
+    return figure(objects, dimension);
   }
 
   /** The first quoted text on the line. */
@@ -61,19 +68,35 @@ public record Statement(
 
   /** The first figure of a dimension behind one connective. */
   public Optional<Located<Quantity>> figure(Connective connective, Unit.Dimension dimension) {
-    return operands(connective)
-        .flatMap(Statement::figures)
-        .filter(figure -> figure.value().measures(dimension))
-        .findFirst();
+    for (StatementClause clause : clauses) {
+      if (clause.word() == connective) {
+        Optional<Located<Quantity>> figure = figure(clause.operands(), dimension);
+        if (figure.isPresent()) {
+          return figure;
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** The first figure of a dimension on the whole line. */
   public Optional<Located<Quantity>> figure(Unit.Dimension dimension) {
-    return Stream.concat(
-            objects.stream(), clauses.stream().flatMap(clause -> clause.operands().stream()))
-        .flatMap(Statement::figures)
-        .filter(figure -> figure.value().measures(dimension))
-        .findFirst();
+    return objectFigure(dimension)
+        .or(() -> clauses.stream()
+            .flatMap(clause -> figure(clause.operands(), dimension).stream())
+            .findFirst());
+  }
+
+  /** Rules ask this of every step time and again; a loop is several times as fast as a stream. */
+  private static Optional<Located<Quantity>> figure(
+      List<Located<Operand>> operands, Unit.Dimension dimension) {
+    for (Located<Operand> operand : operands) {
+      if (operand.value() instanceof Operand.Figure figure
+          && figure.quantity().measures(dimension)) {
+        return Optional.of(new Located<>(figure.quantity(), operand.span()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Every date behind one connective. */
@@ -86,7 +109,12 @@ public record Statement(
   }
 
   public boolean has(Connective connective) {
-    return clauses.stream().anyMatch(clause -> clause.word() == connective);
+    for (StatementClause clause : clauses) {
+      if (clause.word() == connective) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a word stands behind a connective, as in {@code under lid}. */
@@ -108,15 +136,11 @@ public record Statement(
         .flatMap(clause -> clause.operands().stream());
   }
 
-  private static Stream<Located<String>> names(Stream<Located<Operand>> operands) {
-    return operands.flatMap(operand -> operand.value() instanceof Operand.Name name
-        ? Stream.of(new Located<>(name.word(), operand.span()))
-        : Stream.empty());
-  }
-
-  private static Stream<Located<Quantity>> figures(Located<Operand> operand) {
-    return operand.value() instanceof Operand.Figure figure
-        ? Stream.of(new Located<>(figure.quantity(), operand.span()))
-        : Stream.empty();
+  private static void addNames(List<Located<Operand>> operands, List<Located<String>> names) {
+    for (Located<Operand> operand : operands) {
+      if (operand.value() instanceof Operand.Name name) {
+        names.add(new Located<>(name.word(), operand.span()));
+      }
+    }
   }
 }
