@@ -28,8 +28,13 @@ record ClassArchive(Path java, int version, Path program) {
   /** From here on the archive holds linked classes and profiles as well (JEP 514, JEP 515). */
   private static final int WITH_PROFILES = 25;
 
-  /** What editors start the server with; an archive fits one collector only. */
-  static final List<String> MACHINE = List.of("-XX:+UseSerialGC", "-Xmx256m");
+  /**
+   * What editors start the server with; an archive fits one collector only.
+   *
+   * <p>The first compiler alone is as fast at what a key asks for, starts sooner and takes less memory.
+   */
+  static final List<String> MACHINE =
+      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xms24m", "-Xmx256m");
 
   private static final long PATIENCE_SECONDS = 120;
 

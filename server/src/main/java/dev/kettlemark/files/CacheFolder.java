@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -65,20 +64,12 @@ public final class CacheFolder {
   }
 
   private static void write(Path file, String text) throws IOException {
-    Path above = file.toAbsolutePath().normalize().getParent();
-    if (above == null) {
-      throw new IOException(file + " is no file");
-    }
-    Path folder = Files.createDirectories(above);
-    Path draft = Files.createTempFile(folder, "page", ".tmp");
-    try {
-      Files.write(draft, text.getBytes(StandardCharsets.UTF_8));
-      if (!draft.toFile().setReadOnly()) {
-        throw new IOException("cannot protect " + draft);
+    try (Draft draft = Draft.beside(file)) {
+      draft.write(text.getBytes(StandardCharsets.UTF_8));
+      if (!draft.path().toFile().setReadOnly()) {
+        throw new IOException("cannot protect " + draft.path());
       }
-      Files.move(draft, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(draft);
+      draft.takeItsPlace();
     }
   }
 }

@@ -6,9 +6,12 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A folder that pages are published in, and out of which nothing is ever written.
@@ -17,8 +20,6 @@ import java.util.Optional;
  * is left alone.
  */
 public final class SiteFolder {
-
-  private static final String DRAFT = ".kettlemark-page";
 
   private final Path folder;
 
@@ -97,22 +98,23 @@ public final class SiteFolder {
         && Arrays.equals(Files.readAllBytes(file), bytes)) {
       return false;
     }
-    Path above = Optional.ofNullable(file.getParent()).orElse(folder);
-    Files.createDirectories(above);
-    Path draft = Files.createTempFile(above, DRAFT, ".tmp");
-    try {
-      Files.write(draft, bytes);
-      readable(draft);
-      Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(draft);
+    try (Draft draft = Draft.beside(file)) {
+      draft.write(bytes);
+      readable(draft.path());
+      draft.takeItsPlace();
     }
     return true;
   }
 
   /** A draft belongs to its maker alone; a published page is for all. */
-  private static void readable(Path draft) {
-    var unused = draft.toFile().setReadable(true, false);
+  private static void readable(Path draft) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(draft, PosixFileAttributeView.class);
+    if (view != null) {
+      Set<PosixFilePermission> allowed =
+          EnumSet.of(PosixFilePermission.GROUP_READ, PosixFilePermission.OTHERS_READ);
+      allowed.addAll(view.readAttributes().permissions());
+      view.setPermissions(allowed);
+    }
   }
 
   /** Takes a file away, and its folder if that is empty then. */

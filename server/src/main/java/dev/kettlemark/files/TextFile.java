@@ -2,6 +2,7 @@ package dev.kettlemark.files;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
@@ -9,7 +10,6 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.function.Predicate;
 
 /** Texts on the disk, always in UTF-8. */
@@ -37,6 +37,18 @@ public final class TextFile {
   }
 
   /**
+   * The bytes of a text in UTF-8.
+   *
+   * @throws CharacterCodingException if it holds half a character, which UTF-8 has no form for
+   */
+  private static byte[] encoded(String text) throws CharacterCodingException {
+    ByteBuffer bytes = StandardCharsets.UTF_8.newEncoder().encode(CharBuffer.wrap(text));
+    byte[] exact = new byte[bytes.remaining()];
+    bytes.get(exact);
+    return exact;
+  }
+
+  /**
    * Replaces a file's text so that a reader finds either the old text or the new, never a part.
    *
    * <p>A link keeps pointing where it did; the file it points to is replaced.
@@ -57,18 +69,14 @@ public final class TextFile {
   public static boolean replace(Path path, String text, Predicate<byte[]> expected)
       throws IOException {
     Path target = path.toRealPath();
-    Path fresh = Files.createTempFile(target.toAbsolutePath().getParent(), ".kettlemark", ".tmp");
-    try {
-      Files.writeString(fresh, text, StandardCharsets.UTF_8);
-      keepPermissions(target, fresh);
+    try (Draft draft = Draft.beside(target)) {
+      draft.writeThrough(encoded(text));
+      keepPermissions(target, draft.path());
       if (!expected.test(Files.readAllBytes(target))) {
         return false;
       }
-      Files.move(
-          fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      draft.takeItsPlace();
       return true;
-    } finally {
-      Files.deleteIfExists(fresh);
     }
   }
 
