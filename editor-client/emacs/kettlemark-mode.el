@@ -53,10 +53,10 @@
     "frame" "gels-with" "gluten" "hydrates" "kept" "label" "language"
     "layer" "loss" "lot" "make" "makes" "market" "may-contain" "measured"
     "melts" "mould" "names" "needs" "note" "pack" "pan" "percent" "photo"
-    "price" "replace" "reversible" "reviewed" "role" "room" "scale"
-    "scored" "sets" "shelf" "show" "spare" "stands-in-for" "status" "suits"
-    "supplier" "tempers" "texture" "thermometer" "threshold" "title"
-    "tolerates" "tool" "traits" "use" "verdict" "version" "wafer"
+    "price" "replace" "reversible" "reviewed" "role" "room" "saturates"
+    "scale" "scored" "sets" "shelf" "show" "spare" "stands-in-for" "status"
+    "suits" "supplier" "tempers" "texture" "thermometer" "threshold"
+    "title" "tolerates" "tool" "traits" "use" "verdict" "version" "wafer"
     "withdraw"))
 (defconst kettlemark-states
   '("bloomed" "caramel" "clear" "cool" "dissolved" "dry" "firm-ball"

@@ -23,9 +23,9 @@ let s:facts =
       \ 'density disperses drop expect filling form frame gels-with gluten hydrates kept ' ..
       \ 'label language layer loss lot make makes market may-contain measured melts mould ' ..
       \ 'names needs note pack pan percent photo price replace reversible reviewed role room ' ..
-      \ 'scale scored sets shelf show spare stands-in-for status suits supplier tempers ' ..
-      \ 'texture thermometer threshold title tolerates tool traits use verdict version wafer ' ..
-      \ 'withdraw'
+      \ 'saturates scale scored sets shelf show spare stands-in-for status suits supplier ' ..
+      \ 'tempers texture thermometer threshold title tolerates tool traits use verdict ' ..
+      \ 'version wafer withdraw'
 function! s:head(group, words) abort
   execute 'syntax match ' .. a:group .. ' /^\s*\zs\%(' .. join(split(a:words), '\|') .. '\)\k\@!/'
 endfunction
