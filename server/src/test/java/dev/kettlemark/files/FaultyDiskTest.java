@@ -143,7 +143,8 @@ class FaultyDiskTest {
       assertTrue(found.size() >= 150, found.size() + " of those that stay are missing");
     } while (!going.isDone());
     going.get();
-    assertEquals(150, KettleFolder.below(real, (path, failure) -> told.add(path)).size());
+    assertEquals(
+        150, KettleFolder.below(real, (path, failure) -> told.add(path)).size());
     IOException gone = assertThrows(
         IOException.class, () -> TextFile.read(real.resolve("shelf-0").resolve("f0.kettle")));
     assertEquals("there is no such file or folder", TextFile.why(gone));
@@ -166,8 +167,7 @@ class FaultyDiskTest {
     Files.createSymbolicLink(shelf.resolve("itself.kettle"), shelf.resolve("itself.kettle"));
     Files.createSymbolicLink(shelf.resolve("nowhere.kettle"), real.resolve("nothing"));
     List<Path> found = KettleFolder.below(real, (path, failure) -> {});
-    long nougats =
-        found.stream().filter(path -> path.endsWith("nougat.kettle")).count();
+    long nougats = found.stream().filter(path -> path.endsWith("nougat.kettle")).count();
     assertEquals(1, nougats, found.toString());
     for (Path path : found) {
       if (!path.endsWith("nougat.kettle")) {
