@@ -3,6 +3,7 @@ package dev.kettlemark.features;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.syntax.Lexeme;
 import dev.kettlemark.syntax.Line;
+import dev.kettlemark.syntax.ParsedText;
 import dev.kettlemark.text.Cells;
 import dev.kettlemark.text.Source;
 import dev.kettlemark.text.Span;
@@ -46,11 +47,14 @@ record NameColumn(int gap) {
 
   /** The column of the nearest name above in the stage, or else of the nearest below. */
   private static Optional<Integer> neighbour(Document document, int number, boolean amongTakes) {
-    List<WrittenLine> lines = WrittenLine.of(document.text());
+    ParsedText text = document.text();
+    List<WrittenLine> lines =
+        WrittenLine.of(text, text.sectionAt(text.source().line(number).start()));
+    int here = number - lines.get(0).number();
     return IntStream.concat(
-            IntStream.iterate(number - 1, i -> i >= 0 && !lines.get(i).isHeading(), i -> i - 1),
+            IntStream.iterate(here - 1, i -> i >= 0 && !lines.get(i).isHeading(), i -> i - 1),
             IntStream.iterate(
-                number + 1, i -> i < lines.size() && !lines.get(i).isHeading(), i -> i + 1))
+                here + 1, i -> i < lines.size() && !lines.get(i).isHeading(), i -> i + 1))
         .mapToObj(lines::get)
         .filter(line -> !line.tokens().isEmpty() && !line.broken())
         .filter(line -> line.line() instanceof Line.TakeLine == amongTakes)

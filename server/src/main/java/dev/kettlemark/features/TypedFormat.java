@@ -22,7 +22,7 @@ public final class TypedFormat {
   public static List<TextEdit> atNewLine(ParsedText text, int offset) {
     Source source = text.source();
     int here = source.lineAt(offset);
-    if (here == 0) {
+    if (here == 0 || text.isHeadingsOnly()) {
       return List.of();
     }
     List<WrittenLine> lines = WrittenLine.of(text);

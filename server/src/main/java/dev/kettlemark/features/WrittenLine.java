@@ -66,16 +66,25 @@ record WrittenLine(
    * nothing else is read, the headings.
    */
   static List<WrittenLine> of(ParsedText text) {
-    Source source = text.source();
-    List<WrittenLine> lines = new ArrayList<>(source.lineCount());
-    for (PlacedSection placed : text.sections()) {
-      int first = source.lineAt(placed.offset());
-      int next = placed.end() < source.length() && !text.isHeadingsOnly()
-          ? source.lineAt(placed.end())
-          : first + placed.section().lines().size();
-      addLines(source, placed, first, next, lines);
-    }
+    List<WrittenLine> lines = new ArrayList<>(text.source().lineCount());
+    text.sections().forEach(placed -> addLines(text, placed, lines));
     return lines;
+  }
+
+  /** The lines of one section. */
+  static List<WrittenLine> of(ParsedText text, PlacedSection placed) {
+    List<WrittenLine> lines = new ArrayList<>();
+    addLines(text, placed, lines);
+    return lines;
+  }
+
+  private static void addLines(ParsedText text, PlacedSection placed, List<WrittenLine> lines) {
+    Source source = text.source();
+    int first = source.lineAt(placed.offset());
+    int next = placed.end() < source.length() && !text.isHeadingsOnly()
+        ? source.lineAt(placed.end())
+        : first + placed.section().lines().size();
+    addLines(source, placed, first, next, lines);
   }
 
   private static void addLines(
