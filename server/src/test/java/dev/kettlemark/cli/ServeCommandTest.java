@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Exit codes are those of the Language Server Protocol 3.17, "Exit Notification". */
 class ServeCommandTest {
@@ -47,5 +49,27 @@ class ServeCommandTest {
   @Test
   void endsWithOneWithoutAShutdown() {
     assertEquals(ExitCode.FOUND, serve("{\"jsonrpc\":\"2.0\",\"method\":\"exit\"}"));
+  }
+
+  /** What editors write needs no other command; anything else is read, and refused, as everybody's. */
+  @ParameterizedTest
+  @CsvSource(
+      value = {
+        "serve | true",
+        "serve --stdio | true",
+        "serve --stdio --clientProcessId=4711 | true",
+        "serve --clientProcessId 4711 | false",
+        "serve --clientProcessId=x | false",
+        "serve --clientProcessId=99999999999999999999 | false",
+        "serve --help | false",
+        "serve --socket=9 | false",
+        "check | false",
+        "--version | false"
+      },
+      delimiter = '|')
+  void knowsTheCommandAsEditorsWriteIt(String line, boolean isPlain) {
+    assertEquals(
+        isPlain,
+        ServeCommand.plain(Terminal.ofProcess(), line.strip().split(" ")).isPresent());
   }
 }
