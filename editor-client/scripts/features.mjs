@@ -55,6 +55,7 @@ const FEATURES = [
   'changes on the disk are shown at once',
   'unsaved text outlives a reload',
   'unsaved text outlives the end of the program',
+  'Ctrl-C ends it, and no file is half written',
   'a text of ten thousand lines',
   'keyboard alone',
   'axe-core has nothing against it',
