@@ -21,6 +21,9 @@ public record AdditiveRule(Market market, String food, List<Phrase> names, Strin
           row.law()))
       .toList();
 
+  private static final List<Phrase> MINI_CUPS =
+      Phrase.all(List.of("mini cup", "mini cups", "jelly cup", "jelly cups"));
+
   public AdditiveRule {
     names = List.copyOf(names);
   }
@@ -45,9 +48,6 @@ public record AdditiveRule(Market market, String food, List<Phrase> names, Strin
   }
 
   private static boolean isMiniCup(String shownName) {
-    return Phrase.isIn(shownName, "mini cup")
-        || Phrase.isIn(shownName, "mini cups")
-        || Phrase.isIn(shownName, "jelly cup")
-        || Phrase.isIn(shownName, "jelly cups");
+    return Phrase.isAnyIn(List.of(Phrase.plain(shownName)), MINI_CUPS);
   }
 }

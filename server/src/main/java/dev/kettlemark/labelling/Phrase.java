@@ -31,7 +31,9 @@ public final class Phrase {
 
   /** Whether a phrase stands in a text as words of its own. */
   public static boolean isIn(String text, String phrase) {
-    return of(phrase).isInPlain(plain(text));
+    String searched = plain(text);
+    // Mostly it is not, and then no pattern is needed.
+    return searched.contains(plain(phrase)) && of(phrase).isInPlain(searched);
   }
 
   /** Whether it stands in a {@link #plain} text as words of its own. */

@@ -5,7 +5,6 @@ import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
 import dev.kettlemark.library.Snapshot;
-import java.util.stream.Stream;
 
 /**
  * Looks at a small formula while client and server still greet each other.
@@ -43,8 +42,7 @@ final class FirstLook {
   /** Computes and checks the formula and forgets what was found. */
   static void take() {
     Document document = Document.of("untitled:first-look", FORMULA);
-    Snapshot snapshot = Snapshot.of(Library.of(
-        Stream.concat(Pantry.documents().stream(), Stream.of(document)).toList()));
+    Snapshot snapshot = Snapshot.of(Library.of(Pantry.documents()).with(document));
     document.entries().forEach(entry -> Rules.of(snapshot, entry));
   }
 }

@@ -185,7 +185,7 @@ final class CookLimits {
   private static Phrase amounts(String key, List<Phrase> amounts, Outcome<CookMissed> missed) {
     return missed.fold(
         known -> Phrase.sentence(key, new Phrase.Listing(amounts)),
-        unknown -> Phrase.sentence("limits.not-computed", new Phrase.English(unknown.because())));
+        unknown -> Phrase.sentence("limits.not-computed", Phrase.told(unknown.why())));
   }
 
   private Limit solids(Phrase step, Outcome<CookMissed> missed) {
@@ -239,6 +239,6 @@ final class CookLimits {
             key,
             Phrase.value(SheetFigure.model(
                 own, SheetUnit.GRAM, Outcome.known(Reach.of(found)), found < 10 ? 1 : 0))),
-        unknown -> Phrase.sentence("limits.not-computed", new Phrase.English(unknown.because())));
+        unknown -> Phrase.sentence("limits.not-computed", Phrase.told(unknown.why())));
   }
 }

@@ -154,9 +154,8 @@ final class EggPart implements SheetPart {
       return Phrase.words("egg.why.custom");
     }
     return Stream.of(pair.first(), pair.second())
-        .flatMap(figure -> FigureText.because(figure).stream())
+        .flatMap(figure -> FigureText.why(figure).stream())
         .findFirst()
-        .<Phrase>map(because -> new Phrase.English(because.replace("`", "")))
         .orElseGet(Phrase::nothing);
   }
 

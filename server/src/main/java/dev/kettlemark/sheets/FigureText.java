@@ -220,9 +220,9 @@ final class FigureText {
   }
 
   /** Why a figure is unknown; empty for one that is known. */
-  static Optional<String> because(SheetFigure figure) {
+  static Optional<Phrase> why(SheetFigure figure) {
     return figure
         .reach()
-        .fold(known -> Optional.empty(), unknown -> Optional.of(unknown.because()));
+        .fold(known -> Optional.empty(), unknown -> Optional.of(Phrase.told(unknown.why())));
   }
 }

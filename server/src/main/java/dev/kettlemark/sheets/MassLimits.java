@@ -6,6 +6,7 @@ import dev.kettlemark.model.Quantity;
 import dev.kettlemark.quantity.Density;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.quantity.Remark;
 import dev.kettlemark.sheets.Limit.Range;
 import dev.kettlemark.sheets.SheetFigure.Basis;
 import dev.kettlemark.sheets.SheetFigure.Reach;
@@ -57,7 +58,7 @@ final class MassLimits {
         "density",
         range,
         Phrase.words("limits.with.cup"),
-        mass.isAerated() ? lighter(range, own) : gaps(range, own),
+        lighter(mass.isAerated() ? "limits.foam.hold" : "limits.dense.below", range, own),
         mass.isAerated() ? heavier(range, own) : tooDense(own)));
   }
 
@@ -90,9 +91,10 @@ final class MassLimits {
     return told;
   }
 
-  private List<Phrase> lighter(Range range, String own) {
+  /** A reading below the least, with what is to be done. */
+  private List<Phrase> lighter(String act, Range range, String own) {
     List<Phrase> told = new ArrayList<>();
-    told.add(Phrase.sentence("limits.foam.hold"));
+    told.add(Phrase.sentence(act));
     range
         .lowest()
         .ifPresent(lowest ->
@@ -107,7 +109,7 @@ final class MassLimits {
     if (meant.isEmpty() || !grams.isKnown()) {
       return Phrase.sentence(
           "limits.not-computed",
-          new Phrase.English("nobody can tell what the batch weighs, or what it should fill"));
+          Phrase.told(Remark.of("nobody can tell what the batch weighs, or what it should fill")));
     }
     double weight = grams.map(Mass::grams).orElse(0.0);
     return Phrase.sentence(
@@ -122,16 +124,6 @@ final class MassLimits {
   private static Phrase millilitres(String own, double value) {
     return Phrase.value(
         SheetFigure.model(own, SheetUnit.MILLILITRE, Outcome.known(Reach.of(value)), 2));
-  }
-
-  private List<Phrase> gaps(Range range, String own) {
-    List<Phrase> told = new ArrayList<>();
-    told.add(Phrase.sentence("limits.dense.below"));
-    range
-        .lowest()
-        .ifPresent(lowest ->
-            told.add(filled("limits.foam.light", range, lowest - BEYOND, own + ".under")));
-    return told;
   }
 
   /** Nothing is heavier than the mass with all its air pressed out. */
