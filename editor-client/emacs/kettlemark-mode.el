@@ -32,7 +32,9 @@
   "The server, kettlemark.jar."
   :type '(choice (const nil) file))
 
-(defcustom kettlemark-jvm-arguments '("-XX:+UseSerialGC" "-XX:TieredStopAtLevel=1" "-Xms24m" "-Xmx256m")
+(defcustom kettlemark-jvm-arguments
+  '("-XX:+UseSerialGC" "-XX:TieredStopAtLevel=1" "-XX:CompileThresholdScaling=0.1"
+    "-Xms24m" "-Xmx256m")
   "Arguments of the Java runtime."
   :type '(repeat string))
 

@@ -22,7 +22,13 @@ export const DEFAULTS: Settings = {
   'java.home': '',
   // The serial collector starts soonest. The second compiler stays on: it costs nothing at the
   // start and answers a long document's edits faster once warm.
-  'server.jvmArguments': ['-XX:+UseSerialGC', '-XX:TieredStopAtLevel=1', '-Xms24m', '-Xmx256m'],
+  'server.jvmArguments': [
+    '-XX:+UseSerialGC',
+    '-XX:TieredStopAtLevel=1',
+    '-XX:CompileThresholdScaling=0.1',
+    '-Xms24m',
+    '-Xmx256m',
+  ],
   'trace.server': 'off',
   'inlayHints.grams': true,
   'inlayHints.percent': true,

@@ -43,7 +43,7 @@ public record SafeFixes(Document document, List<Applied> applied) {
 
   /** Mends a document of a library. */
   public static SafeFixes of(Snapshot snapshot, Document document) {
-    Snapshot now = snapshot;
+    Snapshot now = snapshot.tried(snapshot.library());
     Document mended = document;
     List<Applied> applied = new ArrayList<>();
     for (int round = 0; round < MOST_ROUNDS; round++) {

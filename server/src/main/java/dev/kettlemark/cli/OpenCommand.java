@@ -1,5 +1,6 @@
 package dev.kettlemark.cli;
 
+import dev.kettlemark.protocol.Rehearsal;
 import dev.kettlemark.protocol.wire.Journal;
 import dev.kettlemark.workbench.Workbench;
 import java.io.BufferedReader;
@@ -76,6 +77,7 @@ final class OpenCommand implements Callable<Integer> {
     try (Workbench workbench = open(path)) {
       Runtime.getRuntime().addShutdownHook(new Thread(workbench::close, "kettlemark-end"));
       welcome(path, workbench);
+      Rehearsal.begin(Version.number());
       answerEnter(workbench);
       workbench.await();
       return ExitCode.DONE;

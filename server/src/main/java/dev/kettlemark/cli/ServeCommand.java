@@ -1,6 +1,7 @@
 package dev.kettlemark.cli;
 
 import dev.kettlemark.protocol.KettlemarkServer;
+import dev.kettlemark.protocol.Rehearsal;
 import dev.kettlemark.protocol.wire.Journal;
 import java.util.List;
 import java.util.Optional;
@@ -72,12 +73,17 @@ final class ServeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Rehearsal rehearsal = Rehearsal.begin(Version.number());
     // Whatever else writes to standard output would break the protocol.
     System.setOut(System.err);
     Journal.install(System.err);
     OptionalLong parent =
         clientProcessId == null ? OptionalLong.empty() : OptionalLong.of(clientProcessId);
     return KettlemarkServer.serve(
-        Version.number(), terminal.in(), terminal.binaryOut(), parent, terminal::today);
+        Version.number(),
+        rehearsal.heard(terminal.in()),
+        rehearsal.heard(terminal.binaryOut()),
+        parent,
+        terminal::today);
   }
 }

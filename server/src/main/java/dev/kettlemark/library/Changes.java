@@ -6,6 +6,7 @@ import dev.kettlemark.model.House;
 import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Trial;
+import dev.kettlemark.syntax.Section;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,23 +26,25 @@ import org.jspecify.annotations.Nullable;
  *
  * @param parts the parts that changed
  * @param isWhole whether so much changed that it is not told apart
+ * @param gone the sections that the library no longer holds
  */
-record Changes(Set<Part> parts, boolean isWhole) {
+record Changes(Set<Part> parts, boolean isWhole, Set<Section> gone) {
 
   /** Beyond this it costs more to ask for each part than to look at each result anew. */
   private static final int MOST = 400;
 
-  private static final Changes WHOLE = new Changes(Set.of(), true);
-
   /** The changes from one library to another, and from one day to another. */
   static Changes between(Library before, Library after, boolean isSameDay) {
     Comparison comparison = new Comparison();
+    Set<Section> gone = Collections.newSetFromMap(new IdentityHashMap<>());
     if (before != after) {
       for (String uri : differing(before, after)) {
-        comparison.compare(
-            uri, before.document(uri).orElse(null), after.document(uri).orElse(null));
-        if (comparison.parts.size() > MOST) {
-          return WHOLE;
+        Document old = before.document(uri).orElse(null);
+        Document fresh = after.document(uri).orElse(null);
+        sections(old).forEach(gone::add);
+        sections(fresh).forEach(gone::remove);
+        if (comparison.parts.size() <= MOST) {
+          comparison.compare(uri, old, fresh);
         }
       }
     }
@@ -51,7 +55,12 @@ record Changes(Set<Part> parts, boolean isWhole) {
     if (!parts.isEmpty()) {
       parts.add(Part.all());
     }
-    return parts.size() > MOST ? WHOLE : new Changes(Set.copyOf(parts), false);
+    boolean isWhole = parts.size() > MOST;
+    return new Changes(isWhole ? Set.of() : Set.copyOf(parts), isWhole, gone);
+  }
+
+  private static Stream<Section> sections(@Nullable Document document) {
+    return document == null ? Stream.of() : document.entries().stream().map(Entry::section);
   }
 
   /** The documents that are not the very same on both sides. */
@@ -66,6 +75,11 @@ record Changes(Set<Part> parts, boolean isWhole) {
     }
     gone.forEach(document -> uris.add(document.uri()));
     return uris;
+  }
+
+  /** The same without the sections that are gone, which nobody asks for later. */
+  Changes lasting() {
+    return new Changes(parts, isWhole, Set.of());
   }
 
   boolean touch(Footprint footprint) {

@@ -1,5 +1,6 @@
 package dev.kettlemark.library;
 
+import dev.kettlemark.text.Lazy;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -19,10 +20,16 @@ public final class Pantry {
 
   private static final Pattern HEADING = Pattern.compile("ingredient ([a-z0-9-]+) ");
 
+  private static final Lazy<List<Document>> DOCUMENTS = Lazy.of(Pantry::read);
+
   private Pantry() {}
 
-  /** Reads the pantry; the same text at every call. */
+  /** The pantry, read once: all libraries of a process share what its sections say. */
   public static List<Document> documents() {
+    return DOCUMENTS.get();
+  }
+
+  private static List<Document> read() {
     return resource("index.txt")
         .lines()
         .filter(line -> !line.isBlank())

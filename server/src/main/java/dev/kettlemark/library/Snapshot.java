@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
@@ -29,8 +30,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Snapshot {
 
-  /** Results of sections long gone are dropped once they outnumber the living by far. */
-  private static final int MOST_RESULTS_PER_SECTION = 16;
+  /** Who still looks at an older snapshot may add results of sections that are gone: not without end. */
+  private static final int MOST_GONE = 1000;
 
   /** A result that was not asked for during so many changes is held against its answers again. */
   private static final int MOST_STEPS = 64;
@@ -43,16 +44,43 @@ public final class Snapshot {
   private final long number = COUNT.incrementAndGet();
   private final Library library;
   private final LocalDate today;
-  private final Map<Key, Result> kept;
+  private final Results kept;
 
   /** Results that may be used and are not added to. */
-  private final Map<Key, Result> borrowed;
+  private final List<Results> borrowed;
 
   private final List<Step> past;
   private final Map<Key, Result> current = new ConcurrentHashMap<>();
 
   /** What was computed and from which section. */
   private record Key(Task<?> task, Section section) {}
+
+  /** Results by their section, so that they go when it does. */
+  private static final class Results {
+
+    private final Map<Section, Map<Task<?>, Result>> bySection = new ConcurrentHashMap<>();
+
+    @Nullable
+    Result get(Key key) {
+      Map<Task<?>, Result> own = bySection.get(key.section());
+      return own == null ? null : own.get(key.task());
+    }
+
+    void put(Key key, Result result) {
+      bySection
+          .computeIfAbsent(key.section(), section -> new ConcurrentHashMap<>())
+          .put(key.task(), result);
+    }
+
+    void forget(Set<Section> sections) {
+      sections.forEach(bySection::remove);
+    }
+
+    /** Of how many sections there are any. */
+    int count() {
+      return bySection.size();
+    }
+  }
 
   /** What changed from an earlier snapshot to the next. */
   private record Step(long from, Changes changes) {}
@@ -67,11 +95,7 @@ public final class Snapshot {
       Object value, Map<Question<?>, Object> answers, Footprint footprint, long snapshot) {}
 
   private Snapshot(
-      Library library,
-      LocalDate today,
-      Map<Key, Result> kept,
-      Map<Key, Result> borrowed,
-      List<Step> past) {
+      Library library, LocalDate today, Results kept, List<Results> borrowed, List<Step> past) {
     this.library = library;
     this.today = today;
     this.kept = kept;
@@ -85,7 +109,7 @@ public final class Snapshot {
   }
 
   public static Snapshot of(Library library, LocalDate today) {
-    return new Snapshot(library, today, new ConcurrentHashMap<>(), Map.of(), List.of());
+    return new Snapshot(library, today, new Results(), List.of(), List.of());
   }
 
   LocalDate today() {
@@ -134,11 +158,10 @@ public final class Snapshot {
 
   /** The next moment; what did not change is not computed again. */
   public Snapshot with(Library next, LocalDate day) {
-    Map<Key, Result> carried = kept;
-    if (carried.size() > MOST_RESULTS_PER_SECTION * sectionCount(next) + 1000) {
-      carried = new ConcurrentHashMap<>();
-    }
-    return new Snapshot(next, day, carried, borrowed, steps(next, day));
+    Changes changes = Changes.between(library, next, day.equals(today));
+    kept.forget(changes.gone());
+    Results carried = kept.count() > sectionCount(next) + MOST_GONE ? new Results() : kept;
+    return new Snapshot(next, day, carried, borrowed, steps(changes));
   }
 
   /**
@@ -147,16 +170,19 @@ public final class Snapshot {
    * <p>It uses what is known here, and nothing that it computes takes the place of it.
    */
   public Snapshot tried(Library other) {
-    Map<Key, Result> known = borrowed.isEmpty() ? kept : new ConcurrentHashMap<>(borrowed);
-    if (known != kept) {
-      known.putAll(kept);
-    }
-    return new Snapshot(other, today, new ConcurrentHashMap<>(), known, steps(other, today));
+    List<Results> known = new ArrayList<>(borrowed);
+    known.add(0, kept);
+    return new Snapshot(
+        other,
+        today,
+        new Results(),
+        List.copyOf(known),
+        steps(Changes.between(library, other, true)));
   }
 
-  private List<Step> steps(Library next, LocalDate day) {
+  private List<Step> steps(Changes changes) {
     List<Step> steps = new ArrayList<>(MOST_STEPS);
-    steps.add(new Step(number, Changes.between(library, next, day.equals(today))));
+    steps.add(new Step(number, changes.lasting()));
     steps.addAll(past.subList(0, Math.min(past.size(), MOST_STEPS - 1)));
     return List.copyOf(steps);
   }
@@ -173,9 +199,7 @@ public final class Snapshot {
     Key key = new Key(task, entry.section());
     Result result = current.get(key);
     if (result == null) {
-      Result known = kept.get(key);
-      result =
-          right(known == null ? borrowed.get(key) : known).orElseGet(() -> computed(task, entry));
+      result = right(known(key)).orElseGet(() -> computed(task, entry));
       kept.put(key, result);
       current.put(key, result);
     }
@@ -184,6 +208,14 @@ public final class Snapshot {
       read.addAll(result.footprint());
     }
     return (T) result.value();
+  }
+
+  private @Nullable Result known(Key key) {
+    Result known = kept.get(key);
+    for (int i = 0; known == null && i < borrowed.size(); i++) {
+      known = borrowed.get(i).get(key);
+    }
+    return known;
   }
 
   private Result computed(Task<?> task, Entry entry) {

@@ -175,7 +175,7 @@ final class Commands {
 
   private static Object changes(Snapshot now, Library saved) {
     return ChangesMarkdown.of(
-        "Not saved yet, and what it changes", LibraryComparison.of(now.with(saved), now));
+        "Not saved yet, and what it changes", LibraryComparison.of(now.tried(saved), now));
   }
 
   /** Sends the edit of an action to a client that reads only commands. */

@@ -78,7 +78,6 @@ public final class KettlemarkServer implements LanguageServer, CallListener {
     AtomicReference<@Nullable LanguageClient> client = new AtomicReference<>();
     KettlemarkServer server =
         new KettlemarkServer(version, () -> Objects.requireNonNull(client.get()), today);
-    server.workers.execute(FirstLook::take);
     try {
       return ServerProcess.run(server, LanguageClient.class, client::set, in, out, parentProcess);
     } finally {

@@ -23,6 +23,13 @@ public final class Lazy<T> {
     return new Lazy<>(maker);
   }
 
+  /** A value that is there already. */
+  public static <T> Lazy<T> known(T value) {
+    Lazy<T> known = new Lazy<>(() -> value);
+    known.value = value;
+    return known;
+  }
+
   public T get() {
     T made = value;
     if (made == null) {

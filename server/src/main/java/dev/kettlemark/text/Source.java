@@ -6,15 +6,15 @@ import java.util.List;
 public final class Source {
 
   private final String text;
-  private final LineIndex lines;
+  private final Lazy<LineIndex> lines;
 
-  private Source(String text, LineIndex lines) {
+  private Source(String text, Lazy<LineIndex> lines) {
     this.text = text;
     this.lines = lines;
   }
 
   public static Source of(String text) {
-    return new Source(text, LineIndex.of(text));
+    return new Source(text, Lazy.of(() -> LineIndex.of(text)));
   }
 
   public String text() {
@@ -27,17 +27,17 @@ public final class Source {
 
   /** Number of lines, at least 1. */
   public int lineCount() {
-    return lines.count();
+    return lines.get().count();
   }
 
   public int lineAt(int offset) {
-    return lines.lineAt(Math.min(offset, text.length()));
+    return lines.get().lineAt(Math.min(offset, text.length()));
   }
 
   /** The line's stretch without its line end. */
   public Span line(int line) {
-    int start = lines.start(line);
-    int end = line + 1 < lines.count() ? lines.start(line + 1) : text.length();
+    int start = lines.get().start(line);
+    int end = line + 1 < lines.get().count() ? lines.get().start(line + 1) : text.length();
     while (end > start && isLineEnd(text.charAt(end - 1))) {
       end--;
     }
@@ -52,9 +52,9 @@ public final class Source {
    */
   public Position position(int offset, PositionEncoding encoding) {
     int within = Math.min(offset, text.length());
-    int line = lines.lineAt(within);
+    int line = lines.get().lineAt(within);
     int column = 0;
-    int i = lines.start(line);
+    int i = lines.get().start(line);
     while (i < within) {
       int codePoint = text.codePointAt(i);
       i += Character.charCount(codePoint);
@@ -75,7 +75,7 @@ public final class Source {
     if (position.line() < 0) {
       return 0;
     }
-    if (position.line() >= lines.count()) {
+    if (position.line() >= lines.get().count()) {
       return text.length();
     }
     Span line = line(position.line());
@@ -95,7 +95,7 @@ public final class Source {
   /** The text after one edit. */
   public Source with(TextEdit edit) {
     String changed = edit.applyTo(text);
-    return new Source(changed, lines.after(edit, changed));
+    return new Source(changed, Lazy.known(lines.get().after(edit, changed)));
   }
 
   /** The text after edits that do not overlap; each names a stretch of this text. */

@@ -31,8 +31,12 @@ public final class StdioBenchmark {
   private static final int ROUNDS = 9;
   private static final int WARM = 400;
   private static final int KEYS = 200;
-  private static final List<String> JVM =
-      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xms24m", "-Xmx256m");
+  private static final List<String> JVM = List.of(
+      "-XX:+UseSerialGC",
+      "-XX:TieredStopAtLevel=1",
+      "-XX:CompileThresholdScaling=0.1",
+      "-Xms24m",
+      "-Xmx256m");
 
   private final String java =
       Path.of(System.getProperty("java.home"), "bin", "java").toString();

@@ -99,7 +99,9 @@ public final class ServerProcess {
     Thread reader = new Thread(this::readAll, "kettlemark-reader");
     reader.setDaemon(true);
     reader.start();
-    LOG.info("the server ends: " + ending.join());
+    String reason = ending.join();
+    // That a client leaves as it should is no news.
+    LOG.log(lifecycle.exitCode() == 0 ? Level.FINE : Level.INFO, "the server ends: {0}", reason);
     try {
       if (!backlog.close(GRACE)) {
         LOG.warning("a call did not return in time");

@@ -1,0 +1,151 @@
+package dev.kettlemark.protocol;
+
+import dev.kettlemark.protocol.wire.Loopback;
+import java.io.FilterInputStream;
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/**
+ * Does what an editor is going to ask for, before it asks and while nothing else is to be done.
+ *
+ * <p>The Java machine takes many times as long for whatever it has not done often. So it looks at a small formula
+ * while client and server greet each other, and once both have been silent for a moment, a client inside the process
+ * edits that formula and asks about it, in a server of its own that sees nothing else. It holds its breath whenever
+ * the real client speaks.
+ */
+public final class Rehearsal {
+
+  private static final Logger LOG = Logger.getLogger(Rehearsal.class.getName());
+
+  /** A writer who has just opened a text reads it first. */
+  private static final Duration SILENCE = Duration.ofMillis(300);
+
+  private static final Duration PATIENCE = Duration.ofMinutes(1);
+
+  /** Enough for the Java machine to compile what a key needs; one to two seconds together. */
+  private static final int ROUNDS = 60;
+
+  private static final String URI = "untitled:first-look";
+
+  /** What stands at the end of the line that is edited. */
+  private static final String SUGAR = "white-sugar";
+
+  private static final List<String> ASKED_AT_PLACE =
+      List.of("completion", "hover", "definition", "documentHighlight");
+
+  private static final List<String> ASKED_OF_TEXT =
+      List.of("semanticTokens/full", "documentSymbol", "codeLens", "foldingRange", "documentLink");
+
+  private final String version;
+  private volatile long lastByte = System.nanoTime();
+
+  private Rehearsal(String version) {
+    this.version = version;
+  }
+
+  static Rehearsal of(String version) {
+    return new Rehearsal(version);
+  }
+
+  /** Begins on a thread of its own. */
+  public static Rehearsal begin(String version) {
+    Rehearsal rehearsal = of(version);
+    Thread thread = new Thread(rehearsal::run, "kettlemark-rehearsal");
+    thread.setDaemon(true);
+    thread.start();
+    return rehearsal;
+  }
+
+  /** The stream from the client, listened to. */
+  public InputStream heard(InputStream in) {
+    return new FilterInputStream(in) {
+      @Override
+      public int read(byte[] bytes, int offset, int length) throws IOException {
+        int read = super.read(bytes, offset, length);
+        lastByte = System.nanoTime();
+        return read;
+      }
+    };
+  }
+
+  /** The stream to the client, listened to. */
+  public OutputStream heard(OutputStream out) {
+    return new FilterOutputStream(out) {
+      @Override
+      public void write(byte[] bytes, int offset, int length) throws IOException {
+        lastByte = System.nanoTime();
+        out.write(bytes, offset, length);
+      }
+    };
+  }
+
+  private void run() {
+    FirstLook.take();
+    try {
+      awaitSilence();
+      play(ROUNDS);
+    } catch (IOException broken) {
+      LOG.log(Level.WARNING, "bug: the rehearsal broke off", broken);
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void awaitSilence() throws InterruptedException {
+    for (long waited = 0; waited < PATIENCE.toMillis(); waited += SILENCE.toMillis() / 3) {
+      if (System.nanoTime() - lastByte > SILENCE.toNanos()) {
+        return;
+      }
+      TimeUnit.NANOSECONDS.sleep(SILENCE.toNanos() / 3);
+    }
+  }
+
+  /** Plays the client; each round is a key and what an editor asks after it. */
+  void play(int rounds) throws IOException, InterruptedException {
+    try (Loopback client = Loopback.of((in, out) ->
+        KettlemarkServer.serve(version, in, out, OptionalLong.empty(), () -> LocalDate.MIN))) {
+      client.ask("initialize", "{\"processId\":null,\"rootUri\":null,\"capabilities\":{}}");
+      client.tell("initialized", "{}");
+      client.tell("textDocument/didOpen", """
+          {"textDocument":{"uri":"%s","languageId":"kettlemark","version":0,"text":%s}}""".formatted(URI, Loopback.quoted(FirstLook.FORMULA)));
+      client.await("textDocument/publishDiagnostics");
+      for (int round = 1; round <= rounds; round++) {
+        awaitSilence();
+        play(client, round);
+      }
+      client.ask("shutdown", "null");
+      client.tell("exit", "{}");
+    }
+  }
+
+  private static void play(Loopback client, int round) throws IOException {
+    List<String> lines = FirstLook.FORMULA.lines().toList();
+    String sugar =
+        lines.stream().filter(line -> line.endsWith(SUGAR)).findFirst().orElseThrow();
+    int line = lines.indexOf(sugar);
+    int digit = sugar.indexOf('.') + 1;
+    String place = "{\"line\":%d,\"character\":%d}";
+    String text = "\"textDocument\":{\"uri\":\"%s\"".formatted(URI);
+    client.tell("textDocument/didChange", """
+        {%s,"version":%d},"contentChanges":[{"range":{"start":%s,"end":%s},"text":"%d"}]}""".formatted(
+        text, round, place.formatted(line, digit), place.formatted(line, digit + 1), round % 10));
+    client.await("textDocument/publishDiagnostics");
+    String at = "{%s},\"position\":%s,\"context\":{\"triggerKind\":1}}"
+        .formatted(text, place.formatted(line, sugar.indexOf(SUGAR) + 3));
+    for (String asked : ASKED_AT_PLACE) {
+      client.ask("textDocument/" + asked, at);
+    }
+    for (String asked : ASKED_OF_TEXT) {
+      client.ask("textDocument/" + asked, "{" + text + "}}");
+    }
+  }
+}
