@@ -3,6 +3,7 @@ package dev.kettlemark.features;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Experiment.StepPlace;
 import dev.kettlemark.analysis.Formulas;
@@ -22,17 +23,14 @@ import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 /** An answer that is put into the text of a sample gives, read anew, what was asked for. */
 class AnswerRoundTripTest {
 
-  private static final long SEED = 20260414;
-
   private final List<Document> samples = FeatureFixture.samples("gannet-slip");
   private final Snapshot snapshot = FeatureFixture.snapshot(samples);
-  private final Random random = new Random(SEED);
 
   /** A formula of the samples with the section that writes it. */
   private record Written(Document document, Entry entry, ComputedFormula formula) {}
@@ -70,21 +68,22 @@ class AnswerRoundTripTest {
   /** Within what the rounding to a tenth of a degree changes: a tenth of a percent point of water. */
   @Test
   void cooksToTheWaterAndTheActivityAskedFor() {
-    int answers = 0;
-    for (Written written : formulas()) {
-      for (StepPlace place : CookPlaces.of(written.formula())) {
-        for (int i = 0; i < 3; i++) {
+    AtomicInteger answers = new AtomicInteger();
+    int rounds = Chance.rounds(3, random -> {
+      for (Written written : formulas()) {
+        for (StepPlace place : CookPlaces.of(written.formula())) {
           double change = 1 + (random.nextDouble() - 0.5) * 0.3;
           double water =
               figure(new Wish.FinishedMoisture(Ratio.ONE), written.formula(), place) * change;
           double activity = figure(new Wish.Activity(Ratio.ONE), written.formula(), place) * change;
-          answers +=
-              check(written, place, new Wish.FinishedMoisture(Ratio.ofFraction(water)), 1e-3);
-          answers += check(written, place, new Wish.Activity(Ratio.ofFraction(activity)), 4e-3);
+          answers.addAndGet(
+              check(written, place, new Wish.FinishedMoisture(Ratio.ofFraction(water)), 1e-3));
+          answers.addAndGet(
+              check(written, place, new Wish.Activity(Ratio.ofFraction(activity)), 4e-3));
         }
       }
-    }
-    assertTrue(answers >= 30, "only " + answers + " answers");
+    });
+    assertTrue(answers.get() >= 10 * rounds, "only " + answers + " answers");
   }
 
   private int check(Written written, StepPlace place, Wish wish, double tolerance) {
@@ -99,8 +98,8 @@ class AnswerRoundTripTest {
 
   @Test
   void exchangesToTheDoctorShareAskedFor() {
-    int answers = 0;
-    for (Written written : formulas()) {
+    AtomicInteger answers = new AtomicInteger();
+    int rounds = Chance.rounds(1, random -> formulas().forEach(written -> {
       List<StageResult> stages = written.formula().process().stages();
       for (int stage = 0; stage < stages.size(); stage++) {
         Ratio wanted = Ratio.ofPercent(10 + random.nextInt(50));
@@ -116,10 +115,10 @@ class AnswerRoundTripTest {
               0.3,
               told);
           assertEquals(written.formula().amounts().total(), after.amounts().total(), told);
-          answers++;
+          answers.incrementAndGet();
         }
       }
-    }
-    assertTrue(answers >= 8, "only " + answers + " answers");
+    }));
+    assertTrue(answers.get() >= 8 * rounds, "only " + answers + " answers");
   }
 }
