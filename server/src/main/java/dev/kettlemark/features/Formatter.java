@@ -62,11 +62,28 @@ public final class Formatter {
     return formatter.edits.stream().filter(formatter::isInLine).toList();
   }
 
-  /** What to change on the lines that a range touches, in order. */
+  /**
+   * What to change on the lines that a range touches, in order.
+   *
+   * <p>The sections before and behind are looked at as well, since blank lines between two sections hang on both.
+   */
   public static List<TextEdit> edits(ParsedText text, Span range) {
+    if (text.isHeadingsOnly()) {
+      return List.of();
+    }
     int first = text.source().lineAt(range.start());
     int last = text.source().lineAt(range.end());
-    return edits(text).stream()
+    List<PlacedSection> sections = text.sectionsAround(range);
+    boolean goesOn = sections.get(sections.size() - 1).end() < text.source().length();
+    List<WrittenLine> lines = sections.stream()
+        .flatMap(placed -> WrittenLine.of(text, placed).stream())
+        .toList();
+    Formatter formatter = new Formatter(text.source(), lines, goesOn);
+    formatter.formatLines();
+    if (!goesOn) {
+      formatter.endLastLine();
+    }
+    return formatter.edits.stream()
         .filter(edit -> {
           int line = text.source().lineAt(edit.span().start());
           return first <= line && line <= last;

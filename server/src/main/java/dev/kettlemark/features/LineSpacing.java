@@ -27,14 +27,18 @@ final class LineSpacing {
     this(lines, false);
   }
 
-  /** That of a section, which is known by its own lines but for the blank ones at its edges. */
+  /**
+   * That of a section, which is known by its own lines but for the blank ones at its edges.
+   *
+   * @param goesOn whether the heading of another section follows
+   */
   LineSpacing(List<WrittenLine> lines, boolean goesOn) {
     this.lines = lines;
     this.first = lines.get(0).number();
     this.goesOn = goesOn;
     this.firstWords =
         (int) lines.stream().takeWhile(line -> line.tokens().isEmpty()).count();
-    boolean aboveHeading = false;
+    boolean aboveHeading = goesOn;
     boolean aboveBody = false;
     for (int i = lines.size() - 1; i >= 0; i--) {
       WrittenLine line = lines.get(i);

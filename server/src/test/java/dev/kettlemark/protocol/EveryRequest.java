@@ -1,5 +1,6 @@
 package dev.kettlemark.protocol;
 
+import com.google.gson.Gson;
 import com.google.gson.JsonElement;
 import dev.kettlemark.Today;
 import dev.kettlemark.text.Source;
@@ -20,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -35,6 +37,7 @@ import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.json.MessageJsonHandler;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +52,7 @@ import org.jspecify.annotations.Nullable;
 public final class EveryRequest {
 
   private static final String URI = "untitled:bench";
+  private static final Gson GSON = new MessageJsonHandler(Map.of()).getGson();
   private static final Pattern WORD = Pattern.compile("[^\\s,]+");
   private static final int LINES_AROUND = 50;
 
@@ -59,13 +63,17 @@ public final class EveryRequest {
   private final Set<String> unanswered = new LinkedHashSet<>();
   private String lastResult = "";
 
-  /** A request with parameters to which it has an answer. */
-  public record Ask(Object service, Method method, Object params) {
+  /**
+   * A request with parameters to which it has an answer.
+   *
+   * @param params makes them anew where the server fills in what it is sent
+   */
+  public record Ask(Object service, Method method, Supplier<Object> params) {
 
     /** The answer, by the way that the wire takes as well. */
     public @Nullable Object now() {
       try {
-        return ((CompletableFuture<?>) method.invoke(service, params)).join();
+        return ((CompletableFuture<?>) method.invoke(service, params.get())).join();
       } catch (IllegalAccessException | InvocationTargetException broken) {
         throw new IllegalStateException(method.getName(), broken);
       }
@@ -144,7 +152,7 @@ public final class EveryRequest {
         ? hasSetter(type, "setItem") ? aboutItems(type) : places.stream().map(at -> filled(type, at))
         : answered(type);
     Optional<Ask> found = tries
-        .map(params -> new Ask(service, method, params))
+        .map(params -> new Ask(service, method, again(params)))
         .filter(EveryRequest::isAnswered)
         .findFirst();
     found.ifPresentOrElse(ask -> asks.put(name(method), ask), () -> unanswered.add(name(method)));
@@ -153,6 +161,14 @@ public final class EveryRequest {
         lastResult = tokens.getResultId();
       }
     });
+  }
+
+  private static Supplier<Object> again(Object params) {
+    if (params.getClass().getSimpleName().endsWith("Params")) {
+      return () -> params;
+    }
+    String json = GSON.toJson(params);
+    return () -> GSON.fromJson(json, params.getClass());
   }
 
   private static boolean isAnswered(Ask ask) {
@@ -193,9 +209,10 @@ public final class EveryRequest {
   }
 
   private Stream<Ask> elsewhere(Ask ask) {
-    Class<?> type = ask.params().getClass();
+    Class<?> type = ask.method().getParameterTypes()[0];
     return hasSetter(type, "setPosition")
-        ? places.stream().map(at -> new Ask(ask.service(), ask.method(), filled(type, at)))
+        ? places.stream().map(at -> filled(type, at)).map(params -> new Ask(
+            ask.service(), ask.method(), again(params)))
         : Stream.empty();
   }
 
