@@ -43,16 +43,14 @@ class ChanceTest {
             throw new IllegalStateException("too sweet");
           }
         }));
-    assertEquals(
-        "round 4707, again with -Dkettlemark.seed=4707: too sweet", failure.getMessage());
+    assertEquals("round 4707, again with -Dkettlemark.seed=4707: too sweet", failure.getMessage());
     assertTrue(failure.getCause() instanceof IllegalStateException);
   }
 
   @Test
   void playsUntilTheBudgetIsSpent() {
     long start = System.nanoTime();
-    int played =
-        Chance.rounds(1, Optional.of(Duration.ofMillis(50)), 1, random -> Thread.sleep(1));
+    int played = Chance.rounds(1, Optional.of(Duration.ofMillis(50)), 1, random -> Thread.sleep(1));
     assertTrue(System.nanoTime() - start >= 50_000_000);
     assertTrue(played > 1, played + " rounds");
   }

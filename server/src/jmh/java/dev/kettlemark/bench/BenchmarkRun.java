@@ -37,7 +37,8 @@ public final class BenchmarkRun {
   public static void main(String[] arguments) throws RunnerException {
     Pattern wanted = Pattern.compile(arguments.length == 0 ? ".*" : arguments[0]);
     if (wanted.matcher(RULES + ".check").find()) {
-      tellRules(results(RULES, "rule", Rules.all().stream().map(rule -> rule.info().id()).toList()));
+      tellRules(results(
+          RULES, "rule", Rules.all().stream().map(rule -> rule.info().id()).toList()));
     }
     if (wanted.matcher(REQUESTS + ".answer").find()) {
       tellRequests(results(REQUESTS, "request", EveryRequest.names()));
@@ -79,13 +80,14 @@ public final class BenchmarkRun {
     }
     System.out.printf(
         "| all %d | %.0f |%n",
-        slowestFirst.size(), slowestFirst.stream().mapToDouble(BenchmarkRun::median).sum());
+        slowestFirst.size(),
+        slowestFirst.stream().mapToDouble(BenchmarkRun::median).sum());
   }
 
   private static void tellRequests(Collection<RunResult> results) {
     Map<String, Map<Integer, Double>> rows = new TreeMap<>();
-    results.forEach(result -> rows
-        .computeIfAbsent(result.getParams().getParam("request"), name -> new TreeMap<>())
+    results.forEach(result -> rows.computeIfAbsent(
+            result.getParams().getParam("request"), name -> new TreeMap<>())
         .put(Integer.parseInt(result.getParams().getParam("lines")), median(result)));
     System.out.printf("%n| Request, median in µs | 100 lines | 10,000 lines |%n|---|--:|--:|%n");
     rows.forEach((name, row) ->

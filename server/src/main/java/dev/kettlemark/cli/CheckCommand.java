@@ -124,8 +124,7 @@ final class CheckCommand implements Callable<Integer> {
             : ExitCode.NOT_RUN;
       }
     }
-    CheckResult result =
-        CheckResult.of(LibraryFolder.of(paths, library, today), severity);
+    CheckResult result = CheckResult.of(LibraryFolder.of(paths, library, today), severity);
     if (result.files() == 0 && result.problems().isEmpty()) {
       throw new UsageMistake("there is no " + KettleFolder.SUFFIX + " file to check");
     }

@@ -75,7 +75,9 @@ record Block(WrittenLine heading, List<WrittenLine> body, List<Block> parts) {
   private static List<WrittenLine> body(
       List<WrittenLine> lines, LineSpacing spacing, int from, int end) {
     int last = end;
-    while (last > from && (lines.get(last - 1).isBlank() || spacing.isHeadingComment(lines.get(last - 1).number()))) {
+    while (last > from
+        && (lines.get(last - 1).isBlank()
+            || spacing.isHeadingComment(lines.get(last - 1).number()))) {
       last--;
     }
     return lines.subList(from, last);

@@ -56,8 +56,7 @@ public final class Formatter {
    */
   static List<TextEdit> editsInLines(ParsedText text, PlacedSection placed) {
     boolean goesOn = placed.end() < text.source().length();
-    Formatter formatter =
-        new Formatter(text.source(), WrittenLine.of(text, placed), goesOn);
+    Formatter formatter = new Formatter(text.source(), WrittenLine.of(text, placed), goesOn);
     formatter.formatLines();
     return formatter.edits.stream().filter(formatter::isInLine).toList();
   }

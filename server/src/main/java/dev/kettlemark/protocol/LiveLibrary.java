@@ -83,7 +83,8 @@ final class LiveLibrary {
   }
 
   /** Applies edits to an open buffer, each to the text that the one before left; the pantry is not edited. */
-  synchronized void change(String key, Moment.OpenBuffer buffer, List<Function<ParsedText, TextEdit>> edits) {
+  synchronized void change(
+      String key, Moment.OpenBuffer buffer, List<Function<ParsedText, TextEdit>> edits) {
     Document document = moment.document(key).orElseGet(() -> Document.of(key, ""));
     if (document.builtIn()) {
       return;

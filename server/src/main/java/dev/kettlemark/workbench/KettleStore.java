@@ -220,7 +220,10 @@ final class KettleStore {
     boolean isUnix = file.getFileSystem().supportedFileAttributeViews().contains("unix");
     Object entry = isUnix ? Files.getAttribute(file, "unix:ctime") : "";
     return new Marks(
-        now.size(), now.lastModifiedTime(), entry, Optional.ofNullable(now.fileKey()).orElse(""));
+        now.size(),
+        now.lastModifiedTime(),
+        entry,
+        Optional.ofNullable(now.fileKey()).orElse(""));
   }
 
   private static String tagOf(byte[] bytes) {

@@ -100,7 +100,8 @@ class MassBalanceTest {
         boiled.addAndGet(formula.process().evaporated().grams() > 0 ? 1 : 0);
       }
     });
-    assertTrue(known.get() > 0.28 * rounds, "only " + known + " formulas could be followed to the end");
+    assertTrue(
+        known.get() > 0.28 * rounds, "only " + known + " formulas could be followed to the end");
     assertTrue(boiled.get() > 0.12 * rounds, "only " + boiled + " formulas boiled");
   }
 

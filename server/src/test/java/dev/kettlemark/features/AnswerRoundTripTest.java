@@ -118,26 +118,31 @@ class AnswerRoundTripTest {
   @Test
   void exchangesToTheDoctorShareAskedFor() {
     AtomicInteger answers = new AtomicInteger();
-    int rounds = Chance.rounds(1, random -> formulas().forEach(written -> {
-      List<StageResult> stages = written.formula().process().stages();
-      for (int stage = 0; stage < stages.size(); stage++) {
-        Ratio wanted = Ratio.ofPercent(10 + random.nextInt(50));
-        Optional<Answer> answer = DoctorExchange.of(
-                written.formula(), new Shelf(snapshot), stage, wanted, Optional.empty())
-            .toOptional();
-        if (answer.isPresent()) {
-          ComputedFormula after = reread(written, answer.get());
-          String told = written.document().uri() + ": " + answer.get().instruction();
-          assertEquals(
-              wanted.percent(),
-              DoctorExchange.shareNow(after, stage).toOptional().orElseThrow().percent(),
-              0.3,
-              told);
-          assertEquals(written.formula().amounts().total(), after.amounts().total(), told);
-          answers.incrementAndGet();
-        }
-      }
-    }));
+    int rounds = Chance.rounds(
+        1,
+        random -> formulas().forEach(written -> {
+          List<StageResult> stages = written.formula().process().stages();
+          for (int stage = 0; stage < stages.size(); stage++) {
+            Ratio wanted = Ratio.ofPercent(10 + random.nextInt(50));
+            Optional<Answer> answer = DoctorExchange.of(
+                    written.formula(), new Shelf(snapshot), stage, wanted, Optional.empty())
+                .toOptional();
+            if (answer.isPresent()) {
+              ComputedFormula after = reread(written, answer.get());
+              String told = written.document().uri() + ": " + answer.get().instruction();
+              assertEquals(
+                  wanted.percent(),
+                  DoctorExchange.shareNow(after, stage)
+                      .toOptional()
+                      .orElseThrow()
+                      .percent(),
+                  0.3,
+                  told);
+              assertEquals(written.formula().amounts().total(), after.amounts().total(), told);
+              answers.incrementAndGet();
+            }
+          }
+        }));
     assertTrue(answers.get() >= 8 * rounds, "only " + answers + " answers");
   }
 }

@@ -42,8 +42,8 @@ class SectionLayoutTest {
       int length = text.source().length();
       int start = random.nextInt(length + 1);
       int end = Math.min(length, start + random.nextInt(random.nextBoolean() ? 3 : 80));
-      text = text.with(
-          new TextEdit(new Span(start, end), PIECES.get(random.nextInt(PIECES.size()))));
+      text =
+          text.with(new TextEdit(new Span(start, end), PIECES.get(random.nextInt(PIECES.size()))));
     }
     return text;
   }
@@ -74,7 +74,10 @@ class SectionLayoutTest {
             return first <= line && line <= last;
           })
           .toList();
-      assertEquals(whole, Formatter.edits(text, range), () -> range + " of:\n" + text.source().text());
+      assertEquals(
+          whole,
+          Formatter.edits(text, range),
+          () -> range + " of:\n" + text.source().text());
     });
   }
 }

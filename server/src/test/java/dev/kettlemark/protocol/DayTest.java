@@ -30,8 +30,7 @@ class DayTest {
         mix lime-honey, water
       """;
 
-  private final AtomicReference<LocalDate> day =
-      new AtomicReference<>(LocalDate.of(2026, 11, 25));
+  private final AtomicReference<LocalDate> day = new AtomicReference<>(LocalDate.of(2026, 11, 25));
 
   private List<String> rules(EditorFixture editor) throws InterruptedException {
     return editor.diagnostics(URI).stream()

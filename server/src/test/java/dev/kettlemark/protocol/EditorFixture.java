@@ -92,8 +92,8 @@ final class EditorFixture implements AutoCloseable {
     PipedInputStream toClient = new PipedInputStream(1 << 16);
     OutputStream fromClient = check.ofClient(new PipedOutputStream(toServer));
     OutputStream fromServer = check.ofServer(new PipedOutputStream(toClient));
-    serving = new Thread(() -> exitCode.complete(KettlemarkServer.serve(
-        "test", toServer, fromServer, OptionalLong.empty(), today)));
+    serving = new Thread(() -> exitCode.complete(
+        KettlemarkServer.serve("test", toServer, fromServer, OptionalLong.empty(), today)));
     serving.setDaemon(true);
     serving.start();
     var launcher = LSPLauncher.createClientLauncher(client, toClient, fromClient);

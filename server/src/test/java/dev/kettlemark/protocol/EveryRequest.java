@@ -149,7 +149,9 @@ public final class EveryRequest {
         .orElseThrow();
     Class<?> type = method.getParameterTypes()[0];
     Stream<Object> tries = type.getSimpleName().endsWith("Params")
-        ? hasSetter(type, "setItem") ? aboutItems(type) : places.stream().map(at -> filled(type, at))
+        ? hasSetter(type, "setItem")
+            ? aboutItems(type)
+            : places.stream().map(at -> filled(type, at))
         : answered(type);
     Optional<Ask> found = tries
         .map(params -> new Ask(service, method, again(params)))
@@ -211,8 +213,9 @@ public final class EveryRequest {
   private Stream<Ask> elsewhere(Ask ask) {
     Class<?> type = ask.method().getParameterTypes()[0];
     return hasSetter(type, "setPosition")
-        ? places.stream().map(at -> filled(type, at)).map(params -> new Ask(
-            ask.service(), ask.method(), again(params)))
+        ? places.stream()
+            .map(at -> filled(type, at))
+            .map(params -> new Ask(ask.service(), ask.method(), again(params)))
         : Stream.empty();
   }
 
@@ -304,7 +307,8 @@ public final class EveryRequest {
       case "setNewName" -> Optional.of("another-name");
       case "setCh" -> Optional.of("\n");
       case "setQuery" -> Optional.of("bench");
-      case "setPreviousResultId" -> lastResult.isEmpty() ? Optional.empty() : Optional.of(lastResult);
+      case "setPreviousResultId" ->
+        lastResult.isEmpty() ? Optional.empty() : Optional.of(lastResult);
       default -> Optional.empty();
     };
   }

@@ -64,13 +64,13 @@ class SourceTest {
   }
 
   private static Source edited(Source source, Random random) {
-      int start = random.nextInt(source.length() + 1);
-      int end = Math.min(source.length(), start + random.nextInt(4));
-      StringBuilder replacement = new StringBuilder();
-      for (int i = random.nextInt(source.length() > 60 ? 3 : 8); i > 0; i--) {
-        replacement.append(PIECES.get(random.nextInt(PIECES.size())));
-      }
-      return source.with(new TextEdit(new Span(start, end), replacement.toString()));
+    int start = random.nextInt(source.length() + 1);
+    int end = Math.min(source.length(), start + random.nextInt(4));
+    StringBuilder replacement = new StringBuilder();
+    for (int i = random.nextInt(source.length() > 60 ? 3 : 8); i > 0; i--) {
+      replacement.append(PIECES.get(random.nextInt(PIECES.size())));
+    }
+    return source.with(new TextEdit(new Span(start, end), replacement.toString()));
   }
 
   @Test

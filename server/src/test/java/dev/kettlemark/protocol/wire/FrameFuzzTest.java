@@ -90,8 +90,7 @@ class FrameFuzzTest {
     Chance.rounds(
         BUDGET,
         FEWEST_ROUNDS,
-        random ->
-            assertTimeoutPreemptively(Duration.ofSeconds(5), () -> round.with(random)));
+        random -> assertTimeoutPreemptively(Duration.ofSeconds(5), () -> round.with(random)));
   }
 
   private static byte[] frame(byte[] body, Random random) {

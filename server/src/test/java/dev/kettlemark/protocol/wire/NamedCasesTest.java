@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 /** SECURITY.md says how many cases of hostile clients are tried; here they are counted. */
 class NamedCasesTest {
 
-  private static final Pattern TOLD = Pattern.compile(
-      "(\\d+) named cases .* of which (\\d+) are tried on the whole server");
+  private static final Pattern TOLD =
+      Pattern.compile("(\\d+) named cases .* of which (\\d+) are tried on the whole server");
 
   @Test
   void areAsManyAsTheSecurityPageSays() throws Exception {

@@ -118,8 +118,7 @@ class WholeServerTest {
           Process editor = EndOfServerTest.java("dev.kettlemark.protocol.wire.FakeServerMain");
           try {
             assertEquals(
-                0,
-                s.code("initialize", "{'processId': " + editor.pid() + ", 'capabilities': {}}"));
+                0, s.code("initialize", "{'processId': " + editor.pid() + ", 'capabilities': {}}"));
             editor.destroyForcibly();
             assertEquals(1, s.exitCode());
           } finally {
@@ -154,15 +153,15 @@ class WholeServerTest {
         survives(
             "parameters of the wrong type",
             s -> assertEquals(
-                -32602,
-                s.code("textDocument/hover", "{'textDocument': 7, 'position': 'here'}"))),
+                -32602, s.code("textDocument/hover", "{'textDocument': 7, 'position': 'here'}"))),
         survives("no parameters", s -> {
           s.say("{'jsonrpc': '2.0', 'id': 1, 'method': 'textDocument/hover'}");
           assertEquals(-32602, s.codeOf("1"));
         }),
         survives("a header in lower case, with a type", s -> {
-          s.raw("content-length: %d\r\ncontent-type: application/vscode-jsonrpc; charset=utf-8\r\n\r\n%s"
-              .formatted(ask.length(), ask));
+          s.raw(
+              "content-length: %d\r\ncontent-type: application/vscode-jsonrpc; charset=utf-8\r\n\r\n%s"
+                  .formatted(ask.length(), ask));
           assertEquals(0, s.codeOf("1"));
         }),
         survives("a header without a length", s -> s.raw("Content-Type: a/b\r\n\r\n")),
@@ -253,7 +252,9 @@ class WholeServerTest {
             assertTrue(List.of(0, -32602).contains(Conversation.code(s.hover(uri, 0, 0))), uri);
           }
         }),
-        read("NUL, byte order mark and mixed line ends", "\ufeff" + "formula a\u0000\r  batch 1 g\r\n\n"),
+        read(
+            "NUL, byte order mark and mixed line ends",
+            "\ufeff" + "formula a\u0000\r  batch 1 g\r\n\n"),
         read("one line of a million characters", "formula a " + "sugar ".repeat(166_666)),
         read("ten thousand brackets", FORMULA + "  " + "(".repeat(10_000) + ")".repeat(10_000)),
         read("five megabytes", FORMULA + "  1.60 %  caster-sugar\n".repeat(250_000)));
@@ -273,7 +274,8 @@ class WholeServerTest {
   @TestFactory
   Stream<DynamicTest> spellings() {
     return Stream.of(
-        spelled("an address with escapes", "file:///nowhere%20at%20all/s%C3%BC%C3%9Fe%2Bnuts.kettle"),
+        spelled(
+            "an address with escapes", "file:///nowhere%20at%20all/s%C3%BC%C3%9Fe%2Bnuts.kettle"),
         spelled("a drive of Windows", "file:///c%3A/Kitchen/nougat.kettle"),
         ends("an offer to count in UTF-8", s -> {
           JsonObject answer = s.ask(
