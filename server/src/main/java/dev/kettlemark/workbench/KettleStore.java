@@ -204,12 +204,12 @@ final class KettleStore {
   private String tag(Path file) throws IOException {
     Marks marks = marks(file);
     long now = nanos.getAsLong();
-    Seen last = seen.get(file);
-    boolean isSame = last != null && last.marks().equals(marks);
-    if (isSame && last.settled()) {
-      return last.tag();
+    Optional<Seen> last =
+        Optional.ofNullable(seen.get(file)).filter(held -> held.marks().equals(marks));
+    if (last.isPresent() && last.get().settled()) {
+      return last.get().tag();
     }
-    long since = isSame ? last.since() : now;
+    long since = last.map(Seen::since).orElse(now);
     String tag = tagOf(Files.readAllBytes(file));
     seen.put(file, new Seen(marks, since, now - since > SETTLING.toNanos(), tag));
     return tag;
