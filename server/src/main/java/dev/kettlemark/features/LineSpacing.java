@@ -58,9 +58,9 @@ final class LineSpacing {
     int line = number - first;
     return lines.get(line).isBlank()
         && (number == 0
-            || line > 0 && lines.get(line - 1).isBlank()
-            || !goesOn
-                && lines.subList(line, lines.size()).stream().allMatch(WrittenLine::isBlank));
+            || (line > 0 && lines.get(line - 1).isBlank())
+            || (!goesOn
+                && lines.subList(line, lines.size()).stream().allMatch(WrittenLine::isBlank)));
   }
 
   /** Whether a heading, or the comment that belongs to it, stands right below something else. */
