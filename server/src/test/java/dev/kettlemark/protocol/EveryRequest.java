@@ -253,8 +253,8 @@ public final class EveryRequest {
       return help.getSignatures().isEmpty();
     }
     return answer == null
-        || answer instanceof List<?> && elements(answer).findAny().isEmpty()
-        || answer instanceof CompletionList list && list.getItems().isEmpty();
+        || (answer instanceof List<?> && elements(answer).findAny().isEmpty())
+        || (answer instanceof CompletionList list && list.getItems().isEmpty());
   }
 
   /** Parameters for a place, each property filled by what type it is of. */
