@@ -1,6 +1,12 @@
 package dev.kettlemark;
 
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -22,7 +28,9 @@ import java.net.URI;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Date;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -331,6 +339,22 @@ class ArchitectureTest {
         .belongToAnyOf(ProcessBuilder.class)
         .orShould()
         .callMethod(Runtime.class, "exec", String[].class)
+        .check(CLASSES);
+  }
+
+  /** A clock of the machine may be set at any time; the day is asked for in one place, and nothing waits by it. */
+  @Test
+  void onlyTheTerminalAsksTheClockOfTheMachine() {
+    noClasses()
+        .that()
+        .doNotHaveFullyQualifiedName(ROOT + ".cli.Terminal")
+        .should()
+        .callMethodWhere(target(owner(resideInAPackage("java.time..")))
+            .and(target(name("now")))
+            .or(target(owner(assignableTo(Clock.class))).and(target(nameMatching("system.*"))))
+            .or(target(owner(equivalentTo(System.class))).and(target(name("currentTimeMillis")))))
+        .orShould()
+        .callConstructor(Date.class)
         .check(CLASSES);
   }
 

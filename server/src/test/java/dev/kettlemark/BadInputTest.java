@@ -207,21 +207,33 @@ class BadInputTest {
 
   @Test
   void answersToRandomBytes() {
-    Random random = new Random(20261124);
-    for (int size : new int[] {1, 10, 100, 1000, 10_000, 1_000_000}) {
-      for (int i = 0; i < Math.max(1, 1000 / size); i++) {
-        byte[] bytes = new byte[size];
-        random.nextBytes(bytes);
-        assertAnswers(new String(bytes, StandardCharsets.UTF_8));
-        assertAnswers(OPENING + new String(bytes, StandardCharsets.ISO_8859_1));
+    Chance.rounds(10, random -> {
+      for (int size : new int[] {1, 10, 100, 1000}) {
+        for (int i = 0; i < Math.max(1, 100 / size); i++) {
+          assertAnswersToBytes(size, random);
+        }
       }
-    }
+    });
+  }
+
+  @Test
+  void answersToMuchThatIsRandom() {
+    Chance.rounds(1, random -> {
+      assertAnswersToBytes(10_000, random);
+      assertAnswersToBytes(1_000_000, random);
+    });
+  }
+
+  private static void assertAnswersToBytes(int size, Random random) {
+    byte[] bytes = new byte[size];
+    random.nextBytes(bytes);
+    assertAnswers(new String(bytes, StandardCharsets.UTF_8));
+    assertAnswers(OPENING + new String(bytes, StandardCharsets.ISO_8859_1));
   }
 
   /** Words, figures and signs of the language in any order: the likeliest way to a wrong turn. */
   @Test
   void answersToAnyRowOfTheLanguagesOwnWords() {
-    Random random = new Random(20261125);
     List<String> words = new ArrayList<>(List.of(
         "\n",
         "\n",
@@ -331,20 +343,19 @@ class BadInputTest {
         "lid",
         "solids",
         "fat"));
-    for (int i = 0; i < 3000; i++) {
+    Chance.rounds(3000, random -> {
       StringBuilder text = new StringBuilder(random.nextBoolean() ? OPENING : "");
       for (int word = random.nextInt(60); word >= 0; word--) {
         text.append(words.get(random.nextInt(words.size())))
             .append(random.nextInt(9) == 0 ? "" : " ");
       }
       assertAnswers(text.toString());
-    }
+    });
   }
 
   /** Lines of the right shape with figures that no bench has. */
   @Test
   void answersToFormulasWithAbsurdFigures() {
-    Random random = new Random(20261126);
     List<String> figures = List.of(
         "0",
         "1",
@@ -382,7 +393,7 @@ class BadInputTest {
         "  cool to # °C",
         "  batch # g",
         "  fold sea-salt");
-    for (int i = 0; i < 3000; i++) {
+    Chance.rounds(3000, random -> {
       StringBuilder text = new StringBuilder(
           OPENING.replace("charge", random.nextBoolean() ? "finished" : "charge"));
       text.append("house h\n  altitude # m\n  room at # °C\n  bowl p holds # L weighs # kg\n"
@@ -396,7 +407,7 @@ class BadInputTest {
         filled = filled.replaceFirst("#", figures.get(random.nextInt(figures.size())));
       }
       assertAnswers(filled);
-    }
+    });
   }
 
   @Test

@@ -124,7 +124,6 @@ class KeptResultsTest {
   /** Some hundred edits of all documents; each time everything equals a snapshot made from scratch. */
   @Test
   void givesTheSameAsAFreshStartAfterAnyEdits() {
-    Random random = new Random(20261124);
     List<String> pieces = List.of(
         "",
         "1",
@@ -148,7 +147,7 @@ class KeptResultsTest {
         "threshold total-tolerance 1 %\n",
         "house h\n",
         "=");
-    for (int run = 0; run < 4; run++) {
+    Chance.rounds(4, random -> {
       Snapshot snapshot = Snapshot.of(library());
       for (int edit = 0; edit < 100; edit++) {
         List<Document> documents = List.copyOf(snapshot.library().documents());
@@ -164,15 +163,18 @@ class KeptResultsTest {
           snapshot = snapshot.with(library());
         }
       }
-    }
+    });
   }
 
   /** The same over the sample kitchen, with its house, products, trials and sheets. */
   @Test
   void givesTheSameAsAFreshStartAfterEditsOfTheSamples() {
-    Random random = new Random(Long.getLong("kettlemark.seed", 20261126));
+    Chance.rounds(1, KeptResultsTest::assertSameAfterSixBursts);
+  }
+
+  private static void assertSameAfterSixBursts(Random random) {
     Snapshot snapshot = Snapshot.of(Library.of(SampleTexts.libraryWithPantry()), Today.DAY);
-    for (int round = 0; round < Integer.getInteger("kettlemark.rounds", 6); round++) {
+    for (int burst = 0; burst < 6; burst++) {
       for (int edit = 0; edit < 5; edit++) {
         List<Document> documents = snapshot.library().ownDocuments();
         Document document = documents.get(random.nextInt(documents.size()));

@@ -2,6 +2,7 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
+import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,9 +38,15 @@ public final class GumsThatGelTogether implements Rule {
     List<Finding> findings = new ArrayList<>();
     List<String> told = new ArrayList<>();
     for (Located<String> one : names) {
+      // An agent that gels alone makes no secret of it.
+      Optional<Ingredient> gum =
+          subject.ingredient(one.value()).filter(thickener -> !thickener.hasRole("gelling"));
+      if (gum.isEmpty()) {
+        continue;
+      }
       for (Located<String> other : names) {
         boolean isNew = !told.contains(other.value() + " " + one.value());
-        if (isNew && gelsWith(subject, one.value(), other.value())) {
+        if (isNew && gelsWith(subject, gum.get(), other.value())) {
           told.add(one.value() + " " + other.value());
           findings.add(
               INFO.at(other.span(), "`%s` and `%s` gel together", one.value(), other.value())
@@ -67,13 +74,8 @@ public final class GumsThatGelTogether implements Rule {
                 new Columns(subject.section()).addFact(Optional.empty(), "texture", "gelled"))));
   }
 
-  /** An agent that gels alone makes no secret of it. */
-  private static boolean gelsWith(Subject subject, String one, String other) {
-    return subject
-        .ingredient(one)
-        .filter(gum -> gum.facts().says("gels-with", other))
-        .filter(gum -> !gum.hasRole("gelling") && !gelsAlone(subject, other))
-        .isPresent();
+  private static boolean gelsWith(Subject subject, Ingredient gum, String other) {
+    return gum.facts().says("gels-with", other) && !gelsAlone(subject, other);
   }
 
   private static boolean gelsAlone(Subject subject, String name) {

@@ -4,6 +4,7 @@ import dev.kettlemark.checks.Severity;
 import dev.kettlemark.files.KettleFolder;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -111,10 +112,11 @@ final class CheckCommand implements Callable<Integer> {
     if (dryRun && !fix) {
       throw new UsageMistake("--dry-run says what --fix would change, so it needs --fix");
     }
+    LocalDate today = terminal.today();
     if (fix) {
       PrintWriter report = format == Format.TEXT ? terminal.out() : terminal.err();
       FixRun run = new FixRun(report, paint.get(), dryRun);
-      run.mend(LibraryFolder.of(paths, library, terminal.today()));
+      run.mend(LibraryFolder.of(paths, library, today));
       run.problems().forEach(problem -> KettlemarkCommand.complain(terminal.err(), problem));
       if (dryRun || !run.problems().isEmpty()) {
         return run.problems().isEmpty()
@@ -122,8 +124,7 @@ final class CheckCommand implements Callable<Integer> {
             : ExitCode.NOT_RUN;
       }
     }
-    CheckResult result =
-        CheckResult.of(LibraryFolder.of(paths, library, terminal.today()), severity);
+    CheckResult result = CheckResult.of(LibraryFolder.of(paths, library, today), severity);
     if (result.files() == 0 && result.problems().isEmpty()) {
       throw new UsageMistake("there is no " + KettleFolder.SUFFIX + " file to check");
     }

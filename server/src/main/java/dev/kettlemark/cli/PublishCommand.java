@@ -9,6 +9,7 @@ import dev.kettlemark.sheets.SheetReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -95,11 +96,13 @@ final class PublishCommand implements Callable<Integer> {
         readers.stream().distinct().toList(),
         Locale.forLanguageTag(language),
         Set.copyOf(statuses));
-    SiteMemory memory = SiteMemory.of(library, wanted, terminal.today(), site);
+    // One day for all that follows, whatever becomes of the clock meanwhile.
+    LocalDate today = terminal.today();
+    SiteMemory memory = SiteMemory.of(library, wanted, today, site);
     if (!force && isAsItWas(memory)) {
       return ExitCode.DONE;
     }
-    LibraryFolder folder = LibraryFolder.of(library, terminal.today());
+    LibraryFolder folder = LibraryFolder.of(library, today);
     folder.problems().forEach(problem -> KettlemarkCommand.complain(terminal.err(), problem));
     Publication publication = Publication.of(folder.snapshot(), wanted)
         .orElseThrow(() -> new UsageMistake(
@@ -113,9 +116,9 @@ final class PublishCommand implements Callable<Integer> {
     }
     try {
       SiteFolder pages = SiteFolder.open(site, library);
-      tell(new SiteRun(pages, publication, terminal, force, quiet).publish());
+      tell(new SiteRun(pages, publication, terminal, today, force, quiet).publish());
       // A text that was saved meanwhile may be in the pages or not.
-      boolean isStill = memory.isAs(SiteMemory.of(library, wanted, terminal.today(), site));
+      boolean isStill = memory.isAs(SiteMemory.of(library, wanted, today, site));
       if (publication.leftOut().isEmpty() && isStill) {
         memory.remember(pages);
       }

@@ -20,6 +20,7 @@ final class SiteRun {
   private final SiteFolder folder;
   private final Publication publication;
   private final Terminal terminal;
+  private final LocalDate today;
   private final boolean force;
   private final ProgressBar progress;
   private final Map<String, Manifest.Written> written = new ConcurrentHashMap<>();
@@ -27,10 +28,16 @@ final class SiteRun {
   private final Set<String> news = ConcurrentHashMap.newKeySet();
 
   SiteRun(
-      SiteFolder folder, Publication publication, Terminal terminal, boolean force, boolean quiet) {
+      SiteFolder folder,
+      Publication publication,
+      Terminal terminal,
+      LocalDate today,
+      boolean force,
+      boolean quiet) {
     this.folder = folder;
     this.publication = publication;
     this.terminal = terminal;
+    this.today = today;
     this.force = force;
     this.progress = new ProgressBar(terminal, publication.pages().size() + 2, quiet);
   }
@@ -109,7 +116,7 @@ final class SiteRun {
 
   private void put(Page page, Manifest before) {
     try {
-      Page.Made made = page.made(before, terminal.today());
+      Page.Made made = page.made(before, today);
       written.put(page.path(), made.written());
       if (folder.put(page.path(), made.text(), force)) {
         changed.add(page.path());

@@ -1,6 +1,7 @@
 package dev.kettlemark.features;
 
 import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.text.Span;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -40,7 +41,17 @@ record Block(WrittenLine heading, List<WrittenLine> body, List<Block> parts) {
   /** The sections of a text; what stands above them is left out, and a stage may stand alone. */
   static List<Block> of(ParsedText text) {
     List<WrittenLine> lines = WrittenLine.of(text);
-    LineSpacing spacing = new LineSpacing(lines);
+    return of(lines, new LineSpacing(lines));
+  }
+
+  /** The blocks of one section: itself, or stages that stand alone. */
+  static List<Block> of(ParsedText text, PlacedSection placed) {
+    List<WrittenLine> lines = WrittenLine.of(text, placed);
+    boolean goesOn = placed.end() < text.source().length();
+    return of(lines, new LineSpacing(lines, goesOn));
+  }
+
+  private static List<Block> of(List<WrittenLine> lines, LineSpacing spacing) {
     Deque<Block> sections = new ArrayDeque<>();
     Deque<Block> stages = new ArrayDeque<>();
     int end = lines.size();
@@ -64,7 +75,9 @@ record Block(WrittenLine heading, List<WrittenLine> body, List<Block> parts) {
   private static List<WrittenLine> body(
       List<WrittenLine> lines, LineSpacing spacing, int from, int end) {
     int last = end;
-    while (last > from && (lines.get(last - 1).isBlank() || spacing.isHeadingComment(last - 1))) {
+    while (last > from
+        && (lines.get(last - 1).isBlank()
+            || spacing.isHeadingComment(lines.get(last - 1).number()))) {
       last--;
     }
     return lines.subList(from, last);

@@ -2,6 +2,7 @@ package dev.kettlemark.features;
 
 import dev.kettlemark.features.LineScopes.Layout;
 import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.text.Cells;
 import dev.kettlemark.text.Source;
 import dev.kettlemark.text.Span;
@@ -25,10 +26,10 @@ public final class Formatter {
   private final LineSpacing spacing;
   private final List<TextEdit> edits = new ArrayList<>();
 
-  private Formatter(ParsedText text) {
-    this.source = text.source();
-    this.lines = WrittenLine.of(text);
-    this.spacing = new LineSpacing(lines);
+  private Formatter(Source source, List<WrittenLine> lines, boolean goesOn) {
+    this.source = source;
+    this.lines = lines;
+    this.spacing = new LineSpacing(lines, goesOn);
   }
 
   /** The text in its layout. */
@@ -41,16 +42,47 @@ public final class Formatter {
     if (text.isHeadingsOnly()) {
       return List.of();
     }
-    Formatter formatter = new Formatter(text);
+    Formatter formatter = new Formatter(text.source(), WrittenLine.of(text), false);
     formatter.formatLines();
+    formatter.endLastLine();
     return List.copyOf(formatter.edits);
   }
 
-  /** What to change on the lines that a range touches, in order. */
+  /**
+   * What to change inside the lines of one section, in order; the same as in the whole text.
+   *
+   * <p>Blank lines that are missing or too many are left as they are, since above and below the section
+   * other ones stand.
+   */
+  static List<TextEdit> editsInLines(ParsedText text, PlacedSection placed) {
+    boolean goesOn = placed.end() < text.source().length();
+    Formatter formatter = new Formatter(text.source(), WrittenLine.of(text, placed), goesOn);
+    formatter.formatLines();
+    return formatter.edits.stream().filter(formatter::isInLine).toList();
+  }
+
+  /**
+   * What to change on the lines that a range touches, in order.
+   *
+   * <p>The sections before and behind are looked at as well, since blank lines between two sections hang on both.
+   */
   public static List<TextEdit> edits(ParsedText text, Span range) {
+    if (text.isHeadingsOnly()) {
+      return List.of();
+    }
     int first = text.source().lineAt(range.start());
     int last = text.source().lineAt(range.end());
-    return edits(text).stream()
+    List<PlacedSection> sections = text.sectionsAround(range);
+    boolean goesOn = sections.get(sections.size() - 1).end() < text.source().length();
+    List<WrittenLine> lines = sections.stream()
+        .flatMap(placed -> WrittenLine.of(text, placed).stream())
+        .toList();
+    Formatter formatter = new Formatter(text.source(), lines, goesOn);
+    formatter.formatLines();
+    if (!goesOn) {
+      formatter.endLastLine();
+    }
+    return formatter.edits.stream()
         .filter(edit -> {
           int line = text.source().lineAt(edit.span().start());
           return first <= line && line <= last;
@@ -75,6 +107,9 @@ public final class Formatter {
         formatWordless(line);
       }
     }
+  }
+
+  private void endLastLine() {
     WrittenLine last = lines.get(lines.size() - 1);
     if (!last.isBlank()) {
       replace(Span.at(source.length()), lineEndBefore(last));
@@ -142,8 +177,16 @@ public final class Formatter {
     }
   }
 
+  /** Neither takes a line away nor adds one. */
+  private boolean isInLine(TextEdit edit) {
+    Span line = source.line(source.lineAt(edit.span().start()));
+    return line.contains(edit.span())
+        && edit.replacement().indexOf('\n') < 0
+        && edit.replacement().indexOf('\r') < 0;
+  }
+
   private int nextStart(WrittenLine line) {
-    return line.number() + 1 < lines.size()
+    return line.number() + 1 < source.lineCount()
         ? source.line(line.number() + 1).start()
         : source.length();
   }

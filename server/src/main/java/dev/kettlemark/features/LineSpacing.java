@@ -8,6 +8,12 @@ final class LineSpacing {
 
   private final List<WrittenLine> lines;
 
+  /** The number of the first of the lines. */
+  private final int first;
+
+  /** Whether the text has lines behind these. */
+  private final boolean goesOn;
+
   /** Comments at the margin with nothing but such comments up to a heading. */
   private final BitSet headingComments = new BitSet();
 
@@ -16,11 +22,23 @@ final class LineSpacing {
 
   private final int firstWords;
 
+  /** That of a whole text. */
   LineSpacing(List<WrittenLine> lines) {
+    this(lines, false);
+  }
+
+  /**
+   * That of a section, which is known by its own lines but for the blank ones at its edges.
+   *
+   * @param goesOn whether the heading of another section follows
+   */
+  LineSpacing(List<WrittenLine> lines, boolean goesOn) {
     this.lines = lines;
+    this.first = lines.get(0).number();
+    this.goesOn = goesOn;
     this.firstWords =
         (int) lines.stream().takeWhile(line -> line.tokens().isEmpty()).count();
-    boolean aboveHeading = false;
+    boolean aboveHeading = goesOn;
     boolean aboveBody = false;
     for (int i = lines.size() - 1; i >= 0; i--) {
       WrittenLine line = lines.get(i);
@@ -36,15 +54,18 @@ final class LineSpacing {
   }
 
   /** Whether a blank line goes: at the start, at the end, and behind another blank line. */
-  boolean isSurplus(int line) {
+  boolean isSurplus(int number) {
+    int line = number - first;
     return lines.get(line).isBlank()
-        && (line == 0
-            || lines.get(line - 1).isBlank()
-            || lines.subList(line, lines.size()).stream().allMatch(WrittenLine::isBlank));
+        && (number == 0
+            || (line > 0 && lines.get(line - 1).isBlank())
+            || (!goesOn
+                && lines.subList(line, lines.size()).stream().allMatch(WrittenLine::isBlank)));
   }
 
   /** Whether a heading, or the comment that belongs to it, stands right below something else. */
-  boolean lacksBlankBefore(int line) {
+  boolean lacksBlankBefore(int number) {
+    int line = number - first;
     boolean opensParagraph = lines.get(line).isHeading() || headingComments.get(line);
     return line > 0
         && opensParagraph
@@ -53,8 +74,8 @@ final class LineSpacing {
   }
 
   /** Whether the line is a comment that belongs to the heading below it. */
-  boolean isHeadingComment(int line) {
-    return headingComments.get(line);
+  boolean isHeadingComment(int number) {
+    return headingComments.get(number - first);
   }
 
   /**
@@ -62,7 +83,8 @@ final class LineSpacing {
    *
    * <p>One at the margin stays there unless a line of the body follows; one above all else goes there.
    */
-  int commentColumn(int line) {
+  int commentColumn(int number) {
+    int line = number - first;
     boolean margin = line < firstWords || isAtMargin(lines.get(line));
     return margin && !bodyComments.get(line) ? 0 : 2;
   }

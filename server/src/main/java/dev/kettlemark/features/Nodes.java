@@ -4,7 +4,6 @@ import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.analysis.StageResult;
-import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Place;
@@ -16,7 +15,6 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.scaling.ComputedProduct;
 import dev.kettlemark.scaling.Products;
 import dev.kettlemark.text.Span;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -106,14 +104,8 @@ final class Nodes {
   }
 
   private Optional<Block> block(Entry entry) {
-    List<Block> blocks = snapshot
-        .library()
-        .document(entry.uri())
-        .map(Document::text)
-        .map(Block::of)
-        .orElse(List.of());
-    return blocks.stream()
-        .filter(block -> entry.placed().span().contains(block.heading().span()))
+    return snapshot.library().document(entry.uri()).stream()
+        .flatMap(document -> Block.of(document.text(), entry.placed()).stream())
         .findFirst();
   }
 

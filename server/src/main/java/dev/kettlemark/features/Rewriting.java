@@ -37,12 +37,16 @@ record Rewriting(Document after, List<TextEdit> edits) {
     Set<Section> kept = new HashSet<>();
     document.entries().forEach(entry -> kept.add(entry.section()));
     Source source = changed.text().source();
-    Document written = changed;
-    List<TextEdit> layout = Formatter.edits(changed.text()).stream()
-        .filter(edit -> laidOut
-            ? !kept.contains(section(written, edit.span().start()))
-            : touched.get(source.lineAt(edit.span().start())))
-        .toList();
+    List<TextEdit> layout = new ArrayList<>();
+    for (PlacedSection placed : changed.text().sections()) {
+      if (laidOut && !kept.contains(placed.section())) {
+        layout.addAll(layout(changed, placed));
+      } else if (!laidOut && holdsAny(touched, source, placed)) {
+        layout(changed, placed).stream()
+            .filter(edit -> touched.get(source.lineAt(edit.span().start())))
+            .forEach(layout::add);
+      }
+    }
     Document after = changed.with(layout);
     return new Rewriting(
         after,
@@ -51,19 +55,25 @@ record Rewriting(Document after, List<TextEdit> edits) {
   }
 
   private static boolean isLaidOut(Document document, List<TextEdit> raw) {
-    Set<Section> sections = new HashSet<>();
+    Set<PlacedSection> sections = new HashSet<>();
     raw.forEach(edit -> {
-      sections.add(section(document, edit.span().start()));
-      sections.add(section(document, Math.max(0, edit.span().start() - 1)));
-      sections.add(section(document, edit.span().end()));
+      sections.add(document.text().sectionAt(edit.span().start()));
+      sections.add(document.text().sectionAt(Math.max(0, edit.span().start() - 1)));
+      sections.add(document.text().sectionAt(edit.span().end()));
     });
-    return Formatter.edits(document.text()).stream()
-        .noneMatch(edit -> sections.contains(section(document, edit.span().start())));
+    return sections.stream().allMatch(placed -> layout(document, placed).isEmpty());
   }
 
-  private static Section section(Document document, int offset) {
-    PlacedSection placed = document.text().sectionAt(offset);
-    return placed.section();
+  /** What the layout changes in one section. */
+  private static List<TextEdit> layout(Document document, PlacedSection placed) {
+    return Formatter.edits(document.text(), placed.span()).stream()
+        .filter(edit -> document.text().sectionAt(edit.span().start()).equals(placed))
+        .toList();
+  }
+
+  private static boolean holdsAny(BitSet lines, Source source, PlacedSection placed) {
+    int line = lines.nextSetBit(source.lineAt(placed.offset()));
+    return line >= 0 && line <= source.lineAt(placed.end());
   }
 
   private static BitSet touched(Source after, List<TextEdit> sorted) {

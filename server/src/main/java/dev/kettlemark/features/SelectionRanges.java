@@ -24,7 +24,7 @@ public final class SelectionRanges {
       addParts(line, candidates);
     }
     candidates.replaceAll(span -> span.shiftedBy(placed.offset()));
-    for (Block block : Block.of(text)) {
+    for (Block block : Block.of(text, placed)) {
       candidates.add(block.span());
       block.parts().forEach(part -> candidates.add(part.span()));
     }

@@ -1,8 +1,8 @@
 package dev.kettlemark.features;
 
 import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.text.Source;
-import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,28 +25,25 @@ public final class TypedFormat {
     if (here == 0 || text.isHeadingsOnly()) {
       return List.of();
     }
-    List<WrittenLine> lines = WrittenLine.of(text);
-    int first = here - 1;
+    PlacedSection placed = text.sectionAt(source.line(here - 1).start());
+    List<WrittenLine> lines = WrittenLine.of(text, placed);
+    int above = here - 1 - lines.get(0).number();
+    int first = above;
     while (first > 0 && !lines.get(first).isHeading() && !lines.get(first).isBlank()) {
       first--;
     }
+    int start = lines.get(first).number();
     List<TextEdit> edits = new ArrayList<>();
-    Span above = new Span(source.line(first).start(), source.line(here - 1).end());
-    for (TextEdit edit : Formatter.edits(text, above)) {
-      if (isWithinLine(source, edit)) {
+    for (TextEdit edit : Formatter.editsInLines(text, placed)) {
+      int line = source.lineAt(edit.span().start());
+      if (start <= line && line < here) {
         edits.add(edit);
       }
     }
-    indentation(lines.get(here), lines.get(here - 1)).ifPresent(edits::add);
+    if (above + 1 < lines.size()) {
+      indentation(lines.get(above + 1), lines.get(above)).ifPresent(edits::add);
+    }
     return edits;
-  }
-
-  /** Neither takes a line away nor adds one. */
-  private static boolean isWithinLine(Source source, TextEdit edit) {
-    Span line = source.line(source.lineAt(edit.span().start()));
-    return line.contains(edit.span())
-        && edit.replacement().indexOf('\n') < 0
-        && edit.replacement().indexOf('\r') < 0;
   }
 
   /** A line below a heading or a line of a section starts where all of them do. */

@@ -20,34 +20,45 @@ import java.util.stream.Stream;
 /**
  * One library while editors change it: open buffers win over the disk.
  *
- * <p>Changes come in order from one thread; readers take a {@link Moment} and keep it.
+ * <p>Changes come in order from one thread, but for a new day, which whoever asks notices; readers take a
+ * {@link Moment} and keep it.
  */
 final class LiveLibrary {
 
   private final Map<String, Document> onDisk = new HashMap<>();
   private final Supplier<LocalDate> today;
   private final UnaryOperator<String> spelling;
+  private LocalDate day;
   private volatile Moment moment;
 
   /**
    * A library without texts of its own.
    *
-   * @param today tells the day at each change
+   * @param today tells the day; a clock that is set may also turn it back
    * @param spelling how the client spells a file that no editor holds
    */
   LiveLibrary(Supplier<LocalDate> today, UnaryOperator<String> spelling) {
     this.today = today;
     this.spelling = spelling;
-    moment =
-        new Moment(Snapshot.of(Library.of(Pantry.documents()), today.get()), Map.of(), spelling);
+    day = today.get();
+    moment = new Moment(Snapshot.of(Library.of(Pantry.documents()), day), Map.of(), spelling);
   }
 
   Moment moment() {
     return moment;
   }
 
+  /** Becomes the same library of another day, if it is another day; says so. */
+  synchronized boolean turnDay() {
+    boolean turns = !today.get().equals(day);
+    if (turns) {
+      become(moment.snapshot().library(), moment.open());
+    }
+    return turns;
+  }
+
   /** Takes over what lies on the disk, in one step. */
-  void load(List<Document> texts) {
+  synchronized void load(List<Document> texts) {
     List<Document> documents = new ArrayList<>();
     texts.forEach(document -> onDisk.put(document.uri(), document));
     moment.snapshot().library().documents().stream()
@@ -61,7 +72,7 @@ final class LiveLibrary {
     become(Library.of(documents), moment.open());
   }
 
-  void open(String key, Moment.OpenBuffer buffer, String text) {
+  synchronized void open(String key, Moment.OpenBuffer buffer, String text) {
     Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
     open.put(key, buffer);
     Document document = moment
@@ -72,7 +83,8 @@ final class LiveLibrary {
   }
 
   /** Applies edits to an open buffer, each to the text that the one before left; the pantry is not edited. */
-  void change(String key, Moment.OpenBuffer buffer, List<Function<ParsedText, TextEdit>> edits) {
+  synchronized void change(
+      String key, Moment.OpenBuffer buffer, List<Function<ParsedText, TextEdit>> edits) {
     Document document = moment.document(key).orElseGet(() -> Document.of(key, ""));
     if (document.builtIn()) {
       return;
@@ -86,7 +98,7 @@ final class LiveLibrary {
   }
 
   /** The disk counts again; a page of the pantry stays. */
-  void close(String key) {
+  synchronized void close(String key) {
     Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
     open.remove(key);
     Optional<Document> page = moment.document(key).filter(Document::builtIn);
@@ -95,7 +107,7 @@ final class LiveLibrary {
     become(disk == null ? library.without(key) : library.with(disk), open);
   }
 
-  void changedOnDisk(String key, String text) {
+  synchronized void changedOnDisk(String key, String text) {
     Document disk = onDisk.get(key);
     Document changed = disk == null
         ? Document.of(key, text)
@@ -106,7 +118,7 @@ final class LiveLibrary {
     }
   }
 
-  void deletedOnDisk(String key) {
+  synchronized void deletedOnDisk(String key) {
     onDisk.remove(key);
     if (!moment.open().containsKey(key)) {
       become(moment.snapshot().library().without(key), moment.open());
@@ -114,7 +126,7 @@ final class LiveLibrary {
   }
 
   /** A folder is gone, and all files below it; says whether it held any. */
-  boolean deletedBelow(String folder) {
+  synchronized boolean deletedBelow(String folder) {
     List<String> gone =
         onDisk.keySet().stream().filter(key -> key.startsWith(folder)).toList();
     gone.forEach(this::deletedOnDisk);
@@ -145,6 +157,7 @@ final class LiveLibrary {
   }
 
   private void become(Library library, Map<String, Moment.OpenBuffer> open) {
-    moment = new Moment(moment.snapshot().with(library, today.get()), open, spelling);
+    day = today.get();
+    moment = new Moment(moment.snapshot().with(library, day), open, spelling);
   }
 }

@@ -267,10 +267,14 @@ final class ServerState {
     });
   }
 
-  /** What a client asks about; empty for a document that no library holds. */
+  /** What a client asks about, on the day on which it asks; empty for a document that no library holds. */
   Optional<Scene> scene(String uri) {
     String key = libraries.key(uri);
-    Moment moment = libraries.of(key).moment();
+    LiveLibrary library = libraries.of(key);
+    if (library.turnDay()) {
+      connection.announcer().changed(library);
+    }
+    Moment moment = library.moment();
     return moment.document(key).map(document -> new Scene(moment, document, traits));
   }
 

@@ -90,6 +90,13 @@ public final class ParsedText {
     return sections.get(indexAt(offset));
   }
 
+  /** The sections that a range touches, and one on either side. */
+  public List<PlacedSection> sectionsAround(Span range) {
+    return sections.subList(
+        Math.max(0, indexAt(range.start()) - 1),
+        Math.min(sections.size(), indexAt(range.end()) + 2));
+  }
+
   /**
    * The text after an edit.
    *

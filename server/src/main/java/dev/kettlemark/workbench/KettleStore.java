@@ -12,8 +12,10 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
@@ -22,6 +24,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.LongSupplier;
 
 /**
  * The formula files of one folder.
@@ -36,11 +39,30 @@ final class KettleStore {
 
   private static final int LONGEST_NAME = 1000;
 
+  /**
+   * A file that is written twice within this may show the same time twice; the coarsest file systems count
+   * in steps of two seconds.
+   */
+  private static final Duration SETTLING = Duration.ofSeconds(3);
+
   private final Path folder;
+  private final LongSupplier nanos;
   private final Map<Path, Seen> seen = new ConcurrentHashMap<>();
 
-  /** What a file held when it was last looked at, so that watching a folder need not read it all again. */
-  private record Seen(long size, long modified, Object key, String tag) {}
+  /**
+   * What a file held when it was last read, so that watching a folder need not read it all again.
+   *
+   * <p>The time of the file is held against nothing but itself, since the clock that set it may be another
+   * one, or may have been set since; how long it has stayed the same is measured by a clock that nobody sets.
+   *
+   * @param marks what changes with each write
+   * @param since when these marks were first seen, in nanoseconds
+   * @param settled whether they had stayed the same for long enough when the file was read
+   */
+  private record Seen(Marks marks, long since, boolean settled, String tag) {}
+
+  /** What the file system says of a file; the time of its entry cannot be set by a program. */
+  private record Marks(long size, FileTime modified, Object entry, Object key) {}
 
   /** A file and the tag of what it holds. */
   record Listed(String path, String tag) {}
@@ -57,7 +79,12 @@ final class KettleStore {
   record Written(Held held, boolean written) {}
 
   KettleStore(Path folder) throws IOException {
+    this(folder, System::nanoTime);
+  }
+
+  KettleStore(Path folder, LongSupplier nanos) throws IOException {
     this.folder = folder.toRealPath();
+    this.nanos = nanos;
   }
 
   Path folder() {
@@ -175,25 +202,28 @@ final class KettleStore {
   }
 
   private String tag(Path file) throws IOException {
-    BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
-    long modified = now.lastModifiedTime().toMillis();
-    Object key = Optional.ofNullable(now.fileKey()).orElse("");
-    Seen last = seen.get(file);
-    // A file that was written within the last moments may be written again at the same time of the
-    // clock.
-    boolean settled = System.currentTimeMillis() - modified > 3_000;
-    if (last != null
-        && settled
-        && last.size() == now.size()
-        && last.modified() == modified
-        && last.key().equals(key)) {
-      return last.tag();
+    Marks marks = marks(file);
+    long now = nanos.getAsLong();
+    Optional<Seen> last =
+        Optional.ofNullable(seen.get(file)).filter(held -> held.marks().equals(marks));
+    if (last.isPresent() && last.get().settled()) {
+      return last.get().tag();
     }
+    long since = last.map(Seen::since).orElse(now);
     String tag = tagOf(Files.readAllBytes(file));
-    if (settled) {
-      seen.put(file, new Seen(now.size(), modified, key, tag));
-    }
+    seen.put(file, new Seen(marks, since, now - since > SETTLING.toNanos(), tag));
     return tag;
+  }
+
+  private static Marks marks(Path file) throws IOException {
+    BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
+    boolean isUnix = file.getFileSystem().supportedFileAttributeViews().contains("unix");
+    Object entry = isUnix ? Files.getAttribute(file, "unix:ctime") : "";
+    return new Marks(
+        now.size(),
+        now.lastModifiedTime(),
+        entry,
+        Optional.ofNullable(now.fileKey()).orElse(""));
   }
 
   private static String tagOf(byte[] bytes) {

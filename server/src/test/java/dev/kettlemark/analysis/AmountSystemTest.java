@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
@@ -305,18 +306,16 @@ class AmountSystemTest {
 
   @Test
   void addsUpToOneWhereOneLineIsTheRest() {
-    Random random = new Random(20261124);
-    for (int i = 0; i < 150; i++) {
+    Chance.rounds(150, random -> {
       Amounts amounts = amounts(stage(randomLines(random)));
       assertTrue(amounts.solved());
       assertEquals(BigFraction.ONE, amounts.total());
-    }
+    });
   }
 
   @Test
   void doesNotDependOnTheOrderOfTheLines() {
-    Random random = new Random(20261125);
-    for (int i = 0; i < 100; i++) {
+    Chance.rounds(100, random -> {
       List<String> lines = randomLines(random);
       Amounts one = amounts(stage(lines));
       Collections.shuffle(lines, random);
@@ -325,13 +324,12 @@ class AmountSystemTest {
         String name = line.line().ingredient().value();
         assertEquals(one.shareOf(name), other.shareOf(name), name);
       });
-    }
+    });
   }
 
   @Test
   void scalesWeightsWithTheBatchAndLeavesTheShares() {
-    Random random = new Random(20261126);
-    for (int i = 0; i < 50; i++) {
+    Chance.rounds(50, random -> {
       String stage = stage(randomLines(random));
       Amounts small = amounts("batch 700 g\n" + stage);
       Amounts large = amounts("batch 2100 g\n" + stage);
@@ -341,7 +339,7 @@ class AmountSystemTest {
             small.grams(small.lines().get(line)).orElseThrow().multiply(3),
             large.grams(large.lines().get(line)).orElseThrow());
       }
-    }
+    });
   }
 
   /** Lines of charge, of an ingredient and of a basis, together below the whole, and one rest. */

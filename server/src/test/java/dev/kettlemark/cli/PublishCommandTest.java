@@ -18,6 +18,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -252,18 +254,62 @@ class PublishCommandTest {
   void writesNothingTheNextMorning() throws IOException {
     publish();
     Map<String, String> before = texts();
+    String out = publish(at(Today.DAY.plusDays(1)));
+    assertTrue(out.contains(": 0 written, "), out);
+    assertEquals(before, texts());
+  }
+
+  /** The clock is set years on and back while the pages are written: they are all of the first day. */
+  @Test
+  void isMadeOnOneDayWhateverTheClockDoesMeanwhile() throws IOException {
+    publish();
+    Map<String, String> before = texts();
+    try (Stream<Path> files = Files.walk(site)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Files.delete(file);
+      }
+    }
+    publish(new SetClock());
+    assertEquals(before, texts());
+    String again = publish(at(Today.DAY));
+    assertTrue(again.contains(": 0 written, "), again);
+  }
+
+  private String publish(Clock clock) {
     StringWriter out = new StringWriter();
-    Terminal tomorrow = new Terminal(
+    Terminal terminal = new Terminal(
         new ByteArrayInputStream(new byte[0]),
         new ByteArrayOutputStream(),
         new PrintWriter(out),
         new PrintWriter(new StringWriter()),
         false,
         Map.of(),
-        at(Today.DAY.plusDays(1)));
-    KettlemarkCommand.run(tomorrow, "publish", library.toString(), "--out", site.toString());
-    assertTrue(out.toString().contains(": 0 written, "), out.toString());
-    assertEquals(before, texts());
+        clock);
+    KettlemarkCommand.run(terminal, words());
+    return out.toString();
+  }
+
+  /** Shows the day of the tests when it is first looked at, then by turns years later and earlier. */
+  private static final class SetClock extends Clock {
+
+    private final AtomicInteger looks = new AtomicInteger();
+
+    @Override
+    public Instant instant() {
+      int look = looks.getAndIncrement();
+      int years = look == 0 ? 0 : look % 2 == 0 ? 30 : -30;
+      return at(Today.DAY.plusYears(years)).instant();
+    }
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
   }
 
   private static Clock at(LocalDate day) {

@@ -3,6 +3,7 @@ package dev.kettlemark.features;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Snapshot;
@@ -74,11 +75,10 @@ class DamagedTextTest {
 
   @Test
   void answersOnDamagedCopies() {
-    Random random = new Random(20260311);
     List<Document> documents = new ArrayList<>(FeatureFixture.samples("gannet-slip"));
     documents.addAll(FeatureFixture.samples("mistakes"));
     Snapshot intact = FeatureFixture.snapshot(documents);
-    for (int copy = 0; copy < COPIES; copy++) {
+    Chance.rounds(COPIES, random -> {
       Document document = documents.get(random.nextInt(documents.size()));
       for (int damage = random.nextInt(4); damage >= 0; damage--) {
         document = document.with(damage(document.text().source().text(), random));
@@ -91,9 +91,9 @@ class DamagedTextTest {
         answerLine(snapshot, document, random.nextInt(document.text().source().length() + 1));
         answerWhole(snapshot, document);
       } catch (RuntimeException failure) {
-        fail("copy " + copy + ":\n" + document.text().source().text(), failure);
+        fail(document.text().source().text(), failure);
       }
-    }
+    });
   }
 
   private static TextEdit damage(String text, Random random) {

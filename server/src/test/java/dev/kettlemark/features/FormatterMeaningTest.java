@@ -2,6 +2,7 @@ package dev.kettlemark.features;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Pantry;
@@ -19,8 +20,6 @@ import org.junit.jupiter.api.Test;
 
 /** Over many texts: the layout says the same as the text, and laying it out again changes nothing. */
 class FormatterMeaningTest {
-
-  private static final long SEED = 20_260_309;
 
   private static final List<String> LITTER = List.of(
       " ", "  ", "\t", "\u00A0", ",", "#", "\"", "-", "±", "%", "1/2", "of", "stage", "°C", ".5",
@@ -44,26 +43,25 @@ class FormatterMeaningTest {
 
   @Test
   void shuffledLinesKeepTheirMeaning() throws IOException {
-    Random random = new Random(SEED);
-    for (Path file : samples("gannet-slip")) {
-      List<String> lines = new ArrayList<>(Files.readAllLines(file));
-      for (int round = 0; round < 20; round++) {
+    List<Path> files = samples("gannet-slip");
+    Chance.rounds(20, random -> {
+      for (Path file : files) {
+        List<String> lines = new ArrayList<>(Files.readAllLines(file));
         Collections.shuffle(lines, random);
         checkMeaning(
             lines.stream().map(line -> respaced(line, random)).collect(Collectors.joining("\n")));
       }
-    }
+    });
   }
 
   @Test
   void damagedTextsKeepTheirMeaning() throws IOException {
-    Random random = new Random(SEED);
-    for (Path file : samples("gannet-slip")) {
-      String text = Files.readString(file);
-      for (int round = 0; round < 60; round++) {
-        checkMeaning(damaged(text, random));
+    List<Path> files = samples("gannet-slip");
+    Chance.rounds(60, random -> {
+      for (Path file : files) {
+        checkMeaning(damaged(Files.readString(file), random));
       }
-    }
+    });
   }
 
   private static void checkMeaning(String text) {

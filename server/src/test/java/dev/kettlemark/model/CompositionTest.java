@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Ratio;
 import java.util.ArrayList;
@@ -98,8 +99,7 @@ class CompositionTest {
 
   @Test
   void keepsEveryMassInAMixtureWhateverTheOrder() {
-    Random random = new Random(7);
-    for (int i = 0; i < 300; i++) {
+    Chance.rounds(300, random -> {
       List<Portion> portions = new ArrayList<>();
       for (int n = 0; n < 5; n++) {
         portions.add(new Portion(Mass.ofGrams(1 + 1000 * random.nextDouble()), anything(random)));
@@ -121,7 +121,7 @@ class CompositionTest {
       for (Component component : Component.values()) {
         assertEquals(mixture.fraction(component), shuffled.fraction(component), 1e-14);
       }
-    }
+    });
   }
 
   private static Composition anything(Random random) {

@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -18,6 +19,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
@@ -77,13 +79,21 @@ final class EditorFixture implements AutoCloseable {
 
   private EditorFixture(InitializeParams params, Function<ConfigurationItem, Object> settings)
       throws Exception {
+    this(params, settings, () -> Today.DAY);
+  }
+
+  private EditorFixture(
+      InitializeParams params,
+      Function<ConfigurationItem, Object> settings,
+      Supplier<LocalDate> today)
+      throws Exception {
     client.settings = settings;
     PipedInputStream toServer = new PipedInputStream(1 << 16);
     PipedInputStream toClient = new PipedInputStream(1 << 16);
     OutputStream fromClient = check.ofClient(new PipedOutputStream(toServer));
     OutputStream fromServer = check.ofServer(new PipedOutputStream(toClient));
-    serving = new Thread(() -> exitCode.complete(KettlemarkServer.serve(
-        "test", toServer, fromServer, OptionalLong.empty(), () -> Today.DAY)));
+    serving = new Thread(() -> exitCode.complete(
+        KettlemarkServer.serve("test", toServer, fromServer, OptionalLong.empty(), today)));
     serving.setDaemon(true);
     serving.start();
     var launcher = LSPLauncher.createClientLauncher(client, toClient, fromClient);
@@ -95,6 +105,11 @@ final class EditorFixture implements AutoCloseable {
 
   static EditorFixture withoutFolder() throws Exception {
     return new EditorFixture(params());
+  }
+
+  /** An editor on a machine whose clock somebody may set. */
+  static EditorFixture at(Supplier<LocalDate> today) throws Exception {
+    return new EditorFixture(params(), item -> "", today);
   }
 
   static EditorFixture onFolder(Path folder) throws Exception {

@@ -2,7 +2,7 @@ package dev.kettlemark.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Random;
+import dev.kettlemark.Chance;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
@@ -51,14 +51,13 @@ class UnitFactorsTest {
 
   @Test
   void agreesWithTheLibraryOnFahrenheit() {
-    Random random = new Random(2);
-    for (int i = 0; i < 200; i++) {
+    Chance.rounds(200, random -> {
       double fahrenheit = -100 + 600 * random.nextDouble();
       double kelvin = in(Quantities.getQuantity(fahrenheit, FAHRENHEIT), Units.KELVIN);
       assertEquals(kelvin, Temperature.ofFahrenheit(fahrenheit).kelvin(), 1e-9);
       double celsius = in(Quantities.getQuantity(kelvin, Units.KELVIN), Units.CELSIUS);
       assertEquals(celsius, Temperature.ofKelvin(kelvin).celsius(), 1e-9);
-    }
+    });
   }
 
   @ParameterizedTest

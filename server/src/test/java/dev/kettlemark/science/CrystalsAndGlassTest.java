@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Band;
@@ -11,7 +12,6 @@ import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import java.util.Map;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -106,13 +106,12 @@ class CrystalsAndGlassTest {
 
   @Test
   void doesNotJumpWhenATraceOfSyrupComesIn() {
-    Random random = new Random(5);
-    for (int i = 0; i < 100; i++) {
+    Chance.rounds(100, random -> {
       Composition blend = RandomBlends.syrup(random);
       Composition touched = ReferenceBlends.mix(99.99, blend, 0.01, ReferenceBlends.SYRUP_42);
       assertEquals(
           glass(blend).high().celsius(), glass(touched).high().celsius(), 0.2, blend::toString);
-    }
+    });
   }
 
   @Test

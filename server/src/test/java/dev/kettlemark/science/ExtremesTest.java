@@ -3,6 +3,7 @@ package dev.kettlemark.science;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
@@ -32,20 +33,18 @@ class ExtremesTest {
 
   @Test
   void answersOrSaysWhyNot() {
-    Random random = new Random(99);
-    for (int i = 0; i < 4000; i++) {
+    Chance.rounds(4000, random -> {
       Composition composition = extreme(random);
       Temperature temperature = Temperature.ofCelsius(CELSIUS[random.nextInt(CELSIUS.length)]);
       Pressure pressure = Pressure.ofPascals(PASCALS[random.nextInt(PASCALS.length)]);
       assertDoesNotThrow(
           () -> ask(composition, temperature, pressure), () -> composition + " at " + temperature);
-    }
+    });
   }
 
   @Test
   void givesSharesAsShares() {
-    Random random = new Random(101);
-    for (int i = 0; i < 2000; i++) {
+    Chance.rounds(2000, random -> {
       Composition composition = extreme(random);
       Temperature temperature = Temperature.ofCelsius(CELSIUS[random.nextInt(CELSIUS.length)]);
       Pressure pressure = Pressure.ofPascals(PASCALS[random.nextInt(PASCALS.length)]);
@@ -53,7 +52,7 @@ class ExtremesTest {
           .ifKnown(water -> assertTrue(water.isShare(), composition::toString));
       WaterActivity.of(composition, temperature)
           .ifKnown(activity -> assertTrue(activity.isShare(), composition::toString));
-    }
+    });
   }
 
   private static void ask(Composition composition, Temperature temperature, Pressure pressure) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
@@ -14,7 +15,6 @@ import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -86,8 +86,7 @@ class KitchenRulesTest {
 
   @Test
   void keepsMassOnRandomInversions() {
-    Random random = new Random(13);
-    for (int i = 0; i < 100; i++) {
+    Chance.rounds(100, random -> {
       Composition blend = RandomBlends.syrup(random).withWaterFraction(Ratio.ofPercent(25));
       Portion before = new Portion(Mass.ofGrams(250), blend);
       Portion after = Inversion.of(before, Ratio.ofFraction(random.nextDouble()))
@@ -106,7 +105,7 @@ class KitchenRulesTest {
           .minus(after.massOf(Component.SUCROSE))
           .grams();
       assertEquals(lost * 1.05263, gained, 1e-2);
-    }
+    });
   }
 
   @Test

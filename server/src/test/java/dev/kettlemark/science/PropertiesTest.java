@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.quantity.Band;
@@ -12,7 +13,6 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.SpecificHeat;
 import dev.kettlemark.quantity.Temperature;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,8 +47,7 @@ class PropertiesTest {
 
   @Test
   void sumsSpecificHeatToHeatContent() {
-    Random random = new Random(3);
-    for (int i = 0; i < 100; i++) {
+    Chance.rounds(100, random -> {
       Composition blend = RandomBlends.anything(random);
       for (HeatContent model : HeatContent.values()) {
         double slope = (model.kilojoulesPerKilogram(blend, 80.001)
@@ -56,7 +55,7 @@ class PropertiesTest {
             / 0.002;
         assertEquals(model.kilojoulesPerKilogramKelvin(blend, 80), slope, 1e-6);
       }
-    }
+    });
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
@@ -14,7 +15,6 @@ import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -134,21 +134,19 @@ class SyrupBoilingTest {
 
   @Test
   void undoesItselfOnRandomBlends() {
-    Random random = new Random(20260211);
-    for (int i = 0; i < 500; i++) {
+    Chance.rounds(500, random -> {
       Composition blend = RandomBlends.syrup(random);
       Temperature cook = Temperature.ofCelsius(104 + 48 * random.nextDouble());
       Ratio left = SyrupBoiling.waterLeft(blend, cook, SEA_LEVEL).toOptional().orElseThrow();
       assertTrue(left.isShare(), () -> blend + " keeps " + left.percent());
       double back = boilingOf(blend.withWaterFraction(left));
       assertEquals(cook.celsius(), back, 1e-6, blend::toString);
-    }
+    });
   }
 
   @Test
   void leavesLessWaterTheHotterItGets() {
-    Random random = new Random(4);
-    for (int i = 0; i < 100; i++) {
+    Chance.rounds(100, random -> {
       Composition blend = RandomBlends.syrup(random);
       double before = 100;
       for (int celsius = 102; celsius <= 158; celsius++) {
@@ -158,18 +156,17 @@ class SyrupBoilingTest {
         assertTrue(left < before, blend + " at " + celsius);
         before = left;
       }
-    }
+    });
   }
 
   @Test
   void countsOnlyProportionsNotMass() {
-    Random random = new Random(9);
-    for (int i = 0; i < 50; i++) {
+    Chance.rounds(50, random -> {
       Composition blend = RandomBlends.syrup(random).withWaterFraction(Ratio.ofPercent(30));
       CookOff one = cook(new Portion(Mass.ofGrams(100), blend), 125);
       CookOff ten = cook(new Portion(Mass.ofGrams(1000), blend), 125);
       assertEquals(one.water().grams() * 10, ten.water().grams(), 1e-9);
-    }
+    });
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Portion;
@@ -14,7 +15,6 @@ import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Temperature;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,20 +55,18 @@ class WaterActivityTest {
 
   @Test
   void undoesItselfOnRandomBlends() {
-    Random random = new Random(17);
-    for (int i = 0; i < 300; i++) {
+    Chance.rounds(300, random -> {
       Composition blend = RandomBlends.syrup(random);
       double water = 0.5 + 70 * random.nextDouble();
       Ratio activity = Ratio.ofFraction(activity(blend, water));
       double back = value(WaterActivity.waterFor(blend, activity, ROOM)) * 100;
       assertEquals(water, back, 1e-5, blend::toString);
-    }
+    });
   }
 
   @Test
   void risesWithWaterAndStaysBelowOne() {
-    Random random = new Random(23);
-    for (int i = 0; i < 100; i++) {
+    Chance.rounds(100, random -> {
       Composition blend = RandomBlends.syrup(random);
       double before = 0;
       for (double water = 0.5; water < 99; water += 0.5) {
@@ -76,7 +74,7 @@ class WaterActivityTest {
         assertTrue(activity > before && activity < 1, blend + " with " + water);
         before = activity;
       }
-    }
+    });
   }
 
   @Test
@@ -101,8 +99,7 @@ class WaterActivityTest {
 
   @Test
   void bringsLayersToOneActivityAndKeepsTheWater() {
-    Random random = new Random(31);
-    for (int i = 0; i < 50; i++) {
+    Chance.rounds(50, random -> {
       Portion moist = portion(RandomBlends.syrup(random), 5 + 25 * random.nextDouble());
       Portion dry = portion(RandomBlends.syrup(random), 0.5 + 4 * random.nextDouble());
       Ratio common =
@@ -115,7 +112,7 @@ class WaterActivityTest {
           moist.massOf(Component.WATER).plus(dry.massOf(Component.WATER)).grams();
       assertEquals(before, held, 1e-6);
       assertEquals(common.fraction(), value(WaterActivity.common(List.of(dry, moist), ROOM)), 1e-9);
-    }
+    });
   }
 
   private static double waterAt(Portion portion, Ratio activity) {

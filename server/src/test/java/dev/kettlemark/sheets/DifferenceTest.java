@@ -2,6 +2,7 @@ package dev.kettlemark.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Reason;
 import dev.kettlemark.sheets.Difference.Kind;
@@ -44,12 +45,11 @@ class DifferenceTest {
 
   @Test
   void isTheSameFromTheOtherSide() {
-    Random random = new Random(20260405);
-    for (int i = 0; i < 2000; i++) {
+    Chance.rounds(2000, random -> {
       SheetFigure one = any(random);
       SheetFigure other = any(random);
       assertEquals(Difference.of(one, other).mirrored(), Difference.of(other, one));
-    }
+    });
   }
 
   private static SheetFigure any(Random random) {

@@ -2,6 +2,7 @@ package dev.kettlemark.syntax;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.text.Source;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,8 +15,6 @@ import org.junit.jupiter.api.Test;
 
 /** A broken line spoils only itself. */
 class BrokenLineTest {
-
-  private static final long SEED = 20_260_310;
 
   private static final List<String> LITTER =
       List.of(" ", ",", "#", "\"", "-", "±", "%", "1/2", "of", "all", "=", "°C", ".5", "\r", "\n");
@@ -39,10 +38,10 @@ class BrokenLineTest {
 
   @Test
   void everyLineHasItsShapeInDamagedTexts() throws IOException {
-    Random random = new Random(SEED);
-    for (Path file : samples()) {
-      String text = Files.readString(file);
-      for (int round = 0; round < 60; round++) {
+    List<Path> files = samples();
+    Chance.rounds(60, random -> {
+      for (Path file : files) {
+        String text = Files.readString(file);
         for (ParsedText.PlacedSection placed :
             ParsedText.of(damaged(text, random)).sections()) {
           Section section = placed.section();
@@ -50,7 +49,7 @@ class BrokenLineTest {
               Source.of(section.text()).lineCount(), section.lines().size(), section::text);
         }
       }
-    }
+    });
   }
 
   private static List<String> shapes(String text) {

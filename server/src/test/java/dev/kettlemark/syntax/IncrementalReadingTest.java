@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.List;
@@ -61,14 +62,13 @@ class IncrementalReadingTest {
 
   @Test
   void agreesWithAFreshStartAfterAnyEdit() {
-    Random random = new Random(20261124);
-    for (int script = 0; script < 400; script++) {
+    Chance.rounds(400, random -> {
       ParsedText parsed = ParsedText.of(LIBRARY);
       for (int step = 0; step < 25; step++) {
         parsed = parsed.with(randomEdit(random, parsed.source().length()));
         assertSameReading(ParsedText.of(parsed.source().text()), parsed);
       }
-    }
+    });
   }
 
   @Test

@@ -2,6 +2,7 @@ package dev.kettlemark.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.kettlemark.Chance;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,14 +33,13 @@ class LeastEditTest {
 
   @Test
   void comesToTheSameText() {
-    Random random = new Random(20260309);
-    for (int round = 0; round < 2000; round++) {
+    Chance.rounds(2000, random -> {
       String text = letters(random, 8);
       int start = random.nextInt(text.length() + 1);
       int end = start + random.nextInt(text.length() - start + 1);
       TextEdit edit = new TextEdit(new Span(start, end), letters(random, 6));
       assertEquals(edit.applyTo(text), edit.withoutWhatStays(text).applyTo(text));
-    }
+    });
   }
 
   private static String letters(Random random, int most) {

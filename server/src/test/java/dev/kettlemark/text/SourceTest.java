@@ -2,6 +2,7 @@ package dev.kettlemark.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.kettlemark.Chance;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -49,22 +50,27 @@ class SourceTest {
 
   @Test
   void knowsItsLinesAfterAnEditAsIfReadAnew() {
-    Random random = new Random(24);
-    Source source = Source.of("");
-    for (int edit = 0; edit < 20_000; edit++) {
-      int start = random.nextInt(source.length() + 1);
-      int end = Math.min(source.length(), start + random.nextInt(4));
-      StringBuilder replacement = new StringBuilder();
-      for (int i = random.nextInt(source.length() > 60 ? 3 : 8); i > 0; i--) {
-        replacement.append(PIECES.get(random.nextInt(PIECES.size())));
+    Chance.rounds(200, random -> {
+      Source source = Source.of("");
+      for (int edit = 0; edit < 100; edit++) {
+        source = edited(source, random);
+        Source anew = Source.of(source.text());
+        assertEquals(anew.lineCount(), source.lineCount());
+        for (int line = 0; line < anew.lineCount(); line++) {
+          assertEquals(anew.line(line), source.line(line));
+        }
       }
-      source = source.with(new TextEdit(new Span(start, end), replacement.toString()));
-      Source anew = Source.of(source.text());
-      assertEquals(anew.lineCount(), source.lineCount());
-      for (int line = 0; line < anew.lineCount(); line++) {
-        assertEquals(anew.line(line), source.line(line));
-      }
+    });
+  }
+
+  private static Source edited(Source source, Random random) {
+    int start = random.nextInt(source.length() + 1);
+    int end = Math.min(source.length(), start + random.nextInt(4));
+    StringBuilder replacement = new StringBuilder();
+    for (int i = random.nextInt(source.length() > 60 ? 3 : 8); i > 0; i--) {
+      replacement.append(PIECES.get(random.nextInt(PIECES.size())));
     }
+    return source.with(new TextEdit(new Span(start, end), replacement.toString()));
   }
 
   @Test
@@ -108,8 +114,7 @@ class SourceTest {
   @ParameterizedTest
   @EnumSource(PositionEncoding.class)
   void comesBackToTheSameOffset(PositionEncoding encoding) {
-    Random random = new Random(20261124);
-    for (int i = 0; i < 2000; i++) {
+    Chance.rounds(2000, random -> {
       StringBuilder text = new StringBuilder();
       for (int piece = random.nextInt(14); piece > 0; piece--) {
         text.append(PIECES.get(random.nextInt(PIECES.size())));
@@ -128,7 +133,7 @@ class SourceTest {
               offset < span.end() ? Character.charCount(source.text().codePointAt(offset)) : 1;
         }
       }
-    }
+    });
   }
 
   private static int units(String text, PositionEncoding encoding) {

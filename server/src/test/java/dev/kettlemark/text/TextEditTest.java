@@ -3,10 +3,10 @@ package dev.kettlemark.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.kettlemark.Chance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class TextEditTest {
@@ -46,8 +46,7 @@ class TextEditTest {
   /** Edits of one text give the same in any order, and the same as one after the other from the end. */
   @Test
   void givesTheSameInAnyOrder() {
-    Random random = new Random(20261124);
-    for (int i = 0; i < 2000; i++) {
+    Chance.rounds(2000, random -> {
       String text = "0123456789".substring(random.nextInt(5));
       List<TextEdit> edits = new ArrayList<>();
       int place = 0;
@@ -64,7 +63,7 @@ class TextEditTest {
       assertEquals(expected, TextEdit.applyAll(text, edits));
       int growth = edits.stream().mapToInt(TextEdit::growth).sum();
       assertEquals(text.length() + growth, expected.length());
-    }
+    });
   }
 
   @Test

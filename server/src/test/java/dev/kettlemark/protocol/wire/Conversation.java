@@ -10,6 +10,8 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import dev.kettlemark.Today;
+import dev.kettlemark.protocol.KettlemarkServer;
 import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -63,19 +65,30 @@ final class Conversation implements AutoCloseable {
 
   /** A server that has just been started; nothing is read from it before {@link #listen}. */
   static Conversation deaf(OptionalLong parent) throws IOException {
+    FakeLanguageServer server = new FakeLanguageServer();
+    return deaf((in, out) ->
+        ServerProcess.run(server, LanguageClient.class, server::connect, in, out, parent));
+  }
+
+  /** The whole server, as the program starts it; nothing is read from it before {@link #listen}. */
+  static Conversation deafWhole() throws IOException {
+    return deaf((in, out) ->
+        KettlemarkServer.serve("test", in, out, OptionalLong.empty(), () -> Today.DAY));
+  }
+
+  /** What serves until its client is gone. */
+  private interface Serving {
+    int until(InputStream in, OutputStream out);
+  }
+
+  private static Conversation deaf(Serving serving) throws IOException {
     silenceTheLog();
     Pipe in = Pipe.open();
     Pipe out = Pipe.open();
-    FakeLanguageServer server = new FakeLanguageServer();
     CompletableFuture<Integer> exitCode = new CompletableFuture<>();
     Thread process = new Thread(() -> exitCode.completeAsync(
-        () -> ServerProcess.run(
-            server,
-            LanguageClient.class,
-            server::connect,
-            Channels.newInputStream(in.source()),
-            Channels.newOutputStream(out.sink()),
-            parent),
+        () -> serving.until(
+            Channels.newInputStream(in.source()), Channels.newOutputStream(out.sink())),
         Runnable::run));
     process.setDaemon(true);
     process.start();
@@ -201,6 +214,13 @@ final class Conversation implements AutoCloseable {
         answer::toString);
     assertTrue(answer.has("result") ^ answer.has("error"), answer::toString);
     return answer;
+  }
+
+  /** The id of the next answer, which must be a result. */
+  int idOfResult() {
+    JsonObject answer = poll(answers);
+    assertEquals(0, code(answer), answer::toString);
+    return answer.get("id").getAsInt();
   }
 
   /** The code of the next answer, which must be to this id. */

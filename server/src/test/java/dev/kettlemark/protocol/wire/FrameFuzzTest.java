@@ -2,11 +2,10 @@ package dev.kettlemark.protocol.wire;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.kettlemark.Chance;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
@@ -20,9 +19,9 @@ import org.eclipse.lsp4j.services.LanguageClient;
 import org.junit.jupiter.api.Test;
 
 /**
- * Random frames from numbered generators, for three seconds together.
+ * Random frames for three seconds together.
  *
- * <p>A failure names its number; the same number gives the same bytes on every machine.
+ * <p>The same number gives the same bytes on every machine.
  */
 class FrameFuzzTest {
 
@@ -46,7 +45,7 @@ class FrameFuzzTest {
   /** Whatever chunks a stream arrives in, the frames written are the frames read. */
   @Test
   void readsBackWhatWasFramedInChunksOfAnySize() {
-    repeat(random -> {
+    rounds(random -> {
       List<String> written = new ArrayList<>();
       ByteArrayOutputStream stream = new ByteArrayOutputStream();
       for (int i = random.nextInt(5); i >= 0; i--) {
@@ -63,7 +62,7 @@ class FrameFuzzTest {
   @Test
   void survivesDamagedConversations() {
     Conversation.silenceTheLog();
-    repeat(random -> {
+    rounds(random -> {
       ByteArrayOutputStream stream = new ByteArrayOutputStream();
       for (int i = random.nextInt(12); i >= 0; i--) {
         String piece = PIECES.get(random.nextInt(PIECES.size())).replace('\'', '"');
@@ -87,21 +86,11 @@ class FrameFuzzTest {
     });
   }
 
-  private interface Round {
-    void with(Random random) throws Exception;
-  }
-
-  private static void repeat(Round round) {
-    long end = System.nanoTime() + BUDGET.toNanos();
-    int rounds = 0;
-    for (long number = 1; System.nanoTime() < end; number++, rounds++) {
-      Random random = new Random(number);
-      String name = "round number " + number;
-      assertDoesNotThrow(
-          () -> assertTimeoutPreemptively(Duration.ofSeconds(5), () -> round.with(random), name),
-          name);
-    }
-    assertTrue(rounds >= FEWEST_ROUNDS, rounds + " rounds only");
+  private static void rounds(Chance.Round round) {
+    Chance.rounds(
+        BUDGET,
+        FEWEST_ROUNDS,
+        random -> assertTimeoutPreemptively(Duration.ofSeconds(5), () -> round.with(random)));
   }
 
   private static byte[] frame(byte[] body, Random random) {

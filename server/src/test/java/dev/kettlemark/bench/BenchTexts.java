@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** What the benchmarks work on. */
+/** What the benchmarks work on; here, so that tests see that they measure something. */
 public final class BenchTexts {
 
   /** Forty lines: two syrups, a foam, nuts. */
@@ -16,13 +16,13 @@ public final class BenchTexts {
       formula bench-nougat "Nougat of the bench"
         code      BN-001
         version   1  on 2026-03-05
-        status    bench
         percent   of charge
         batch     1800 g
         texture   chewy
         caution   hot-sugar
         caution   honey-infant
         caution   nut
+        caution   choking
 
       stage foam "Egg foam"
          1.05 %             egg-white-powder
@@ -43,7 +43,7 @@ public final class BenchTexts {
          0.70 %             water
         cook      to 126 °C ± 1
       stage body
-        15.00 %             roasted-almond       at 60 °C
+        18.00 %             roasted-almond       at 60 °C
          1.20 %             cocoa-butter         at 45 °C
         all of              foam
         all of              first-syrup
@@ -68,11 +68,35 @@ public final class BenchTexts {
   public static Document formulas(int count) {
     return Document.of(
         "bench.kettle",
-        IntStream.range(0, count)
-            .mapToObj(i -> FORMULA
-                .replace("bench-nougat", "bench-nougat-" + i)
-                .replace("BN-001", "BN-%03d".formatted(i + 1)))
-            .collect(Collectors.joining()));
+        IntStream.range(0, count).mapToObj(BenchTexts::numbered).collect(Collectors.joining()));
+  }
+
+  private static String numbered(int number) {
+    return FORMULA
+        .replace("bench-nougat", "bench-nougat-" + number)
+        .replace("BN-001", "BN-%03d".formatted(number + 1));
+  }
+
+  /**
+   * Returns a text of some length in which every feature finds something to do: formulas, in their middle
+   * a variant, a product, an address in a comment, and a line out of its columns.
+   */
+  public static String forFeatures(int lines) {
+    int count = Math.max(2, lines / 40);
+    String middle = """
+        # as on https://example.org/bench
+        variant bench-lean of bench-nougat-0 "Leaner"
+          status    bench
+          replace   cocoa-butter by honey
+
+        product bench-bar "Bar of the bench"
+          piece   20 g of bench-lean
+        """;
+    return IntStream.range(0, count)
+        .mapToObj(i -> i == count / 2
+            ? middle + numbered(i).replace("   29.00 %   ", "  29 %   ")
+            : numbered(i))
+        .collect(Collectors.joining());
   }
 
   /** Returns the offset of a figure in the middle of a document. */
