@@ -212,7 +212,8 @@ public final class Rules {
 
   private static final Task<List<Finding>> TOLD = (entry, scope) -> told(new Subject(entry, scope));
 
-  private static final Task<Verdict> JUDGED = (entry, scope) -> judged(new Subject(entry, scope));
+  private static final Task<Verdict> JUDGED =
+      Task.lasting((entry, scope) -> judged(new Subject(entry, scope)));
 
   private static final Comparator<Finding> BY_PLACE = Comparator.<Finding>comparingInt(
           finding -> finding.span().start())

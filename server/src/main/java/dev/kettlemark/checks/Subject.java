@@ -18,6 +18,7 @@ import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.Lazy;
 import dev.kettlemark.text.Span;
 import java.time.LocalDate;
 import java.util.List;
@@ -32,14 +33,18 @@ public final class Subject {
   private final Entry entry;
   private final Scope scope;
   private final OptionalInt excess;
-  private final Optional<ComputedFormula> formula;
+
+  /** Asked for by whoever looks at it: a result that did not must not hold on to it. */
+  private final Lazy<Optional<ComputedFormula>> formula;
+
   private final Consumer<Threshold<?>> asked;
 
   Subject(Entry entry, Scope scope) {
     this.entry = entry;
     this.scope = scope;
     this.excess = scope.ask(Lookup.excessOf(entry.uri()));
-    this.formula = excess.isPresent() ? Optional.empty() : scope.ask(new OwnFormula(entry));
+    this.formula =
+        Lazy.of(() -> excess.isPresent() ? Optional.empty() : scope.ask(new OwnFormula(entry)));
     this.asked = threshold -> {};
   }
 
@@ -80,7 +85,7 @@ public final class Subject {
 
   /** The computed formula; for a variant, with its parent's lines. */
   public Optional<ComputedFormula> formula() {
-    return formula;
+    return formula.get();
   }
 
   /** The formula as written in this section; empty for variants and all other sections. */

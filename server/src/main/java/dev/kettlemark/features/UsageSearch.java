@@ -14,6 +14,7 @@ import dev.kettlemark.library.Origin;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Product;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.TakeLine;
@@ -52,12 +53,43 @@ final class UsageSearch {
    */
   private record Held(Usage use, Outcome<Mass> charge, boolean isParent) {}
 
-  /** The sections whose own lines name a material, what a variant takes over among them. */
-  List<Usage> direct(String material) {
-    return held(material).stream()
-        .filter(held -> !held.isParent())
-        .map(Held::use)
+  /** A section that names a material, without what is needed of it. */
+  record Named(Usage.User user, boolean released, String name) {}
+
+  /**
+   * The sections whose own lines name a material, what a variant takes over among them.
+   *
+   * <p>Nothing is weighed for it, so that a library of thousands of formulas can be asked at each word.
+   */
+  List<Named> naming(String material) {
+    return own()
+        .filter(
+            entry -> weighs(entry, material) || wraps(entry, material) || joins(entry, material))
+        .map(entry -> new Named(
+            user(entry),
+            isReleased(entry),
+            entry.declaration().orElseThrow().name().value()))
         .toList();
+  }
+
+  private boolean weighs(Entry entry, String material) {
+    return snapshot.result(Formulas.RESOLVED, entry).stream()
+        .flatMap(resolved -> resolved.formula().amounts().stream())
+        .anyMatch(line -> line.ingredient().value().equals(material));
+  }
+
+  /** Whether a step lays it around the mass without a weight; what no step speaks of, none does. */
+  private boolean wraps(Entry entry, String material) {
+    return snapshot.result(Formulas.RESOLVED, entry).stream()
+            .anyMatch(resolved -> Mentions.of(resolved.formula()).contains(material))
+        && unweighed(entry, material).findAny().isPresent();
+  }
+
+  private static boolean joins(Entry entry, String material) {
+    return entry.declaration().stream()
+        .flatMap(d -> d instanceof Product product ? product.parts().stream() : Stream.empty())
+        .flatMap(part -> part.material().stream())
+        .anyMatch(name -> name.value().equals(material));
   }
 
   /** All sections that a material gets into. */

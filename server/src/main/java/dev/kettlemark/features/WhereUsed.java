@@ -28,13 +28,21 @@ public record WhereUsed(String name, List<Usage> uses, List<Usage> taken) {
 
   /** The sections whose own lines name a material, in one sentence of Markdown. */
   static String sentence(Snapshot snapshot, String material) {
-    List<Usage> direct = new UsageSearch(snapshot).direct(material);
-    List<Usage> made =
-        direct.stream().filter(use -> use.user() != Usage.User.PRODUCT).toList();
-    List<String> formulas = names(made);
-    List<String> products =
-        names(direct.stream().filter(use -> use.user() == Usage.User.PRODUCT).toList());
-    int released = names(made.stream().filter(Usage::released).toList()).size();
+    List<UsageSearch.Named> users = new UsageSearch(snapshot).naming(material);
+    List<UsageSearch.Named> made =
+        users.stream().filter(use -> use.user() != Usage.User.PRODUCT).toList();
+    List<String> formulas =
+        made.stream().map(UsageSearch.Named::name).distinct().toList();
+    List<String> products = users.stream()
+        .filter(use -> use.user() == Usage.User.PRODUCT)
+        .map(UsageSearch.Named::name)
+        .distinct()
+        .toList();
+    long released = made.stream()
+        .filter(UsageSearch.Named::released)
+        .map(UsageSearch.Named::name)
+        .distinct()
+        .count();
     if (formulas.isEmpty() && products.isEmpty()) {
       return "No formula or product of this library uses it.";
     }

@@ -31,6 +31,12 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
     return read(uri, true, ParsedText.of(text), Map.of());
   }
 
+  /** The same, with all read by which a library finds its sections; on whatever thread asks for it. */
+  public Document learnt() {
+    entries.forEach(Entry::sign);
+    return this;
+  }
+
   /** Whether it is too long to be computed and checked at every key; names count all the same. */
   public boolean isTooLong() {
     return text.isHeadingsOnly();

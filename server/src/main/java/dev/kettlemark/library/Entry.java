@@ -52,6 +52,12 @@ public record Entry(String uri, PlacedSection placed, Content content) {
     return content.sign().get();
   }
 
+  /** Lets go of the tree and of what it declares, until somebody asks again. */
+  void letGo() {
+    section().letGo();
+    content.reading().forget();
+  }
+
   /** Whether it declares a formula, by itself and not as a variant. */
   boolean isFormula() {
     return declaration().filter(Formula.class::isInstance).isPresent();

@@ -138,8 +138,8 @@ public final class Library {
   public List<Entry> variantsOf(String parent) {
     return referring(Sign.Way.VARIES, parent).stream()
         .filter(entry -> entry
-            .declaration()
-            .flatMap(declaration -> find(Kind.MATERIAL, declaration.name().value()))
+            .sign()
+            .flatMap(sign -> find(Kind.MATERIAL, sign.name()))
             .filter(entry::equals)
             .isPresent())
         .toList();
@@ -152,11 +152,10 @@ public final class Library {
   private List<Entry> winning(Kind kind) {
     return documents.values().stream()
         .flatMap(document -> document.entries().stream())
-        .filter(entry ->
-            entry.section().keyword().map(Kind::of).filter(kind::equals).isPresent())
         .filter(entry -> entry
-            .declaration()
-            .flatMap(declaration -> find(kind, declaration.name().value()))
+            .sign()
+            .filter(sign -> sign.kind() == kind)
+            .flatMap(sign -> find(kind, sign.name()))
             .filter(entry::equals)
             .isPresent())
         .toList();

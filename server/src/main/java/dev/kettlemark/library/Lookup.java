@@ -12,7 +12,7 @@ import java.util.Set;
 public final class Lookup {
 
   private static final Task<Set<String>> MENTIONED =
-      (entry, scope) -> entry.declaration().map(Mentions::of).orElse(Set.of());
+      Task.lasting((entry, scope) -> entry.declaration().map(Mentions::of).orElse(Set.of()));
 
   private Lookup() {}
 

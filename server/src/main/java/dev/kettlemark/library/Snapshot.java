@@ -50,7 +50,7 @@ public final class Snapshot {
   private final List<Results> borrowed;
 
   private final List<Step> past;
-  private final Map<Key, Result> current = new ConcurrentHashMap<>();
+  private final Results current = new Results();
 
   /** What was computed and from which section. */
   private record Key(Task<?> task, Section section) {}
@@ -74,6 +74,13 @@ public final class Snapshot {
 
     void forget(Set<Section> sections) {
       sections.forEach(bySection::remove);
+    }
+
+    void keepLasting(Section section) {
+      Map<Task<?>, Result> own = bySection.get(section);
+      if (own != null) {
+        own.keySet().removeIf(task -> !task.isLasting());
+      }
     }
 
     /** Of how many sections there are any. */
@@ -191,6 +198,20 @@ public final class Snapshot {
     return library.documents().stream()
         .mapToInt(document -> document.entries().size())
         .sum();
+  }
+
+  /**
+   * Lets go of what was read and computed of a document, but for what lasts.
+   *
+   * <p>It is read and computed again when it is asked for. So a large library takes the memory of its texts and
+   * findings, and not of all that leads from the ones to the others.
+   */
+  public void letGo(Document document) {
+    for (Entry entry : document.entries()) {
+      kept.keepLasting(entry.section());
+      current.keepLasting(entry.section());
+      entry.letGo();
+    }
   }
 
   /** The result of a task on an entry of this snapshot. */

@@ -11,4 +11,27 @@ package dev.kettlemark.library;
 public interface Task<T> {
 
   T compute(Entry entry, Scope scope);
+
+  /** Whether the result is small and asked for again and again, so that it outlives a closed document's others. */
+  default boolean isLasting() {
+    return false;
+  }
+
+  /** A task whose results last. */
+  static <T> Task<T> lasting(Task<T> task) {
+    return new Lasting<>(task);
+  }
+
+  /** A task of which {@link #isLasting} holds. */
+  record Lasting<T>(Task<T> task) implements Task<T> {
+    @Override
+    public T compute(Entry entry, Scope scope) {
+      return task.compute(entry, scope);
+    }
+
+    @Override
+    public boolean isLasting() {
+      return true;
+    }
+  }
 }

@@ -77,6 +77,10 @@ final class DiagnosticAdapter {
       diagnostics.addAll(section.diagnostics());
     }
     told.put(document.uri(), now);
+    if (!now.equals(before) && !moment.open().containsKey(document.uri())) {
+      // Of a file that nobody has open, all but its findings can be computed again.
+      moment.snapshot().letGo(document);
+    }
     return diagnostics;
   }
 

@@ -9,11 +9,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -27,8 +27,11 @@ final class Libraries {
 
   private static final Logger LOG = Logger.getLogger(Libraries.class.getName());
 
+  /** So many files are read on all cores before the client is told how far that is. */
+  private static final int TOGETHER = 64;
+
   private final Map<Path, LiveLibrary> byFolder = new LinkedHashMap<>();
-  private final Map<Path, String> byRealPath = new HashMap<>();
+  private final Map<Path, String> byRealPath = new ConcurrentHashMap<>();
   private final Supplier<LocalDate> today;
   private final Consumer<String> troubles;
   private final LiveLibrary untitled;
@@ -139,12 +142,19 @@ final class Libraries {
     }
   }
 
+  private Optional<Document> document(Path file) {
+    String key = Uris.key(file);
+    return read(file).map(text -> Document.of(key, text).learnt());
+  }
+
   private LiveLibrary read(List<Path> files, UnaryOperator<String> spelling, Work work) {
     List<Document> documents = new ArrayList<>();
-    for (int i = 0; i < files.size(); i++) {
-      work.step(i, files.size());
-      String key = Uris.key(files.get(i));
-      read(files.get(i)).ifPresent(text -> documents.add(Document.of(key, text)));
+    for (int first = 0; first < files.size(); first += TOGETHER) {
+      work.step(first, files.size());
+      files.subList(first, Math.min(first + TOGETHER, files.size())).parallelStream()
+          .map(this::document)
+          .flatMap(Optional::stream)
+          .forEachOrdered(documents::add);
     }
     work.step(files.size(), files.size());
     LiveLibrary library = new LiveLibrary(today, spelling);

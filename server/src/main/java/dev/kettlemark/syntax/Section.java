@@ -69,6 +69,11 @@ public final class Section {
     return tree.get().keyword();
   }
 
+  /** Lets go of the tree, which is read again when somebody asks for it. */
+  public void letGo() {
+    tree.forget();
+  }
+
   /** One for each line of the text, or the first alone where {@link ParsedText#isHeadingsOnly}. */
   public List<Line> lines() {
     return tree.get().lines();

@@ -30,6 +30,11 @@ public final class Lazy<T> {
     return known;
   }
 
+  /** Lets go of the value; it is made again when it is asked for. */
+  public void forget() {
+    value = null;
+  }
+
   public T get() {
     T made = value;
     if (made == null) {

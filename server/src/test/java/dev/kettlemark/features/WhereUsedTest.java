@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.library.Snapshot;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class WhereUsedTest {
@@ -52,6 +54,24 @@ class WhereUsedTest {
         .filter(use -> use.name().equals(user))
         .findFirst()
         .orElseThrow(() -> new AssertionError(user + " is not in " + used.uses()));
+  }
+
+  /** Hovers name who uses a thing without weighing it; they must not leave out whom the page weighs, nor add one. */
+  @Test
+  void namesTheSameUsersWithoutWeighing() {
+    Snapshot snapshot = FeatureFixture.of(LIBRARY).snapshot();
+    for (String material : List.of(
+        "date-paste", "water", "oat-flake", "wafer-paper", "paste", "bar", "soft-bar", "none")) {
+      Set<String> weighed = WhereUsed.of(snapshot, material).uses().stream()
+          .filter(use -> use.path().size() == 2 && !use.part().equals("variant of it"))
+          .map(use -> use.user() + " " + use.released() + " " + use.name())
+          .collect(Collectors.toSet());
+      Set<String> named = new UsageSearch(snapshot)
+          .naming(material).stream()
+              .map(use -> use.user() + " " + use.released() + " " + use.name())
+              .collect(Collectors.toSet());
+      assertEquals(weighed, named, material);
+    }
   }
 
   /** By hand: nothing boils away, so 40 % · 75 % = 30 % of the bar, and 300 g in its 1000 g. */
