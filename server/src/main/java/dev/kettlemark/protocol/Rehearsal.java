@@ -32,7 +32,7 @@ public final class Rehearsal {
   private static final Duration PATIENCE = Duration.ofMinutes(1);
 
   /** Enough for the Java machine to compile what a key needs; one to two seconds together. */
-  private static final int ROUNDS = 60;
+  private static final int ROUNDS = 80;
 
   private static final String URI = "untitled:first-look";
 
