@@ -16,6 +16,7 @@ import dev.kettlemark.text.TextEdit;
 import java.lang.ref.WeakReference;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -29,15 +30,14 @@ class ForgottenResultsTest {
 
   @Test
   void forgetsWhatWasComputedFromASectionThatIsGone() throws InterruptedException {
-    Snapshot snapshot = Snapshot.of(Library.of(List.of(TEXT)));
+    AtomicReference<Snapshot> now = new AtomicReference<>(Snapshot.of(Library.of(List.of(TEXT))));
     WeakReference<Object> gone =
-        new WeakReference<>(snapshot.result(COMPUTED, TEXT.entries().get(0)));
-    Object stays = snapshot.result(COMPUTED, TEXT.entries().get(1));
+        new WeakReference<>(now.get().result(COMPUTED, TEXT.entries().get(0)));
+    Object stays = now.get().result(COMPUTED, TEXT.entries().get(1));
     Document edited = TEXT.with(new TextEdit(new Span(8, 11), "uno"));
-    Snapshot next = snapshot.with(snapshot.library().with(edited));
-    snapshot = next;
+    now.set(now.get().with(now.get().library().with(edited)));
     assertNull(afterCollection(gone));
-    assertSame(stays, next.result(COMPUTED, edited.entries().get(1)));
+    assertSame(stays, now.get().result(COMPUTED, edited.entries().get(1)));
   }
 
   /** A library that is only tried out takes nothing from the one it came from. */

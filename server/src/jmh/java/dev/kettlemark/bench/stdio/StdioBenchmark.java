@@ -58,9 +58,8 @@ public final class StdioBenchmark {
 
   public static void main(String[] arguments) throws IOException {
     StdioBenchmark benchmark = new StdioBenchmark(Path.of(arguments[0]));
-    System.out.println(
-        "OpenJDK " + Runtime.version() + ", " + Runtime.getRuntime().availableProcessors()
-            + " cores; milliseconds, median / 95th\n");
+    System.out.println("OpenJDK " + Runtime.version() + ", "
+        + Runtime.getRuntime().availableProcessors() + " cores; milliseconds, median / 95th\n");
     benchmark.starts();
     benchmark.keys();
     benchmark.requests();
