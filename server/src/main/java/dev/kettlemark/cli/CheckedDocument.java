@@ -67,8 +67,7 @@ record CheckedDocument(
           .forEach(findings::add);
       verdict.accepted().stream()
           .filter(known -> known.finding().severity().compareTo(least) <= 0)
-          .map(known ->
-              new CheckResult.Accepted(placed.apply(known.finding()), known.acceptance()))
+          .map(known -> new CheckResult.Accepted(placed.apply(known.finding()), known.acceptance()))
           .forEach(accepted::add);
     }
     return new CheckedDocument(findings, accepted, formulas);

@@ -130,7 +130,8 @@ record LibraryFolder(
     static FileRead of(Path file) {
       try {
         Document document = KettleFiles.document(file);
-        // The library asks each section for its name; what that takes is done here, where others help.
+        // The library asks each section for its name; what that takes is done here, where others
+        // help.
         document.entries().forEach(Entry::declaration);
         return new FileRead(Optional.of(document), Optional.empty());
       } catch (IOException failure) {
