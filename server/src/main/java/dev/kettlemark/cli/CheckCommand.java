@@ -63,6 +63,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private final Terminal terminal;
   private final Supplier<Paint> paint;
+  private final Cores cores;
 
   @Parameters(
       paramLabel = "PATH",
@@ -103,8 +104,13 @@ final class CheckCommand implements Callable<Integer> {
   private boolean dryRun;
 
   CheckCommand(Terminal terminal, Supplier<Paint> paint) {
+    this(terminal, paint, Cores.all());
+  }
+
+  CheckCommand(Terminal terminal, Supplier<Paint> paint, Cores cores) {
     this.terminal = terminal;
     this.paint = paint;
+    this.cores = cores;
   }
 
   @Override
@@ -115,8 +121,8 @@ final class CheckCommand implements Callable<Integer> {
     LocalDate today = terminal.today();
     if (fix) {
       PrintWriter report = format == Format.TEXT ? terminal.out() : terminal.err();
-      FixRun run = new FixRun(report, paint.get(), dryRun);
-      run.mend(LibraryFolder.of(paths, library, today));
+      FixRun run = new FixRun(report, paint.get(), dryRun, cores);
+      run.mend(LibraryFolder.of(paths, library, today, cores));
       run.problems().forEach(problem -> KettlemarkCommand.complain(terminal.err(), problem));
       if (dryRun || !run.problems().isEmpty()) {
         return run.problems().isEmpty()
@@ -124,7 +130,8 @@ final class CheckCommand implements Callable<Integer> {
             : ExitCode.NOT_RUN;
       }
     }
-    CheckResult result = CheckResult.of(LibraryFolder.of(paths, library, today), severity);
+    CheckResult result =
+        CheckResult.of(LibraryFolder.of(paths, library, today, cores), severity, cores);
     if (result.files() == 0 && result.problems().isEmpty()) {
       throw new UsageMistake("there is no " + KettleFolder.SUFFIX + " file to check");
     }

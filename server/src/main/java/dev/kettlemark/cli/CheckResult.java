@@ -1,17 +1,9 @@
 package dev.kettlemark.cli;
 
-import dev.kettlemark.checks.Finding;
-import dev.kettlemark.checks.Rules;
 import dev.kettlemark.checks.Severity;
-import dev.kettlemark.checks.Verdict;
-import dev.kettlemark.library.Document;
-import dev.kettlemark.library.Entry;
 import dev.kettlemark.model.Acceptance;
-import dev.kettlemark.model.Formula;
-import dev.kettlemark.model.Variant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * What a check found.
@@ -42,46 +34,26 @@ record CheckResult(
    * Checks what was asked for of each library.
    *
    * @param least the least grave findings that count
+   * @param cores share the documents among them
    */
-  static CheckResult of(List<LibraryFolder> folders, Severity least) {
-    List<PlacedFinding> findings = new ArrayList<>();
-    List<Accepted> accepted = new ArrayList<>();
+  static CheckResult of(List<LibraryFolder> folders, Severity least, Cores cores) {
+    List<CheckedDocument> checked = new ArrayList<>();
     List<String> problems = new ArrayList<>();
-    int files = 0;
-    int formulas = 0;
     for (LibraryFolder folder : folders) {
       problems.addAll(folder.problems());
-      for (Document document : folder.documents()) {
-        files++;
-        for (Entry entry : document.entries()) {
-          formulas += isFormula(entry) ? 1 : 0;
-          Function<Finding, PlacedFinding> placed =
-              finding -> new PlacedFinding(folder, document, entry, finding);
-          Verdict verdict = Rules.judged(folder.snapshot(), entry);
-          verdict.shown().stream()
-              .filter(finding -> finding.severity().compareTo(least) <= 0)
-              .map(placed)
-              .forEach(findings::add);
-          verdict.accepted().stream()
-              .filter(known -> known.finding().severity().compareTo(least) <= 0)
-              .map(known -> new Accepted(placed.apply(known.finding()), known.acceptance()))
-              .forEach(accepted::add);
-        }
-      }
+      checked.addAll(CheckedDocument.all(folder, least, cores));
     }
-    return new CheckResult(findings, accepted, files, formulas, problems);
+    return new CheckResult(
+        checked.stream().flatMap(document -> document.findings().stream()).toList(),
+        checked.stream().flatMap(document -> document.accepted().stream()).toList(),
+        checked.size(),
+        checked.stream().mapToInt(CheckedDocument::formulas).sum(),
+        problems);
   }
 
   long count(Severity severity) {
     return findings.stream()
         .filter(placed -> placed.finding().severity() == severity)
         .count();
-  }
-
-  private static boolean isFormula(Entry entry) {
-    return entry
-        .declaration()
-        .filter(d -> d instanceof Formula || d instanceof Variant)
-        .isPresent();
   }
 }

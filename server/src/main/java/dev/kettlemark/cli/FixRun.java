@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Mends files where nothing else can be meant, and says what it does. */
 final class FixRun {
@@ -15,24 +16,39 @@ final class FixRun {
   private final PrintWriter out;
   private final Paint paint;
   private final boolean dry;
+  private final Cores cores;
   private final List<String> problems = new ArrayList<>();
   private int changed;
+
+  /** A document with something to mend. */
+  private record Mending(LibraryFolder folder, Document document, SafeFixes fixes) {
+
+    static Optional<Mending> of(LibraryFolder folder, Document document) {
+      return Optional.of(SafeFixes.of(folder.snapshot(), document))
+          .filter(fixes -> !fixes.applied().isEmpty())
+          .map(fixes -> new Mending(folder, document, fixes));
+    }
+  }
 
   /**
    * Prepares a run.
    *
    * @param dry whether to show what would change, and to write nothing
+   * @param cores look for what to mend
    */
-  FixRun(PrintWriter out, Paint paint, boolean dry) {
+  FixRun(PrintWriter out, Paint paint, boolean dry, Cores cores) {
     this.out = out;
     this.paint = paint;
     this.dry = dry;
+    this.cores = cores;
   }
 
   void mend(List<LibraryFolder> folders) {
     for (LibraryFolder folder : folders) {
       problems.addAll(folder.problems());
-      folder.documents().forEach(document -> mend(folder, document));
+      cores.map(folder.documents(), document -> Mending.of(folder, document)).stream()
+          .flatMap(Optional::stream)
+          .forEach(this::mend);
     }
     out.println(changed == 0 ? "Nothing to fix." : summary());
   }
@@ -47,11 +63,10 @@ final class FixRun {
     return changed;
   }
 
-  private void mend(LibraryFolder folder, Document document) {
-    SafeFixes fixes = SafeFixes.of(folder.snapshot(), document);
-    if (fixes.applied().isEmpty()) {
-      return;
-    }
+  private void mend(Mending mending) {
+    LibraryFolder folder = mending.folder();
+    Document document = mending.document();
+    SafeFixes fixes = mending.fixes();
     String before = document.text().source().text();
     String after = fixes.document().text().source().text();
     if (dry) {

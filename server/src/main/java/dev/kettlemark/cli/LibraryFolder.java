@@ -2,6 +2,7 @@ package dev.kettlemark.cli;
 
 import dev.kettlemark.files.KettleFolder;
 import dev.kettlemark.library.Document;
+import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
 import dev.kettlemark.library.Snapshot;
@@ -40,7 +41,7 @@ record LibraryFolder(
     if (!Files.isDirectory(folder)) {
       throw new UsageMistake(KettleFiles.shown(folder) + " is no folder");
     }
-    return read(folder, Optional.empty(), today);
+    return read(folder, Optional.empty(), today, Cores.all());
   }
 
   /**
@@ -50,8 +51,10 @@ record LibraryFolder(
    * @param typed files and folders; none for the current folder
    * @param library the folder that all named files belong to, if the user says so
    * @param today the day at which they are looked at
+   * @param cores read the files
    */
-  static List<LibraryFolder> of(List<String> typed, Optional<Path> library, LocalDate today) {
+  static List<LibraryFolder> of(
+      List<String> typed, Optional<Path> library, LocalDate today, Cores cores) {
     Set<Path> folders = new LinkedHashSet<>();
     Map<Path, Set<Path>> files = new LinkedHashMap<>();
     for (String name : typed.isEmpty() ? List.of(".") : typed) {
@@ -74,13 +77,13 @@ record LibraryFolder(
     folders.stream()
         .filter(folder ->
             folders.stream().noneMatch(other -> isBelow(folder, other) && !isBelow(other, folder)))
-        .forEach(folder -> result.add(read(folder, Optional.empty(), today)));
+        .forEach(folder -> result.add(read(folder, Optional.empty(), today, cores)));
     files.forEach((folder, named) -> {
       List<Path> open = named.stream()
           .filter(file -> folders.stream().noneMatch(given -> isBelow(file, given)))
           .toList();
       if (!open.isEmpty()) {
-        result.add(read(folder, Optional.of(open), today));
+        result.add(read(folder, Optional.of(open), today, cores));
       }
     });
     return result;
@@ -100,28 +103,42 @@ record LibraryFolder(
   }
 
   private static LibraryFolder read(
-      Path folder, Optional<Collection<Path>> named, LocalDate today) {
+      Path folder, Optional<Collection<Path>> named, LocalDate today, Cores cores) {
     List<String> problems = new ArrayList<>();
     Map<String, Path> paths = new LinkedHashMap<>();
     Set<String> asked = new LinkedHashSet<>();
-    List<Document> documents = new ArrayList<>(Pantry.documents());
     Collection<Path> first = named.orElse(List.of());
     first.forEach(file -> asked.add(KettleFiles.uri(file)));
     // A named file may be a link to another one of the folder; as one text it is read once.
     KettleFolder.once(first, KettleFiles.below(folder, problems::add))
         .forEach(file -> paths.put(KettleFiles.uri(file), file));
-    paths.values().forEach(file -> {
-      try {
-        documents.add(KettleFiles.document(file));
-      } catch (IOException failure) {
-        problems.add(KettleFiles.cannot("read", file, failure));
-      }
-    });
+    List<Document> documents = new ArrayList<>(Pantry.documents());
+    for (FileRead read : cores.map(paths.values(), FileRead::of)) {
+      read.document().ifPresent(documents::add);
+      read.problem().ifPresent(problems::add);
+    }
     return new LibraryFolder(
         Snapshot.of(Library.of(documents), today),
         paths,
         named.isPresent() ? asked : paths.keySet(),
         problems);
+  }
+
+  /** A file of which either the document is known, or why there is none. */
+  private record FileRead(Optional<Document> document, Optional<String> problem) {
+
+    static FileRead of(Path file) {
+      try {
+        Document document = KettleFiles.document(file);
+        // The library asks each section for its name; what that takes is done here, where others
+        // help.
+        document.entries().forEach(Entry::declaration);
+        return new FileRead(Optional.of(document), Optional.empty());
+      } catch (IOException failure) {
+        return new FileRead(
+            Optional.empty(), Optional.of(KettleFiles.cannot("read", file, failure)));
+      }
+    }
   }
 
   private static Path folderOf(Path file) {
