@@ -45,8 +45,9 @@ record CheckedDocument(
     for (int start = 0; start < documents.size(); start += AT_A_TIME) {
       int end = Math.min(documents.size(), start + AT_A_TIME);
       Snapshot meanwhile = folder.snapshot().tried(folder.snapshot().library());
-      checked.addAll(cores.map(
-          documents.subList(start, end), document -> of(folder, meanwhile, document, least)));
+      List<Document> some = documents.subList(start, end);
+      checked.addAll(cores.map(some, document -> of(folder, meanwhile, document, least)));
+      some.forEach(meanwhile::letGo);
     }
     return List.copyOf(checked);
   }

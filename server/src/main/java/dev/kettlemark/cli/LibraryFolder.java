@@ -2,7 +2,6 @@ package dev.kettlemark.cli;
 
 import dev.kettlemark.files.KettleFolder;
 import dev.kettlemark.library.Document;
-import dev.kettlemark.library.Entry;
 import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
 import dev.kettlemark.library.Snapshot;
@@ -129,11 +128,9 @@ record LibraryFolder(
 
     static FileRead of(Path file) {
       try {
-        Document document = KettleFiles.document(file);
         // The library asks each section for its name; what that takes is done here, where others
         // help.
-        document.entries().forEach(Entry::declaration);
-        return new FileRead(Optional.of(document), Optional.empty());
+        return new FileRead(Optional.of(KettleFiles.document(file).learnt()), Optional.empty());
       } catch (IOException failure) {
         return new FileRead(
             Optional.empty(), Optional.of(KettleFiles.cannot("read", file, failure)));
