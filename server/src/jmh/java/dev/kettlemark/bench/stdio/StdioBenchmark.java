@@ -39,7 +39,7 @@ public final class StdioBenchmark {
   private static final List<String> JVM = List.of(
       "-XX:+UseSerialGC",
       "-XX:TieredStopAtLevel=1",
-      "-XX:CompileThresholdScaling=0.3",
+      "-XX:CompileThresholdScaling=0.15",
       "-Xms24m",
       "-Xmx256m");
 
