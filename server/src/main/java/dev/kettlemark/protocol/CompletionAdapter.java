@@ -83,8 +83,10 @@ final class CompletionAdapter {
     item.setKind(kind(proposal.kind()));
     describe(scene, proposal, item);
     write(scene, proposal, offset, item);
-    item.setInsertTextFormat(
-        proposal.isSnippet() ? InsertTextFormat.Snippet : InsertTextFormat.PlainText);
+    if (proposal.isSnippet()) {
+      // Plain text is what the protocol takes an offer for that does not say.
+      item.setInsertTextFormat(InsertTextFormat.Snippet);
+    }
     item.setSortText(proposal.sortKey());
     filter(proposal.label()).ifPresent(item::setFilterText);
     if (proposal.isPast() && completion(scene).readsTags()) {
@@ -151,6 +153,9 @@ final class CompletionAdapter {
 
   /** A label with accents is also found by its letters alone. */
   private static Optional<String> filter(String label) {
+    if (label.chars().allMatch(c -> c < 0x80)) {
+      return Optional.empty();
+    }
     String letters = Normalizer.normalize(label, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
     return letters.equals(label) ? Optional.empty() : Optional.of(label + " " + letters);
   }

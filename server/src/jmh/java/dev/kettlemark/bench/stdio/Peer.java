@@ -34,14 +34,19 @@ final class Peer implements AutoCloseable {
     this.in = new BufferedInputStream(process.getInputStream(), 1 << 16);
   }
 
-  /** Starts a server and greets it. */
+  /** Starts a server and greets it as most editors would. */
   static Peer start(List<String> command) throws IOException {
     Peer peer = new Peer(new ProcessBuilder(command)
         .redirectError(ProcessBuilder.Redirect.DISCARD)
         .start());
     peer.ask("initialize", JsonParser.parseString("""
         {"processId": null, "rootUri": null, "capabilities": {"textDocument": {
-          "publishDiagnostics": {"versionSupport": true, "relatedInformation": true}}}}
+          "publishDiagnostics": {"versionSupport": true, "relatedInformation": true},
+          "completion": {
+            "completionItem": {
+              "snippetSupport": true, "labelDetailsSupport": true, "documentationFormat": ["markdown"],
+              "resolveSupport": {"properties": ["documentation", "additionalTextEdits"]}},
+            "completionList": {"itemDefaults": ["editRange", "insertTextFormat", "data"]}}}}}
         """));
     peer.tell("initialized", new JsonObject());
     return peer;
