@@ -1,6 +1,5 @@
 package dev.kettlemark.library;
 
-import dev.kettlemark.model.Mentions;
 import dev.kettlemark.syntax.Section;
 import java.time.LocalDate;
 import java.util.List;
@@ -10,9 +9,6 @@ import java.util.Set;
 
 /** The questions about names, houses and the day. */
 public final class Lookup {
-
-  private static final Task<Set<String>> MENTIONED =
-      Task.lasting((entry, scope) -> entry.declaration().map(Mentions::of).orElse(Set.of()));
 
   private Lookup() {}
 
@@ -102,7 +98,8 @@ public final class Lookup {
     public Boolean ask(Snapshot snapshot) {
       return snapshot.reading(Part.mention(material)).ownDocuments().stream()
           .flatMap(document -> document.entries().stream())
-          .anyMatch(entry -> snapshot.result(MENTIONED, entry).contains(material));
+          .anyMatch(entry ->
+              entry.sign().filter(sign -> sign.mentioned().contains(material)).isPresent());
     }
   }
 

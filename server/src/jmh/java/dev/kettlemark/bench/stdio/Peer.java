@@ -12,42 +12,64 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** A server in a process of its own, and the client's end of its pipes. */
 final class Peer implements AutoCloseable {
 
-  static final String URI = "file:///bench/bench.kettle";
+  private static final String ALONE = "file:///bench/bench.kettle";
 
   private final long started = System.nanoTime();
   private final Process process;
   private final OutputStream out;
   private final InputStream in;
+  private final String uri;
+
+  /** The documents whose findings came since {@link #forgetTold}. */
+  private final Set<String> told = new HashSet<>();
+
   private int id;
   private int version;
 
-  private Peer(Process process) {
+  private Peer(Process process, String uri) {
     this.process = process;
+    this.uri = uri;
     this.out = process.getOutputStream();
     this.in = new BufferedInputStream(process.getInputStream(), 1 << 16);
   }
 
   /** Starts a server and greets it as most editors would. */
   static Peer start(List<String> command) throws IOException {
-    Peer peer = new Peer(new ProcessBuilder(command)
-        .redirectError(ProcessBuilder.Redirect.DISCARD)
-        .start());
+    return start(command, "null", ALONE);
+  }
+
+  /** Starts a server with a folder, of which the editor is going to open one file. */
+  static Peer inFolder(List<String> command, Path folder, String file) throws IOException {
+    return start(
+        command,
+        "[{\"uri\": \"%s\", \"name\": \"bench\"}]".formatted(folder.toUri()),
+        folder.resolve(file).toUri().toString());
+  }
+
+  private static Peer start(List<String> command, String folders, String uri) throws IOException {
+    Peer peer = new Peer(
+        new ProcessBuilder(command)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start(),
+        uri);
     peer.ask("initialize", JsonParser.parseString("""
-        {"processId": null, "rootUri": null, "capabilities": {"textDocument": {
+        {"processId": null, "rootUri": null, "workspaceFolders": %s, "capabilities": {"textDocument": {
           "publishDiagnostics": {"versionSupport": true, "relatedInformation": true},
           "completion": {
             "completionItem": {
               "snippetSupport": true, "labelDetailsSupport": true, "documentationFormat": ["markdown"],
               "resolveSupport": {"properties": ["documentation", "additionalTextEdits"]}},
             "completionList": {"itemDefaults": ["editRange", "insertTextFormat", "data"]}}}}}
-        """));
+        """.formatted(folders)));
     peer.tell("initialized", new JsonObject());
     return peer;
   }
@@ -55,7 +77,7 @@ final class Peer implements AutoCloseable {
   /** Opens the text and waits for what is found in it; milliseconds since the process was started. */
   double open(String text) throws IOException {
     JsonObject document = new JsonObject();
-    document.addProperty("uri", URI);
+    document.addProperty("uri", uri);
     document.addProperty("languageId", "kettlemark");
     document.addProperty("version", ++version);
     document.addProperty("text", text);
@@ -84,13 +106,25 @@ final class Peer implements AutoCloseable {
     return millisSince(before);
   }
 
+  /** Counts anew whose findings come. */
+  void forgetTold() {
+    told.clear();
+  }
+
+  /** Waits until findings of so many documents have come. */
+  void awaitTold(int documents) throws IOException {
+    while (told.size() < documents) {
+      await(message -> true);
+    }
+  }
+
   private void change(int line, int character, String typed) throws IOException {
     tell("textDocument/didChange", JsonParser.parseString("""
         {"textDocument": {"uri": "%s", "version": %d}, "contentChanges": [{"range": {
           "start": {"line": %d, "character": %d}, "end": {"line": %d, "character": %d}},
           "text": "%s"}]}
         """.formatted(
-            URI, ++version, line, character, line, character + 1, typed)));
+            uri, ++version, line, character, line, character + 1, typed)));
   }
 
   /** Asks something about the open text; milliseconds until the answer. */
@@ -98,7 +132,7 @@ final class Peer implements AutoCloseable {
     long before = System.nanoTime();
     ask(
         method,
-        JsonParser.parseString("{\"textDocument\": {\"uri\": \"" + URI + "\"}" + more + "}"));
+        JsonParser.parseString("{\"textDocument\": {\"uri\": \"" + uri + "\"}" + more + "}"));
     return millisSince(before);
   }
 
@@ -189,8 +223,14 @@ final class Peer implements AutoCloseable {
       }
       header = header();
     }
-    return JsonParser.parseString(new String(in.readNBytes(length), StandardCharsets.UTF_8))
+    JsonObject message = JsonParser.parseString(
+            new String(in.readNBytes(length), StandardCharsets.UTF_8))
         .getAsJsonObject();
+    if (message.has("method")
+        && message.get("method").getAsString().equals("textDocument/publishDiagnostics")) {
+      told.add(message.getAsJsonObject("params").get("uri").getAsString());
+    }
+    return message;
   }
 
   private String header() throws IOException {

@@ -32,6 +32,8 @@ public final class StdioBenchmark {
   private static final int ROUNDS = 9;
   private static final int WARM = 100;
   private static final int KEYS = 200;
+  private static final int FORMULAS = 2_000;
+  private static final int USERS = 400;
 
   /** A writer who opens a text reads it first; meanwhile the server rehearses. */
   private static final Duration READING = Duration.ofSeconds(4);
@@ -63,6 +65,7 @@ public final class StdioBenchmark {
     benchmark.starts();
     benchmark.keys();
     benchmark.requests();
+    benchmark.library();
   }
 
   /** From the start of the process to what is found in a text of forty lines. */
@@ -180,6 +183,48 @@ public final class StdioBenchmark {
       Thread.sleep(READING.toMillis());
     } catch (InterruptedException stopped) {
       throw new IllegalStateException(stopped);
+    }
+  }
+
+  /** A folder of two thousand formulas, four hundred of which weigh in one ingredient of the user's. */
+  private void library() throws IOException {
+    Path library = Files.createDirectory(folder.resolve("library"));
+    // One caution is left out, so that there is something to tell of each.
+    String formula = text(BenchTexts.formula()).replace("  caution   choking\n", "");
+    for (int i = 0; i < FORMULAS; i++) {
+      String numbered = formula
+          .replace("bench-nougat", "bench-nougat-" + i)
+          .replace("BN-001", "BN-%05d".formatted(i));
+      Files.writeString(
+          library.resolve("f%d.kettle".formatted(i)),
+          i < USERS ? numbered.replace("white-sugar", "quay-sugar") : numbered);
+    }
+    String pantry =
+        "ingredient quay-sugar \"Sugar of the quay\"\n  contains  99.8 % sucrose, 0.2 % water\n";
+    Files.writeString(library.resolve("own.kettle"), pantry);
+    System.out.println("\n| A folder of " + FORMULAS + " formulas | |\n|---|--:|");
+    try (Peer peer = Peer.inFolder(server(), library, "own.kettle")) {
+      System.out.printf(Locale.ROOT, "| the open file told | %.0f |%n", peer.open(pantry));
+      long before = System.nanoTime();
+      double hover =
+          peer.request("textDocument/hover", ", \"position\": {\"line\": 0, \"character\": 14}");
+      System.out.printf(Locale.ROOT, "| a hover then | %.0f |%n", hover);
+      peer.awaitTold(FORMULAS + 1);
+      System.out.printf(
+          Locale.ROOT, "| all told, after that | %.0f |%n", (System.nanoTime() - before) / 1e6);
+      List<Double> own = new ArrayList<>();
+      List<Double> all = new ArrayList<>();
+      for (int edit = 0; edit < 8; edit++) {
+        peer.forgetTold();
+        long start = System.nanoTime();
+        // Its name is changed and changed back, so all who weigh it in have something else to tell.
+        own.add(peer.key(0, pantry.indexOf("y-sugar"), edit % 2 == 0 ? "x" : "y"));
+        peer.awaitTold(USERS + 1);
+        all.add((System.nanoTime() - start) / 1e6);
+      }
+      System.out.printf("| a key in the ingredient of %d | %s |%n", USERS, shown(own));
+      System.out.printf("| all of these told | %s |%n", shown(all));
+      System.out.printf("| MB | %d |%n", peer.megabytes(false));
     }
   }
 
