@@ -17,6 +17,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -103,6 +104,14 @@ public final class LoopbackServer implements AutoCloseable {
     open.forEach(Connection::close);
     threads.shutdown();
     clocks.shutdownNow();
+    try {
+      // Whoever is in the middle of a save ends it, or its draft would stay beside the file.
+      if (!threads.awaitTermination(PATIENCE_MILLIS, TimeUnit.MILLISECONDS)) {
+        LOG.log(Level.FINE, "an answer was still under way");
+      }
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   private void acceptAll() {
