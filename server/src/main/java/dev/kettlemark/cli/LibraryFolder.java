@@ -128,8 +128,7 @@ record LibraryFolder(
 
     static FileRead of(Path file) {
       try {
-        // The library asks each section for its name; what that takes is done here, where others
-        // help.
+        // What the library looks for in each section is read here, where others help.
         return new FileRead(Optional.of(KettleFiles.document(file).learnt()), Optional.empty());
       } catch (IOException failure) {
         return new FileRead(

@@ -4,6 +4,7 @@ import dev.kettlemark.library.Snapshot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 
 /**
  * Where a material or a stage is used in the user's sections, what a variant takes over included.
@@ -29,20 +30,10 @@ public record WhereUsed(String name, List<Usage> uses, List<Usage> taken) {
   /** The sections whose own lines name a material, in one sentence of Markdown. */
   static String sentence(Snapshot snapshot, String material) {
     List<UsageSearch.Named> users = new UsageSearch(snapshot).naming(material);
-    List<UsageSearch.Named> made =
-        users.stream().filter(use -> use.user() != Usage.User.PRODUCT).toList();
-    List<String> formulas =
-        made.stream().map(UsageSearch.Named::name).distinct().toList();
-    List<String> products = users.stream()
-        .filter(use -> use.user() == Usage.User.PRODUCT)
-        .map(UsageSearch.Named::name)
-        .distinct()
-        .toList();
-    long released = made.stream()
-        .filter(UsageSearch.Named::released)
-        .map(UsageSearch.Named::name)
-        .distinct()
-        .count();
+    List<String> formulas = names(users, use -> use.user() != Usage.User.PRODUCT);
+    List<String> products = names(users, use -> use.user() == Usage.User.PRODUCT);
+    int released =
+        names(users, use -> use.user() != Usage.User.PRODUCT && use.released()).size();
     if (formulas.isEmpty() && products.isEmpty()) {
       return "No formula or product of this library uses it.";
     }
@@ -67,6 +58,11 @@ public record WhereUsed(String name, List<Usage> uses, List<Usage> taken) {
       }
     }
     return String.join(", ", told);
+  }
+
+  private static List<String> names(
+      List<UsageSearch.Named> users, Predicate<UsageSearch.Named> which) {
+    return users.stream().filter(which).map(UsageSearch.Named::name).distinct().toList();
   }
 
   private static List<String> names(List<Usage> uses) {

@@ -52,24 +52,19 @@ public final class Snapshot {
   private final List<Step> past;
   private final Results current = new Results();
 
-  /** What was computed and from which section. */
-  private record Key(Task<?> task, Section section) {}
-
   /** Results by their section, so that they go when it does. */
   private static final class Results {
 
     private final Map<Section, Map<Task<?>, Result>> bySection = new ConcurrentHashMap<>();
 
     @Nullable
-    Result get(Key key) {
-      Map<Task<?>, Result> own = bySection.get(key.section());
-      return own == null ? null : own.get(key.task());
+    Result get(Task<?> task, Section section) {
+      Map<Task<?>, Result> own = bySection.get(section);
+      return own == null ? null : own.get(task);
     }
 
-    void put(Key key, Result result) {
-      bySection
-          .computeIfAbsent(key.section(), section -> new ConcurrentHashMap<>())
-          .put(key.task(), result);
+    void put(Task<?> task, Section section, Result result) {
+      bySection.computeIfAbsent(section, key -> new ConcurrentHashMap<>()).put(task, result);
     }
 
     void forget(Set<Section> sections) {
@@ -215,14 +210,14 @@ public final class Snapshot {
   }
 
   /** The result of a task on an entry of this snapshot. */
-  @SuppressWarnings("unchecked") // A key's task has the result's type.
+  @SuppressWarnings("unchecked") // A result is kept under the task that made it.
   public <T> T result(Task<T> task, Entry entry) {
-    Key key = new Key(task, entry.section());
-    Result result = current.get(key);
+    Section section = entry.section();
+    Result result = current.get(task, section);
     if (result == null) {
-      result = right(known(key)).orElseGet(() -> computed(task, entry));
-      kept.put(key, result);
-      current.put(key, result);
+      result = right(known(task, section)).orElseGet(() -> computed(task, entry));
+      kept.put(task, section, result);
+      current.put(task, section, result);
     }
     Footprint read = READ.get();
     if (read != null) {
@@ -231,10 +226,10 @@ public final class Snapshot {
     return (T) result.value();
   }
 
-  private @Nullable Result known(Key key) {
-    Result known = kept.get(key);
+  private @Nullable Result known(Task<?> task, Section section) {
+    Result known = kept.get(task, section);
     for (int i = 0; known == null && i < borrowed.size(); i++) {
-      known = borrowed.get(i).get(key);
+      known = borrowed.get(i).get(task, section);
     }
     return known;
   }

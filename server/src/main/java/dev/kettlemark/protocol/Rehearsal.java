@@ -1,6 +1,9 @@
 package dev.kettlemark.protocol;
 
 import dev.kettlemark.protocol.wire.Loopback;
+import dev.kettlemark.text.Position;
+import dev.kettlemark.text.PositionEncoding;
+import dev.kettlemark.text.Source;
 import java.io.FilterInputStream;
 import java.io.FilterOutputStream;
 import java.io.IOException;
@@ -31,13 +34,14 @@ public final class Rehearsal {
 
   private static final Duration PATIENCE = Duration.ofMinutes(1);
 
-  /** Enough for the Java machine to compile what a key needs; one to two seconds together. */
+  /** Enough for the Java machine to compile what a key needs; some three seconds of a processor together. */
   private static final int ROUNDS = 80;
 
-  private static final String URI = "untitled:first-look";
+  /** The only text that its server ever sees. */
+  private static final String TEXT = "\"textDocument\":{\"uri\":\"untitled:first-look\"";
 
-  /** What stands at the end of the line that is edited. */
-  private static final String SUGAR = "white-sugar";
+  /** What is edited, and the word that is asked about. */
+  private static final String EDITED = "48.00 %  white-sugar";
 
   private static final List<String> ASKED_AT_PLACE =
       List.of("completion", "hover", "definition", "documentHighlight");
@@ -111,14 +115,12 @@ public final class Rehearsal {
 
   /** Silence alone may be that of a server which reads a large library. */
   private void awaitRest() throws InterruptedException {
-    Duration worked = worked();
     Duration before;
     do {
       awaitSilence();
-      before = worked;
+      before = worked();
       TimeUnit.NANOSECONDS.sleep(SILENCE.toNanos());
-      worked = worked();
-    } while (worked.minus(before).compareTo(SILENCE.dividedBy(4)) > 0);
+    } while (worked().minus(before).compareTo(SILENCE.dividedBy(4)) > 0);
   }
 
   /** The processor time of the process so far; none where the system does not tell. */
@@ -133,36 +135,36 @@ public final class Rehearsal {
       client.ask("initialize", "{\"processId\":null,\"rootUri\":null,\"capabilities\":{}}");
       client.tell("initialized", "{}");
       client.tell("textDocument/didOpen", """
-          {"textDocument":{"uri":"%s","languageId":"kettlemark","version":0,"text":%s}}""".formatted(URI, Loopback.quoted(FirstLook.FORMULA)));
+          {%s,"languageId":"kettlemark","version":0,"text":%s}}""".formatted(TEXT, Loopback.quoted(FirstLook.FORMULA)));
       client.await("textDocument/publishDiagnostics");
+      Source source = Source.of(FirstLook.FORMULA);
+      Position edited = source.position(FirstLook.FORMULA.indexOf(EDITED), PositionEncoding.UTF16);
       for (int round = 1; round <= rounds; round++) {
         awaitSilence();
-        play(client, round);
+        play(client, edited, round);
       }
       client.ask("shutdown", "null");
       client.tell("exit", "{}");
     }
   }
 
-  private static void play(Loopback client, int round) throws IOException {
-    List<String> lines = FirstLook.FORMULA.lines().toList();
-    String sugar =
-        lines.stream().filter(line -> line.endsWith(SUGAR)).findFirst().orElseThrow();
-    int line = lines.indexOf(sugar);
-    int digit = sugar.indexOf('.') + 1;
-    String place = "{\"line\":%d,\"character\":%d}";
-    String text = "\"textDocument\":{\"uri\":\"%s\"".formatted(URI);
+  private static void play(Loopback client, Position edited, int round) throws IOException {
+    int digit = EDITED.indexOf('.') + 1;
     client.tell("textDocument/didChange", """
         {%s,"version":%d},"contentChanges":[{"range":{"start":%s,"end":%s},"text":"%d"}]}""".formatted(
-        text, round, place.formatted(line, digit), place.formatted(line, digit + 1), round % 10));
+            TEXT, round, place(edited, digit), place(edited, digit + 1), round % 10));
     client.await("textDocument/publishDiagnostics");
     String at = "{%s},\"position\":%s,\"context\":{\"triggerKind\":1}}"
-        .formatted(text, place.formatted(line, sugar.indexOf(SUGAR) + 3));
+        .formatted(TEXT, place(edited, EDITED.indexOf("sugar")));
     for (String asked : ASKED_AT_PLACE) {
       client.ask("textDocument/" + asked, at);
     }
     for (String asked : ASKED_OF_TEXT) {
-      client.ask("textDocument/" + asked, "{" + text + "}}");
+      client.ask("textDocument/" + asked, "{" + TEXT + "}}");
     }
+  }
+
+  private static String place(Position edited, int behind) {
+    return "{\"line\":%d,\"character\":%d}".formatted(edited.line(), edited.column() + behind);
   }
 }
