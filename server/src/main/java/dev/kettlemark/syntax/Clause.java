@@ -16,4 +16,13 @@ public record Clause(Connective word, Span wordSpan, List<Group> groups) {
         ? wordSpan
         : wordSpan.to(groups.get(groups.size() - 1).span());
   }
+
+  static List<Clause> shiftedBy(List<Clause> clauses, int distance) {
+    return clauses.stream()
+        .map(clause -> new Clause(
+            clause.word,
+            clause.wordSpan.shiftedBy(distance),
+            Group.shiftedBy(clause.groups, distance)))
+        .toList();
+  }
 }

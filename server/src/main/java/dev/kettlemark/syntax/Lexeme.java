@@ -3,7 +3,7 @@ package dev.kettlemark.syntax;
 import dev.kettlemark.text.Span;
 
 /** A token with its place in the section, comments included, white space left out. */
-public record Lexeme(Kind kind, Span span) {
+public record Lexeme(Kind kind, Span span) implements Placed<Lexeme> {
 
   /** What a token is by its shape. */
   public enum Kind {
@@ -18,5 +18,10 @@ public record Lexeme(Kind kind, Span span) {
     COMMENT,
     SYMBOL,
     STRAY
+  }
+
+  @Override
+  public Lexeme shiftedBy(int distance) {
+    return new Lexeme(kind, span.shiftedBy(distance));
   }
 }

@@ -146,7 +146,7 @@ public final class ParsedText {
    * <p>One that the edit reaches is read anew even where it reads the same: behind a copy of itself it
    * is kept as well, and no section stands twice in a text.
    */
-  private static PlacedSection readOrReuse(
+  private PlacedSection readOrReuse(
       String text, int start, int end, PlacedSection old, TextEdit edit) {
     if (old.end() <= edit.span().start()
         && old.offset() == start
@@ -154,7 +154,8 @@ public final class ParsedText {
         && text.startsWith(old.section().text(), start)) {
       return old;
     }
-    return read(text, start, end);
+    Section model = sectionAt(Math.min(start, edit.span().start())).section();
+    return new PlacedSection(start, model.changedTo(text.substring(start, end)));
   }
 
   private int indexAt(int offset) {

@@ -4,6 +4,8 @@ import dev.kettlemark.text.Lazy;
 import dev.kettlemark.text.LineEnds;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The text of one section, and its tree, with offsets counted from the section's own start.
@@ -19,37 +21,27 @@ public final class Section {
   private static final int LONGEST_HEADING = 1_000;
 
   private final String text;
-  private final Lazy<Tree> tree;
+  private final String readable;
+  private final Lazy<SectionTree> tree;
 
-  private Section(String text, String readable) {
+  /** What an earlier text was read as that is much like this one; let go of when this one is read. */
+  private final AtomicReference<@Nullable SectionTree> model;
+
+  private Section(String text, String readable, @Nullable SectionTree model) {
     this.text = text;
-    this.tree = Lazy.of(() -> SectionReader.read(readable));
-  }
-
-  /**
-   * What a text is read as.
-   *
-   * @param keyword the word it opens with; empty for text before the first section
-   * @param lines one for each line of the text
-   * @param lexemes tokens in order
-   * @param problems what could not be read
-   */
-  record Tree(
-      Optional<SectionWord> keyword,
-      List<Line> lines,
-      List<Lexeme> lexemes,
-      List<SyntaxProblem> problems) {
-
-    Tree {
-      lines = List.copyOf(lines);
-      lexemes = List.copyOf(lexemes);
-      problems = List.copyOf(problems);
-    }
+    this.readable = readable;
+    this.tree = Lazy.of(this::read);
+    this.model = new AtomicReference<>(model);
   }
 
   /** A section by its text, which ends where the next one starts. */
   static Section of(String text) {
-    return new Section(text, text);
+    return new Section(text, text, null);
+  }
+
+  /** A section that stands in the place of this one, with a text that is much like its own. */
+  Section changedTo(String other) {
+    return new Section(other, other, tree.made().orElseGet(model::get));
   }
 
   /** A section of a text so long that only its first line is read, and the start of that. */
@@ -57,7 +49,12 @@ public final class Section {
     int secondLine = LineEnds.next(text, 0);
     int end = secondLine < 0 ? text.length() : secondLine;
     String line = text.substring(0, Math.min(end, LONGEST_HEADING)).stripTrailing();
-    return new Section(text, line);
+    return new Section(text, line, null);
+  }
+
+  private SectionTree read() {
+    SectionTree before = model.getAndSet(null);
+    return before == null ? SectionReader.read(readable) : SectionReader.read(readable, before);
   }
 
   public String text() {

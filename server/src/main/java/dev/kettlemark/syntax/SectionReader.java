@@ -4,8 +4,8 @@ import dev.kettlemark.grammar.KettleLexer;
 import dev.kettlemark.grammar.KettleParser;
 import dev.kettlemark.text.Span;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.Token;
@@ -16,7 +16,7 @@ final class SectionReader {
 
   private SectionReader() {}
 
-  static Section.Tree read(String text) {
+  static SectionTree read(String text) {
     Offsets offsets = Offsets.of(text);
     List<SyntaxProblem> problems = new ArrayList<>();
     KettleLexer lexer = new KettleLexer(CharStreams.fromString(text));
@@ -32,14 +32,19 @@ final class SectionReader {
     for (KettleParser.LineContext line : parser.standaloneText().lines) {
       lines.add(builder.line(line));
     }
-    return new Section.Tree(keyword(lines), lines, lexemes(tokens, offsets), problems);
+    problems.sort(Comparator.comparingInt(problem -> problem.span().start()));
+    return new SectionTree(text, lines, lexemes(tokens, offsets), problems);
   }
 
-  private static Optional<SectionWord> keyword(List<Line> lines) {
-    if (lines.isEmpty() || !(lines.get(0) instanceof Line.SectionLine first)) {
-      return Optional.empty();
-    }
-    return Optional.of(first.keyword()).filter(SectionWord::opensSection);
+  /**
+   * Reads a text that resembles one that was read before.
+   *
+   * <p>Of the lines with which both start and end, what was read is taken over; only those between are read.
+   */
+  static SectionTree read(String text, SectionTree before) {
+    int start = before.sameStart(text);
+    int rest = before.sameEnd(text, start);
+    return before.with(read(text.substring(start, text.length() - rest)), start, rest);
   }
 
   private static List<Lexeme> lexemes(CommonTokenStream tokens, Offsets offsets) {

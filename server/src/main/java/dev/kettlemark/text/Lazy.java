@@ -1,5 +1,6 @@
 package dev.kettlemark.text;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +34,11 @@ public final class Lazy<T> {
   /** Lets go of the value; it is made again when it is asked for. */
   public void forget() {
     value = null;
+  }
+
+  /** The value, if it has been asked for. */
+  public Optional<T> made() {
+    return Optional.ofNullable(value);
   }
 
   public T get() {

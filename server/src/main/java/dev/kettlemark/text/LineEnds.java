@@ -18,4 +18,14 @@ public final class LineEnds {
     }
     return -1;
   }
+
+  /** Whether a line starts at the offset; one does at the end of a text that ends its last line. */
+  public static boolean isLineStart(String text, int offset) {
+    if (offset == 0) {
+      return true;
+    }
+    char before = text.charAt(offset - 1);
+    return before == '\n'
+        || (before == '\r' && (offset == text.length() || text.charAt(offset) != '\n'));
+  }
 }
