@@ -6,6 +6,7 @@ import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hipparchus.fraction.BigFraction;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,8 @@ public final class ComputedFormula {
 
   /** With which charge the formula was followed last; several readers ask for the same. */
   private volatile @Nullable Run last;
+
+  private final Map<Derived<?>, Object> derived = new ConcurrentHashMap<>();
 
   private record Run(double grams, ProcessResult process) {}
 
@@ -59,6 +62,17 @@ public final class ComputedFormula {
   /** The formula followed through its stages, with its batch or a nominal charge. */
   public ProcessResult process() {
     return process;
+  }
+
+  /** Worked out twice, if two threads ask at once, with the same outcome. */
+  @SuppressWarnings("unchecked") // What is derived has the type of what derives it.
+  <T> T derived(Derived<T> what) {
+    Object known = derived.get(what);
+    if (known == null) {
+      known = what.workOut(this);
+      derived.put(what, known);
+    }
+    return (T) known;
   }
 
   /** The formula followed through its stages with another charge; percents stay as they are. */

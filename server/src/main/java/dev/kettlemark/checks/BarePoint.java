@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import java.util.ArrayList;
 import dev.kettlemark.syntax.Figures;
 import dev.kettlemark.syntax.Lexeme;
 import dev.kettlemark.syntax.Section;
@@ -32,13 +33,22 @@ public final class BarePoint implements Rule {
     if (section.keyword().isEmpty()) {
       return List.of();
     }
-    return section.lexemes().stream()
-        .filter(lexeme -> lexeme.kind() == Lexeme.Kind.NUMBER)
-        .map(Lexeme::span)
-        .filter(span -> BARE_POINT.matcher(span.of(section.text())).find())
-        .filter(span -> span.of(section.text()).indexOf(',') < 0)
-        .map(span -> finding(span, span.of(section.text())))
-        .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Lexeme lexeme : section.lexemes()) {
+      if (lexeme.kind() == Lexeme.Kind.NUMBER && hasPoint(section.text(), lexeme.span())) {
+        String number = lexeme.span().of(section.text());
+        if (BARE_POINT.matcher(number).find() && number.indexOf(',') < 0) {
+          findings.add(finding(lexeme.span(), number));
+        }
+      }
+    }
+    return findings;
+  }
+
+  /** Most figures are whole, and then no pattern is needed. */
+  private static boolean hasPoint(String text, Span span) {
+    int point = text.indexOf('.', span.start());
+    return point >= 0 && point < span.end();
   }
 
   private static Finding finding(Span span, String number) {

@@ -38,15 +38,15 @@ public final class BelowScale implements Rule {
   public List<Finding> check(Subject subject) {
     return subject
         .formula()
-        .flatMap(
-            formula -> formula.amounts().charge().map(charge -> check(subject, formula, charge)))
+        .flatMap(formula ->
+            WeighingList.of(formula).map(list -> check(subject, formula, list.lines())))
         .orElse(List.of());
   }
 
-  private static List<Finding> check(Subject subject, ComputedFormula formula, BigFraction charge) {
+  private static List<Finding> check(
+      Subject subject, ComputedFormula formula, List<WeighingLine> weighings) {
     List<Finding> findings = new ArrayList<>();
     List<AmountLine> amounts = formula.formula().amounts();
-    List<WeighingLine> weighings = WeighingList.of(formula, charge).lines();
     for (int i = 0; i < amounts.size(); i++) {
       WeighingLine weighing = weighings.get(i);
       if (weighing.scale().isPresent() && weighing.grams().signum() > 0) {

@@ -38,14 +38,17 @@ public final class CommaInNumber implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     Section section = subject.section();
+    if (section.keyword().isEmpty() || section.text().indexOf(',') < 0) {
+      return List.of();
+    }
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < section.lexemes().size(); i++) {
       Lexeme lexeme = section.lexemes().get(i);
-      String number = lexeme.span().of(section.text());
-      if (section.keyword().isPresent()
-          && lexeme.kind() == Lexeme.Kind.NUMBER
-          && number.indexOf(',') >= 0) {
-        findings.add(finding(lexeme.span(), number, unitBehind(section, i)));
+      if (lexeme.kind() == Lexeme.Kind.NUMBER) {
+        String number = lexeme.span().of(section.text());
+        if (number.indexOf(',') >= 0) {
+          findings.add(finding(lexeme.span(), number, unitBehind(section, i)));
+        }
       }
     }
     return findings;

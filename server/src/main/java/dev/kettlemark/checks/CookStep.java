@@ -2,6 +2,8 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.Boiling;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
+import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Connective;
@@ -31,14 +33,22 @@ import java.util.stream.Stream;
  */
 record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
 
+  private static final Derived<List<CookStep>> ALL = Derived.by(CookStep::each);
+
   /** Every step of a formula that cooks or boils to a written temperature. */
   static Stream<CookStep> of(ComputedFormula formula) {
-    return formula.process().stages().stream()
-        .flatMap(stage -> stage.steps().stream()
-            .flatMap(step ->
-                target(step.step())
-                    .map(target -> new CookStep(stage.stage(), step, target))
-                    .stream()));
+    return ALL.of(formula).stream();
+  }
+
+  private static List<CookStep> each(ComputedFormula formula) {
+    List<CookStep> cooks = new ArrayList<>();
+    for (StageResult stage : formula.process().stages()) {
+      for (StepResult step : stage.steps()) {
+        target(step.step())
+            .ifPresent(target -> cooks.add(new CookStep(stage.stage(), step, target)));
+      }
+    }
+    return List.copyOf(cooks);
   }
 
   /** The temperature with its range or tolerance. */
@@ -88,10 +98,12 @@ record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
 
   private static Optional<Located<Quantity>> target(Statement step) {
     Verb.Effect effect = Verb.of(step.word().value()).map(Verb::effect).orElse(Verb.Effect.NONE);
-    Optional<Located<Quantity>> to = step.figure(Connective.TO, Unit.Dimension.TEMPERATURE);
-    if (effect == Verb.Effect.COOK) {
-      return to.or(() -> step.figure(Connective.AT, Unit.Dimension.TEMPERATURE));
+    if (effect != Verb.Effect.COOK && effect != Verb.Effect.BOIL) {
+      return Optional.empty();
     }
-    return effect == Verb.Effect.BOIL ? to : Optional.empty();
+    Optional<Located<Quantity>> to = step.figure(Connective.TO, Unit.Dimension.TEMPERATURE);
+    return effect == Verb.Effect.COOK && to.isEmpty()
+        ? step.figure(Connective.AT, Unit.Dimension.TEMPERATURE)
+        : to;
   }
 }

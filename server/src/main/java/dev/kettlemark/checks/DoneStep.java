@@ -1,6 +1,7 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
@@ -33,15 +34,30 @@ record DoneStep(ComputedFormula formula, int stageIndex, int index) {
 
   private static final int MOST_AMOUNTS = 1000;
 
+  private static final Derived<List<DoneStep>> ALL = Derived.by(DoneStep::each);
+
   /** Every step of a formula, in the order written; none for a text that nobody could cook from. */
   static Stream<DoneStep> of(ComputedFormula formula) {
+    return all(formula).stream();
+  }
+
+  /** The same as a list. */
+  static List<DoneStep> all(ComputedFormula formula) {
+    return ALL.of(formula);
+  }
+
+  private static List<DoneStep> each(ComputedFormula formula) {
     List<StageResult> stages = formula.process().stages();
-    return formula.amounts().lines().size() > MOST_AMOUNTS
-        ? Stream.empty()
-        : IntStream.range(0, Math.min(stages.size(), MOST_STEPS))
-            .boxed()
-            .flatMap(stage -> of(formula, stage))
-            .limit(MOST_STEPS);
+    List<DoneStep> steps = new ArrayList<>();
+    if (formula.amounts().lines().size() <= MOST_AMOUNTS) {
+      for (int stage = 0; stage < stages.size(); stage++) {
+        int count = stages.get(stage).steps().size();
+        for (int step = 0; step < count && steps.size() < MOST_STEPS; step++) {
+          steps.add(new DoneStep(formula, stage, step));
+        }
+      }
+    }
+    return List.copyOf(steps);
   }
 
   /** Every step of one stage. */

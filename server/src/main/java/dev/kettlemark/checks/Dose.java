@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
@@ -25,6 +26,8 @@ record Dose(LineAmount amount, Ingredient ingredient, UseRange usual, Ratio dose
 
   private static final List<String> AGENTS = List.of("gelling", "thickening", "whipping");
 
+  private static final Derived<List<Dose>> ALL = Derived.by(Dose::each);
+
   /**
    * The doses of all agents of a formula.
    *
@@ -32,7 +35,13 @@ record Dose(LineAmount amount, Ingredient ingredient, UseRange usual, Ratio dose
    * something else has more.
    */
   static Stream<Dose> of(ComputedFormula formula) {
-    return formula.amounts().lines().stream().flatMap(line -> of(formula, line).stream());
+    return ALL.of(formula).stream();
+  }
+
+  private static List<Dose> each(ComputedFormula formula) {
+    return formula.amounts().lines().stream()
+        .flatMap(line -> of(formula, line).stream())
+        .toList();
   }
 
   private static Optional<Dose> of(ComputedFormula formula, LineAmount amount) {

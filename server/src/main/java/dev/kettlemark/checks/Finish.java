@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Agent;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.Verb;
@@ -29,10 +30,18 @@ final class Finish {
       Verb.DUST,
       Verb.PACK);
 
+  private static final Derived<Boolean> REACHED = Derived.by(Finish::reached);
+
+  private static final Derived<List<Agent>> AGENTS = Derived.by(Finish::eachAgent);
+
   private Finish() {}
 
   /** Whether the formula says what its mass is like to eat, or shapes it. */
   static boolean isReached(ComputedFormula formula) {
+    return REACHED.of(formula);
+  }
+
+  private static boolean reached(ComputedFormula formula) {
     return formula.formula().facts().first("texture").isPresent()
         || formula
             .formula()
@@ -48,6 +57,10 @@ final class Finish {
 
   /** The agents in what a formula makes, each line once. */
   static List<Agent> all(ComputedFormula formula) {
+    return AGENTS.of(formula);
+  }
+
+  private static List<Agent> eachAgent(ComputedFormula formula) {
     return formula.process().last().stream()
         .flatMap(stage -> stage.left().agents().stream())
         .collect(Collectors.toMap(

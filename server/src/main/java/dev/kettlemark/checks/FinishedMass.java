@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Boiling;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.MassFigures;
@@ -35,11 +36,17 @@ record FinishedMass(
   /** From here on a cook makes a boiled sugar of a charge; pearl and thread end there. */
   private static final Temperature BOILED_SUGAR = Temperature.ofCelsius(110);
 
+  private static final Derived<Optional<FinishedMass>> MADE = Derived.by(FinishedMass::made);
+
   static Optional<FinishedMass> of(Subject subject) {
     return subject.formula().flatMap(FinishedMass::of);
   }
 
   static Optional<FinishedMass> of(ComputedFormula formula) {
+    return MADE.of(formula);
+  }
+
+  private static Optional<FinishedMass> made(ComputedFormula formula) {
     return Outcome.both(
             MassFigures.of(formula),
             formula.composition(),

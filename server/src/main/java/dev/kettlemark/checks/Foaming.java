@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Ingredient;
@@ -15,7 +16,13 @@ import java.util.stream.Stream;
  */
 record Foaming(AmountLine line, String stage, Ingredient ingredient) {
 
+  private static final Derived<List<Foaming>> ALL = Derived.by(Foaming::each);
+
   static List<Foaming> of(ComputedFormula formula) {
+    return ALL.of(formula);
+  }
+
+  private static List<Foaming> each(ComputedFormula formula) {
     return formula.formula().stages().stream()
         .flatMap(stage -> stage.amounts().stream()
             .flatMap(line -> foaming(formula, line)

@@ -39,14 +39,17 @@ public final class GumsThatGelTogether implements Rule {
     List<String> told = new ArrayList<>();
     for (Located<String> one : names) {
       // An agent that gels alone makes no secret of it.
-      Optional<Ingredient> gum =
-          subject.ingredient(one.value()).filter(thickener -> !thickener.hasRole("gelling"));
-      if (gum.isEmpty()) {
+      List<Located<String>> partners = subject
+          .ingredient(one.value())
+          .filter(thickener -> !thickener.hasRole("gelling"))
+          .map(gum -> gum.facts().wordsOf("gels-with"))
+          .orElse(List.of());
+      if (partners.isEmpty()) {
         continue;
       }
       for (Located<String> other : names) {
         boolean isNew = !told.contains(other.value() + " " + one.value());
-        if (isNew && gelsWith(subject, gum.get(), other.value())) {
+        if (isNew && gelsWith(subject, partners, other.value())) {
           told.add(one.value() + " " + other.value());
           findings.add(
               INFO.at(other.span(), "`%s` and `%s` gel together", one.value(), other.value())
@@ -74,8 +77,9 @@ public final class GumsThatGelTogether implements Rule {
                 new Columns(subject.section()).addFact(Optional.empty(), "texture", "gelled"))));
   }
 
-  private static boolean gelsWith(Subject subject, Ingredient gum, String other) {
-    return gum.facts().says("gels-with", other) && !gelsAlone(subject, other);
+  private static boolean gelsWith(Subject subject, List<Located<String>> partners, String other) {
+    return partners.stream().anyMatch(partner -> partner.value().equals(other))
+        && !gelsAlone(subject, other);
   }
 
   private static boolean gelsAlone(Subject subject, String name) {

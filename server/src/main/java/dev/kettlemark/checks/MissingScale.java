@@ -101,12 +101,17 @@ public final class MissingScale implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.section().lines().stream()
-        .flatMap(line -> line.clauses().stream()
-            .filter(clause -> takesTemperature(line, clause.word()))
-            .flatMap(clause -> bareFigures(clause))
-            .map(group -> finding(group, hottest(line))))
-        .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Line line : subject.section().lines()) {
+      for (Clause clause : line.clauses()) {
+        for (Group group : clause.groups()) {
+          if (isBare(group) && takesTemperature(line, clause.word())) {
+            findings.add(finding(group, hottest(line)));
+          }
+        }
+      }
+    }
+    return findings;
   }
 
   private static boolean takesTemperature(Line line, Connective word) {
@@ -125,11 +130,10 @@ public final class MissingScale implements Rule {
             || FACTS.contains(statement.head().text()));
   }
 
-  private static Stream<Group> bareFigures(Clause clause) {
-    return clause.groups().stream()
-        .filter(group -> group.atoms().get(0) instanceof Atom.QuantityAtom figure
-            && figure.unit().isEmpty()
-            && figure.quantity().isPresent());
+  private static boolean isBare(Group group) {
+    return group.atoms().get(0) instanceof Atom.QuantityAtom figure
+        && figure.unit().isEmpty()
+        && figure.quantity().isPresent();
   }
 
   private static double hottest(Line line) {

@@ -57,19 +57,20 @@ public final class MissingTimeUnit implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.section().lines().stream()
-        .flatMap(line -> line instanceof Line.StatementLine step ? Stream.of(step) : Stream.empty())
-        .flatMap(step ->
-            Verb.of(step.head().text()).map(verb -> findings(verb, step)).orElse(Stream.empty()))
-        .toList();
-  }
-
-  private static Stream<Finding> findings(Verb verb, Line.StatementLine step) {
-    return step.clauses().stream()
-        .filter(clause -> TIMES.contains(clause.word()))
-        .flatMap(clause -> clause.groups().stream()
-            .filter(MissingTimeUnit::isBare)
-            .map(group -> finding(verb, clause, group)));
+    List<Finding> findings = new ArrayList<>();
+    for (Line line : subject.section().lines()) {
+      if (line instanceof Line.StatementLine step) {
+        for (Clause clause : step.clauses()) {
+          for (Group group : clause.groups()) {
+            if (isBare(group) && TIMES.contains(clause.word())) {
+              Verb.of(step.head().text())
+                  .ifPresent(verb -> findings.add(finding(verb, clause, group)));
+            }
+          }
+        }
+      }
+    }
+    return findings;
   }
 
   private static boolean isBare(Group group) {

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.syntax.Clause;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.syntax.Atom;
@@ -48,57 +49,63 @@ public final class MissingUnit implements Rule {
   public List<Finding> check(Subject subject) {
     Section section = subject.section();
     List<String> usual = units(section);
-    return section.lines().stream().flatMap(line -> findings(usual, line)).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Line line : section.lines()) {
+      if (line instanceof Line.AmountLine amount && lacksUnit(amount.measure())) {
+        findings.add(finding(amount.measure(), misspelt(amount), usual));
+      } else if (line instanceof Line.StatementLine statement) {
+        findings.addAll(findings(usual, statement));
+      }
+    }
+    return findings;
   }
 
-  private static Stream<Finding> findings(List<String> usual, Line line) {
-    if (line instanceof Line.AmountLine amount) {
-      return Stream.of(amount.measure())
-          .filter(MissingUnit::lacksUnit)
-          .map(figure -> finding(figure, misspelt(amount), usual));
+  private static List<Finding> findings(List<String> usual, Line.StatementLine statement) {
+    List<Finding> findings = new ArrayList<>(misspelt(statement));
+    if (findings.isEmpty() && isAmount(statement.head().text())) {
+      List<String> units = FACTS.getOrDefault(statement.head().text(), usual);
+      addBare(statement.objects(), units, findings);
+      for (Clause clause : statement.clauses()) {
+        if (clause.word() == Connective.BY) {
+          addBare(clause.groups(), units, findings);
+        }
+      }
     }
-    if (!(line instanceof Line.StatementLine statement)) {
-      return Stream.empty();
+    return findings;
+  }
+
+  private static boolean isAmount(String head) {
+    return CHANGES.contains(head) || FACTS.containsKey(head);
+  }
+
+  private static void addBare(List<Group> groups, List<String> units, List<Finding> findings) {
+    for (Group group : groups) {
+      if (group.atoms().get(0) instanceof Atom.QuantityAtom figure && lacksUnit(figure)) {
+        findings.add(finding(figure, Optional.empty(), units));
+      }
     }
-    List<Finding> misspelt = misspelt(statement);
-    if (!misspelt.isEmpty()) {
-      return misspelt.stream();
-    }
-    if (!(CHANGES.contains(statement.head().text())
-        || FACTS.containsKey(statement.head().text()))) {
-      return Stream.empty();
-    }
-    List<String> units = FACTS.getOrDefault(statement.head().text(), usual);
-    return Stream.concat(
-            statement.objects().stream(),
-            statement.clauses().stream()
-                .filter(clause -> clause.word() == Connective.BY)
-                .flatMap(clause -> clause.groups().stream()))
-        .map(group -> group.atoms().get(0))
-        .flatMap(
-            atom -> atom instanceof Atom.QuantityAtom figure ? Stream.of(figure) : Stream.empty())
-        .filter(MissingUnit::lacksUnit)
-        .map(figure -> finding(figure, Optional.empty(), units));
   }
 
   /** Figures with a unit in the wrong capitals; those of time and heat are left to rules of their own. */
   private static List<Finding> misspelt(Line.StatementLine statement) {
     List<Finding> findings = new ArrayList<>();
-    Stream.concat(
-            statement.objects().stream(),
-            statement.clauses().stream().flatMap(clause -> clause.groups().stream()))
-        .map(Group::atoms)
-        .forEach(atoms -> {
-          for (int i = 0; i + 1 < atoms.size(); i++) {
-            if (atoms.get(i) instanceof Atom.QuantityAtom figure
-                && lacksUnit(figure)
-                && atoms.get(i + 1) instanceof Atom.NameAtom name
-                && Unit.overlookingCase(name.text()).filter(MissingUnit::isOwn).isPresent()) {
-              findings.add(finding(figure, Optional.of(name), List.of()));
-            }
-          }
-        });
+    statement.objects().forEach(group -> addMisspelt(group, findings));
+    for (Clause clause : statement.clauses()) {
+      clause.groups().forEach(group -> addMisspelt(group, findings));
+    }
     return findings;
+  }
+
+  private static void addMisspelt(Group group, List<Finding> findings) {
+    List<Atom> atoms = group.atoms();
+    for (int i = 0; i + 1 < atoms.size(); i++) {
+      if (atoms.get(i) instanceof Atom.QuantityAtom figure
+          && lacksUnit(figure)
+          && atoms.get(i + 1) instanceof Atom.NameAtom name
+          && Unit.overlookingCase(name.text()).filter(MissingUnit::isOwn).isPresent()) {
+        findings.add(finding(figure, Optional.of(name), List.of()));
+      }
+    }
   }
 
   private static boolean isOwn(Unit unit) {
@@ -146,18 +153,21 @@ public final class MissingUnit implements Rule {
 
   /** The units that an amount may have, likeliest first; that of all other amounts alone, if they agree. */
   private static List<String> units(Section section) {
-    long percent = count(section, Unit.Dimension.SHARE);
-    long weight = count(section, Unit.Dimension.MASS);
+    int percent = count(section, Unit.Dimension.SHARE);
+    int weight = count(section, Unit.Dimension.MASS);
     if (percent == 0 || weight == 0) {
       return percent > weight ? List.of("%") : weight > 0 ? List.of("g") : List.of("%", "g");
     }
     return weight > percent ? List.of("g", "%") : List.of("%", "g");
   }
 
-  private static long count(Section section, Unit.Dimension dimension) {
-    return section.lines().stream()
-        .filter(
-            line -> line instanceof Line.AmountLine amount && amount.measure().measures(dimension))
-        .count();
+  private static int count(Section section, Unit.Dimension dimension) {
+    int count = 0;
+    for (Line line : section.lines()) {
+      if (line instanceof Line.AmountLine amount && amount.measure().measures(dimension)) {
+        count++;
+      }
+    }
+    return count;
   }
 }

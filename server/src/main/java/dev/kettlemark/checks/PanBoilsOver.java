@@ -45,11 +45,14 @@ public final class PanBoilsOver implements Rule {
     Optional<Located<String>> name = stage.stage().vessel();
     Optional<Volume> holds =
         name.flatMap(n -> house.flatMap(h -> h.vessel(n.value()))).flatMap(House.Vessel::holds);
+    if (name.isEmpty() || house.isEmpty() || holds.isEmpty()) {
+      return Optional.empty();
+    }
     Optional<Double> litres = stage.steps().stream()
         .filter(PanBoilsOver::boils)
         .flatMap(step -> litres(computed, step).stream())
         .max(Comparator.naturalOrder());
-    if (name.isEmpty() || house.isEmpty() || holds.isEmpty() || litres.isEmpty()) {
+    if (litres.isEmpty()) {
       return Optional.empty();
     }
     double risen = litres.get() * subject.threshold(Threshold.PAN_RISE).fraction();

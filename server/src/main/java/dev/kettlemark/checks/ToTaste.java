@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import java.util.ArrayList;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.syntax.Atom;
 import dev.kettlemark.syntax.Clause;
@@ -20,16 +21,21 @@ public final class ToTaste implements Rule {
 
   @Override
   public List<Finding> check(Subject subject) {
-    return subject.section().lines().stream()
-        .filter(line -> !(line instanceof Line.SectionLine))
-        .flatMap(line -> line.clauses().stream())
-        .filter(ToTaste::isTaste)
-        .map(clause -> INFO.at(clause.span(), "`to taste` is another figure for every cook")
-            .because(
-                "what was made once cannot be made again; the figure on the line is what counts")
-            .withFix(
-                Fix.replace("Leave `to taste` out", withSpace(subject.text(), clause.span()), "")))
-        .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (Line line : subject.section().lines()) {
+      for (Clause clause : line.clauses()) {
+        if (isTaste(clause) && !(line instanceof Line.SectionLine)) {
+          findings.add(finding(subject, clause));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static Finding finding(Subject subject, Clause clause) {
+    return INFO.at(clause.span(), "`to taste` is another figure for every cook")
+        .because("what was made once cannot be made again; the figure on the line is what counts")
+        .withFix(Fix.replace("Leave `to taste` out", withSpace(subject.text(), clause.span()), ""));
   }
 
   private static boolean isTaste(Clause clause) {

@@ -1,5 +1,7 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.ComputedFormula;
+import java.util.ArrayList;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Quantity;
@@ -36,22 +38,30 @@ public final class ToleranceBelowProbe implements Rule {
   @Override
   public List<Finding> check(Subject subject) {
     double accuracy = subject.threshold(Threshold.PROBE_ACCURACY).celsius();
-    return subject.formula().stream()
-        .flatMap(computed ->
-            computed.formula().steps().filter(step -> !computed.formula().inherits(step.span())))
-        .flatMap(ToleranceBelowProbe::temperatures)
+    List<Located<Quantity>> tolerances = new ArrayList<>();
+    subject
+        .formula()
+        .map(ComputedFormula::formula)
+        .ifPresent(formula -> formula
+            .steps()
+            .filter(step -> !formula.inherits(step.span()))
+            .forEach(step -> {
+              add(step.objects(), tolerances);
+              step.clauses().forEach(clause -> add(clause.operands(), tolerances));
+            }));
+    return tolerances.stream()
         .flatMap(figure -> finding(subject, figure, accuracy).stream())
         .toList();
   }
 
-  private static Stream<Located<Quantity>> temperatures(Statement step) {
-    return Stream.concat(
-            step.objects().stream(),
-            step.clauses().stream().flatMap(clause -> clause.operands().stream()))
-        .flatMap(operand -> operand.value() instanceof Operand.Figure figure
-                && figure.quantity().measures(Unit.Dimension.TEMPERATURE)
-            ? Stream.of(new Located<>(figure.quantity(), operand.span()))
-            : Stream.empty());
+  private static void add(List<Located<Operand>> operands, List<Located<Quantity>> tolerances) {
+    for (Located<Operand> operand : operands) {
+      if (operand.value() instanceof Operand.Figure figure
+          && figure.quantity().tolerance().isPresent()
+          && figure.quantity().measures(Unit.Dimension.TEMPERATURE)) {
+        tolerances.add(new Located<>(figure.quantity(), operand.span()));
+      }
+    }
   }
 
   private static Optional<Finding> finding(

@@ -54,9 +54,12 @@ public final class UnreachableDigits implements Rule {
     Optional<Quantity> figure = line.written()
         .filter(f -> f.unit().filter(Unit.PERCENT::equals).isPresent())
         .filter(f -> f.decimals() > USUAL_DECIMALS);
+    if (figure.isEmpty()) {
+      return Optional.empty();
+    }
     Optional<House.Scale> scale = WeighingList.scaleFor(
         computed.kitchen().house().map(House::scales).orElse(List.of()), charge.multiply(share));
-    if (figure.isEmpty() || scale.isEmpty()) {
+    if (scale.isEmpty()) {
       return Optional.empty();
     }
     int decimals = reached(charge, scale.get().step(), figure.get().decimals());

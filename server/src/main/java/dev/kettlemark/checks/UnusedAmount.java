@@ -67,28 +67,30 @@ public final class UnusedAmount implements Rule {
     if (effect(step) == Verb.Effect.NONE) {
       return Set.of();
     }
-    Set<String> words = Stream.concat(
-            step.objects().stream(),
-            step.clauses().stream().flatMap(clause -> clause.operands().stream()))
-        .flatMap(operand -> operand.value() instanceof Operand.Name name
-            ? Stream.concat(Stream.of(name.word()), members(subject, name.word()))
-            : Stream.empty())
-        .collect(Collectors.toSet());
-    return Stream.of(
-            stage.amounts().stream().map(AmountLine::ingredient),
-            stage.takes().stream().map(take -> take.stage()),
-            Stream.of(stage.name()))
-        .flatMap(names -> names)
-        .map(Located::value)
-        .filter(words::contains)
-        .collect(Collectors.toSet());
+    Set<String> named = new HashSet<>();
+    for (Located<String> name : step.names()) {
+      named.add(name.value());
+      addMembers(subject, name.value(), named);
+    }
+    named.retainAll(own(stage));
+    return named;
+  }
+
+  private static Set<String> own(Stage stage) {
+    Set<String> own = new HashSet<>();
+    stage.amounts().forEach(line -> own.add(line.ingredient().value()));
+    stage.takes().forEach(take -> own.add(take.stage().value()));
+    own.add(stage.name().value());
+    return own;
   }
 
   /** A basis stands for its members, as in {@code warm liquid to 40 °C}. */
-  private static Stream<String> members(Subject subject, String word) {
-    return subject.formula().flatMap(formula -> formula.formula().basis(word)).stream()
-        .flatMap(basis -> basis.members().stream())
-        .map(member -> member.ingredient().value());
+  private static void addMembers(Subject subject, String word, Set<String> named) {
+    subject
+        .formula()
+        .flatMap(formula -> formula.formula().basis(word))
+        .ifPresent(basis ->
+            basis.members().forEach(member -> named.add(member.ingredient().value())));
   }
 
   private static boolean bringsAllIn(StepResult step, boolean isFirst) {

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Material;
@@ -31,11 +32,17 @@ final class WeighedIn {
   /** The number of each stage's first amount line. */
   private final List<Integer> first = new ArrayList<>();
 
+  private static final Derived<WeighedIn> ALL = Derived.by(WeighedIn::all);
+
   private WeighedIn(ComputedFormula formula) {
     this.formula = formula;
   }
 
   static WeighedIn of(ComputedFormula formula) {
+    return ALL.of(formula);
+  }
+
+  private static WeighedIn all(ComputedFormula formula) {
     WeighedIn weighed = new WeighedIn(formula);
     int line = 0;
     List<Stage> stages = formula.formula().stages();

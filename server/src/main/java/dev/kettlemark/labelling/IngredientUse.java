@@ -1,5 +1,7 @@
 package dev.kettlemark.labelling;
 
+import dev.kettlemark.model.Statement;
+import java.util.ArrayList;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Ingredient;
@@ -11,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * An ingredient in what is made, all its lines together.
@@ -54,10 +55,9 @@ public record IngredientUse(
 
   /** The words that the ingredient states in a fact. */
   public List<String> words(String fact) {
-    return ingredient.stream()
-        .flatMap(i -> i.facts().wordsOf(fact).stream())
-        .map(Located::value)
-        .toList();
+    return ingredient
+        .map(i -> i.facts().wordsOf(fact).stream().map(Located::value).toList())
+        .orElse(List.of());
   }
 
   /** Its name in a list of ingredients, or else its display name. */
@@ -78,13 +78,18 @@ public record IngredientUse(
 
   /** Every name by which it may be known, as {@link Phrase#plain} text. */
   public List<String> plainNames() {
-    Stream<String> described = ingredient.stream()
-        .flatMap(i -> Stream.of(
-                i.title().stream(),
-                i.facts().all("names").flatMap(fact -> fact.text().stream()).map(Located::value),
-                Stream.of(label()))
-            .flatMap(names -> names));
-    return Stream.concat(Stream.of(name), described).map(Phrase::plain).toList();
+    List<String> names = new ArrayList<>();
+    names.add(Phrase.plain(name));
+    ingredient.ifPresent(described -> {
+      described.title().ifPresent(title -> names.add(Phrase.plain(title)));
+      for (Statement fact : described.facts().statements()) {
+        if (fact.is("names")) {
+          fact.text().ifPresent(text -> names.add(Phrase.plain(text.value())));
+        }
+      }
+      names.add(Phrase.plain(label()));
+    });
+    return names;
   }
 
   public Outcome<Composition> composition() {

@@ -1,5 +1,7 @@
 package dev.kettlemark.library;
 
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.Map;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Threshold;
@@ -21,6 +23,9 @@ public final class Thresholds {
 
   private static final House USUAL = read();
 
+  /** The usual values, each read from its line once. */
+  private static final Map<Threshold<?>, Object> USUAL_VALUES = new ConcurrentHashMap<>();
+
   private Thresholds() {}
 
   /** The line with the usual value. */
@@ -35,9 +40,17 @@ public final class Thresholds {
   public static <T> T of(Optional<House> house, Threshold<T> threshold) {
     return house
         .flatMap(own -> own.threshold(threshold))
-        .or(() -> USUAL.threshold(threshold))
-        .orElseThrow(
-            () -> new IllegalStateException("the program lacks the threshold " + threshold.word()));
+        .orElseGet(() -> usualValue(threshold));
+  }
+
+  @SuppressWarnings("unchecked") // A threshold's value has its type.
+  private static <T> T usualValue(Threshold<T> threshold) {
+    return (T) USUAL_VALUES.computeIfAbsent(
+        threshold,
+        key -> USUAL
+            .threshold(threshold)
+            .orElseThrow(() ->
+                new IllegalStateException("the program lacks the threshold " + threshold.word())));
   }
 
   /**

@@ -40,7 +40,7 @@ public record Facts(List<Statement> statements) {
 
   /** The first plain word behind the first fact of that name, such as {@code bench} of {@code status bench}. */
   public Optional<Located<String>> wordOf(String word) {
-    return first(word).flatMap(fact -> fact.objectNames().stream().findFirst());
+    return first(word).flatMap(Statement::objectName);
   }
 
   /** Every plain word behind every fact of that name, such as all claims. */
@@ -56,8 +56,8 @@ public record Facts(List<Statement> statements) {
 
   /** Whether some fact of that name has that plain word. */
   public boolean says(String word, String value) {
-    for (Located<String> found : wordsOf(word)) {
-      if (found.value().equals(value)) {
+    for (Statement statement : statements) {
+      if (statement.is(word) && statement.isOf(value)) {
         return true;
       }
     }

@@ -1,5 +1,7 @@
 package dev.kettlemark.model;
 
+import java.util.Collections;
+import java.util.ArrayList;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Optional;
@@ -35,19 +37,29 @@ public record Formula(
 
   /** All amount lines of all stages, in order. */
   public List<AmountLine> amounts() {
-    return stages.stream().flatMap(stage -> stage.amounts().stream()).toList();
+    List<AmountLine> amounts = new ArrayList<>();
+    for (Stage stage : stages) {
+      amounts.addAll(stage.amounts());
+    }
+    return Collections.unmodifiableList(amounts);
   }
 
   public Optional<Stage> stage(String stageName) {
-    return stages.stream()
-        .filter(stage -> stage.name().value().equals(stageName))
-        .findFirst();
+    for (Stage stage : stages) {
+      if (stage.name().value().equals(stageName)) {
+        return Optional.of(stage);
+      }
+    }
+    return Optional.empty();
   }
 
   public Optional<BasisDefinition> basis(String basisName) {
-    return bases.stream()
-        .filter(basis -> basis.name().value().equals(basisName))
-        .findFirst();
+    for (BasisDefinition basis : bases) {
+      if (basis.name().value().equals(basisName)) {
+        return Optional.of(basis);
+      }
+    }
+    return Optional.empty();
   }
 
   /** What a share is of: its own basis, else the formula's, else the charge. */
@@ -67,8 +79,9 @@ public record Formula(
 
   /** Whether every amount is a weight or a count, so that percentages follow from the amounts. */
   public boolean isByWeight() {
-    return !amounts().isEmpty()
-        && amounts().stream()
+    List<AmountLine> amounts = amounts();
+    return !amounts.isEmpty()
+        && amounts.stream()
             .noneMatch(line -> line.measure().value() instanceof Measure.Share
                 || line.measure().value() instanceof Measure.Sufficient);
   }

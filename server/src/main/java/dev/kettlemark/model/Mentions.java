@@ -1,8 +1,9 @@
 package dev.kettlemark.model;
 
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Which names of materials a declaration speaks of. */
@@ -36,9 +37,11 @@ public final class Mentions {
 
   /** Every word by which a declaration speaks of a material, in whatever line. */
   public static Set<String> of(Declaration declaration) {
-    Stream<String> used = used(declaration).stream().map(Located::value);
-    return Stream.concat(used, statements(declaration).flatMap(Mentions::names))
-        .collect(Collectors.toUnmodifiableSet());
+    Set<String> words = new HashSet<>();
+    used(declaration).forEach(name -> words.add(name.value()));
+    statements(declaration)
+        .forEach(statement -> statement.names().forEach(name -> words.add(name.value())));
+    return Collections.unmodifiableSet(words);
   }
 
   private static Stream<Statement> statements(Declaration declaration) {
@@ -60,13 +63,5 @@ public final class Mentions {
       return sheet.facts().statements().stream();
     }
     return Facts.of(declaration).stream().flatMap(facts -> facts.statements().stream());
-  }
-
-  private static Stream<String> names(Statement statement) {
-    return Stream.concat(
-            statement.objects().stream(),
-            statement.clauses().stream().flatMap(clause -> clause.operands().stream()))
-        .flatMap(operand ->
-            operand.value() instanceof Operand.Name name ? Stream.of(name.word()) : Stream.empty());
   }
 }

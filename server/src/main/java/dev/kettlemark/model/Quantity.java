@@ -33,7 +33,7 @@ public record Quantity(
 
   /** The middle of the range, or the figure itself, in the unit as written. */
   public BigFraction middle() {
-    return low.add(high).divide(2);
+    return isRange() ? low.add(high).divide(2) : low;
   }
 
   /** The middle in base units; for temperatures in °C. */
@@ -59,6 +59,7 @@ public record Quantity(
       return value;
     }
     BigFraction shifted = unit.get() == Unit.FAHRENHEIT ? value.subtract(32) : value;
-    return shifted.multiply(unit.get().factor());
+    BigFraction factor = unit.get().factor();
+    return factor.equals(BigFraction.ONE) ? shifted : shifted.multiply(factor);
   }
 }

@@ -40,6 +40,21 @@ public record Statement(
     return Collections.unmodifiableList(names);
   }
 
+  /** The first of them. */
+  public Optional<Located<String>> objectName() {
+    for (Located<Operand> operand : objects) {
+      if (operand.value() instanceof Operand.Name name) {
+        return Optional.of(new Located<>(name.word(), operand.span()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a name is among the objects. */
+  boolean isOf(String name) {
+    return isAmong(objects, name);
+  }
+
   /** Every name behind one connective. */
   public List<Located<String>> names(Connective connective) {
     List<Located<String>> names = new ArrayList<>();
@@ -58,12 +73,30 @@ public record Statement(
 
   /** The first quoted text on the line. */
   public Optional<Located<String>> text() {
-    return Stream.concat(
-            objects.stream(), clauses.stream().flatMap(clause -> clause.operands().stream()))
-        .flatMap(operand -> operand.value() instanceof Operand.Text text
-            ? Stream.of(new Located<>(text.text(), operand.span()))
-            : Stream.empty())
-        .findFirst();
+    Optional<Located<String>> text = text(objects);
+    for (int i = 0; text.isEmpty() && i < clauses.size(); i++) {
+      text = text(clauses.get(i).operands());
+    }
+    return text;
+  }
+
+  private static Optional<Located<String>> text(List<Located<Operand>> operands) {
+    for (Located<Operand> operand : operands) {
+      if (operand.value() instanceof Operand.Text text) {
+        return Optional.of(new Located<>(text.text(), operand.span()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Every name on the line, in order. */
+  public List<Located<String>> names() {
+    List<Located<String>> names = new ArrayList<>(objects.size());
+    addNames(objects, names);
+    for (StatementClause clause : clauses) {
+      addNames(clause.operands(), names);
+    }
+    return Collections.unmodifiableList(names);
   }
 
   /** The first figure of a dimension behind one connective. */
@@ -81,10 +114,11 @@ public record Statement(
 
   /** The first figure of a dimension on the whole line. */
   public Optional<Located<Quantity>> figure(Unit.Dimension dimension) {
-    return objectFigure(dimension)
-        .or(() -> clauses.stream()
-            .flatMap(clause -> figure(clause.operands(), dimension).stream())
-            .findFirst());
+    Optional<Located<Quantity>> figure = objectFigure(dimension);
+    for (int i = 0; figure.isEmpty() && i < clauses.size(); i++) {
+      figure = figure(clauses.get(i).operands(), dimension);
+    }
+    return figure;
   }
 
   /** Rules ask this of every step time and again; a loop is several times as fast as a stream. */
@@ -119,7 +153,21 @@ public record Statement(
 
   /** Whether a word stands behind a connective, as in {@code under lid}. */
   public boolean has(Connective connective, String name) {
-    return names(connective).stream().anyMatch(found -> found.value().equals(name));
+    for (StatementClause clause : clauses) {
+      if (clause.word() == connective && isAmong(clause.operands(), name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isAmong(List<Located<Operand>> operands, String name) {
+    for (Located<Operand> operand : operands) {
+      if (operand.value() instanceof Operand.Name found && found.word().equals(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Statement relocated(Span place) {

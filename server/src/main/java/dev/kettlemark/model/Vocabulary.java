@@ -212,6 +212,13 @@ public final class Vocabulary {
       Map.entry("currency", CURRENCY),
       Map.entry("language", LANGUAGE));
 
+  private static final Map<String, Set<String>> WORDS = BY_FACT.entrySet().stream()
+      .collect(Collectors.toUnmodifiableMap(
+          Map.Entry::getKey,
+          fact -> fact.getValue().stream()
+              .map(Term::word)
+              .collect(Collectors.toUnmodifiableSet())));
+
   private Vocabulary() {}
 
   /** The facts that take words of a list, in order of name. */
@@ -226,7 +233,7 @@ public final class Vocabulary {
 
   /** The words of a fact without their meanings. */
   public static Set<String> words(String fact) {
-    return of(fact).stream().map(Term::word).collect(Collectors.toUnmodifiableSet());
+    return WORDS.getOrDefault(fact, Set.of());
   }
 
   /** Whether a fact knows a word; a fact without a list knows every word. */

@@ -42,11 +42,13 @@ final class Body {
           section.lines().get(MOST_LINES).span(),
           "a section has at most " + MOST_LINES + " lines; from here on nothing is read");
     }
-    lines().stream()
-        .filter(line -> things(line) > MOST_THINGS)
-        .forEach(line -> report(
+    for (Line line : lines()) {
+      if (things(line) > MOST_THINGS) {
+        report(
             line.span(),
-            "a line holds at most " + MOST_THINGS + " things; what stands behind is not read"));
+            "a line holds at most " + MOST_THINGS + " things; what stands behind is not read");
+      }
+    }
   }
 
   List<Line> lines() {
@@ -54,11 +56,19 @@ final class Body {
   }
 
   private static int things(Line line) {
-    Stream<Group> behind = line.clauses().stream().flatMap(clause -> clause.groups().stream());
-    return Stream.concat(line.objects().stream(), behind)
-            .mapToInt(group -> group.atoms().size())
-            .sum()
-        + line.clauses().size();
+    int things = line.clauses().size() + atoms(line.objects());
+    for (Clause clause : line.clauses()) {
+      things += atoms(clause.groups());
+    }
+    return things;
+  }
+
+  private static int atoms(List<Group> groups) {
+    int atoms = 0;
+    for (Group group : groups) {
+      atoms += group.atoms().size();
+    }
+    return atoms;
   }
 
   List<ReadingProblem> problems() {
@@ -127,18 +137,24 @@ final class Body {
   }
 
   static List<StatementClause> clauses(List<Clause> clauses) {
-    return clauses.stream()
-        .limit(MOST_THINGS)
-        .map(c -> new StatementClause(c.word(), operands(c.groups()), c.span()))
-        .toList();
+    List<StatementClause> read = new ArrayList<>(clauses.size());
+    for (Clause clause : clauses.subList(0, Math.min(clauses.size(), MOST_THINGS))) {
+      read.add(new StatementClause(clause.word(), operands(clause.groups()), clause.span()));
+    }
+    return read;
   }
 
   static List<Located<Operand>> operands(List<Group> groups) {
-    return groups.stream()
-        .flatMap(group -> group.atoms().stream())
-        .limit(MOST_THINGS)
-        .flatMap(atom -> operand(atom).map(o -> new Located<>(o, atom.span())).stream())
-        .toList();
+    List<Located<Operand>> operands = new ArrayList<>();
+    int count = 0;
+    for (Group group : groups) {
+      for (Atom atom : group.atoms()) {
+        if (count++ < MOST_THINGS) {
+          operand(atom).ifPresent(operand -> operands.add(new Located<>(operand, atom.span())));
+        }
+      }
+    }
+    return operands;
   }
 
   private static Optional<Operand> operand(Atom atom) {

@@ -1,5 +1,6 @@
 package dev.kettlemark.scaling;
 
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Kitchen;
@@ -46,8 +47,16 @@ public record WeighingList(List<WeighingLine> lines) {
   /** Without a scale amounts are shown to a hundredth of a gram. */
   private static final BigFraction USUAL_STEP = new BigFraction(1, 100);
 
+  private static final Derived<Optional<WeighingList>> OWN =
+      Derived.by(formula -> formula.amounts().charge().map(charge -> of(formula, charge)));
+
   public WeighingList {
     lines = List.copyOf(lines);
+  }
+
+  /** The list for a formula and its own charge; empty where that is not known. */
+  public static Optional<WeighingList> of(ComputedFormula formula) {
+    return OWN.of(formula);
   }
 
   /** The list for a formula and a batch in grams. */
