@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import dev.kettlemark.text.Lazy;
 import dev.kettlemark.analysis.Boiling;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Derived;
@@ -24,16 +25,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * A step that boils water off up to a temperature.
- *
- * @param stage where it stands
- * @param result what it did
- * @param target the temperature as written
- */
-record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
+/** A step that boils water off up to a temperature; each stands for itself. */
+final class CookStep {
 
   private static final Derived<List<CookStep>> ALL = Derived.by(CookStep::each);
+
+  private final Stage stage;
+  private final StepResult result;
+  private final Located<Quantity> target;
+  private final Band<Temperature> band;
+  private final Lazy<Optional<Portion>> charge = Lazy.of(this::inThePan);
+
+  private CookStep(Stage stage, StepResult result, Located<Quantity> target) {
+    this.stage = stage;
+    this.result = result;
+    this.target = target;
+    this.band = Boiling.band(target.value());
+  }
 
   /** Every step of a formula that cooks or boils to a written temperature. */
   static Stream<CookStep> of(ComputedFormula formula) {
@@ -51,9 +59,24 @@ record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
     return List.copyOf(cooks);
   }
 
+  /** Where it stands. */
+  Stage stage() {
+    return stage;
+  }
+
+  /** What it did. */
+  StepResult result() {
+    return result;
+  }
+
+  /** The temperature as written. */
+  Located<Quantity> target() {
+    return target;
+  }
+
   /** The temperature with its range or tolerance. */
   Band<Temperature> band() {
-    return Boiling.band(target.value());
+    return band;
   }
 
   Statement step() {
@@ -81,6 +104,10 @@ record CookStep(Stage stage, StepResult result, Located<Quantity> target) {
 
   /** What lay in the pan before; empty where some of it is unknown or there is nothing. */
   Optional<Portion> charge() {
+    return charge.get();
+  }
+
+  private Optional<Portion> inThePan() {
     List<Portion> portions = new ArrayList<>();
     for (var parcel : result.before()) {
       Outcome<Portion> portion = parcel.portion();

@@ -52,11 +52,8 @@ public final class FatInFoam implements Rule {
         .toList();
     List<Finding> findings = new ArrayList<>();
     Set<Object> told = new HashSet<>();
-    Optional<WeighedIn> weighed =
-        whips.isEmpty() ? Optional.empty() : subject.formula().map(WeighedIn::of);
     for (DoneStep whip : whips) {
-      weighed
-          .flatMap(in -> whipped(subject, whip, in))
+      whipped(subject, whip, WeighedIn.of(whip.formula()))
           .filter(fatty -> told.add(fatty.culprit().line()))
           .ifPresent(fatty -> findings.add(finding(subject, whip.formula(), fatty)));
     }

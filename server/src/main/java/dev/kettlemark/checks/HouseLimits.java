@@ -12,12 +12,19 @@ import java.util.Set;
 /** Shows beside what a rule finds where the house has set a limit that the rule went by. */
 final class HouseLimits {
 
-  private HouseLimits() {}
+  private final Subject subject;
+
+  /** By which the rule went that looks at the moment. */
+  private final Set<Threshold<?>> asked = new LinkedHashSet<>();
+
+  HouseLimits(Subject subject) {
+    this.subject = subject.telling(asked::add);
+  }
 
   /** What a rule finds, with the lines of the house by which it judged. */
-  static List<Finding> check(Rule rule, Subject subject) {
-    Set<Threshold<?>> asked = new LinkedHashSet<>();
-    List<Finding> found = rule.check(subject.telling(asked::add));
+  List<Finding> check(Rule rule) {
+    asked.clear();
+    List<Finding> found = rule.check(subject);
     if (found.isEmpty() || asked.isEmpty()) {
       return found;
     }
@@ -26,12 +33,12 @@ final class HouseLimits {
         .flatMap(Entry::declaration)
         .flatMap(d -> d instanceof House h ? Optional.of(h) : Optional.empty())
         .map(limits -> found.stream()
-            .map(finding -> with(finding, house.get(), limits, asked))
+            .map(finding -> with(finding, house.get(), limits))
             .toList())
         .orElse(found);
   }
 
-  private static Finding with(Finding finding, Entry house, House limits, Set<Threshold<?>> asked) {
+  private Finding with(Finding finding, Entry house, House limits) {
     Finding result = finding;
     for (Threshold<?> threshold : asked) {
       Optional<House.Setting> setting = limits.setting(threshold);

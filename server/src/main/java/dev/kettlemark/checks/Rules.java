@@ -252,9 +252,10 @@ public final class Rules {
   private static List<Finding> found(Subject subject) {
     List<Finding> findings = new ArrayList<>();
     boolean isReadOnly = subject.excess().isPresent();
+    HouseLimits limits = new HouseLimits(subject);
     for (Rule rule : ALL) {
       if (isReadOnly ? rule.isAboutReading() : !rule.isAboutAcceptances()) {
-        findings.addAll(HouseLimits.check(rule, subject));
+        findings.addAll(limits.check(rule));
       }
     }
     findings.sort(BY_PLACE);

@@ -29,6 +29,7 @@ public final class UnboiledAgent implements Rule {
   public List<Finding> check(Subject subject) {
     return subject.formula().stream()
         .flatMap(formula -> Finish.agents(formula).stream())
+        .filter(agent -> agent.traits().needs().contains("boil"))
         .filter(agent -> !AgentHeat.isSaid(agent, AS_GOOD_AS_BOILED))
         .flatMap(agent -> AgentReport.of(agent).stream())
         .filter(report -> report.need() == Need.BOIL && report.verdict() == Verdict.NOT_REACHED)

@@ -38,24 +38,27 @@ public final class UntakenStage implements Rule {
   private static List<Finding> check(Subject subject, ComputedFormula formula) {
     List<Finding> findings = new ArrayList<>();
     Set<String> told = new HashSet<>();
-    for (DoneStep step : DoneStep.of(formula).toList()) {
+    for (DoneStep step : DoneStep.all(formula)) {
       List<Stage> earlier = formula.formula().stages().subList(0, step.stageIndex());
-      Set<String> there = there(earlier, step.stage().stage());
-      spokenOf(step.step())
-          .filter(name -> earlier.stream().anyMatch(s -> s.name().value().equals(name.value())))
-          .filter(name -> !there.contains(name.value()))
-          .filter(name -> told.add(step.stageIndex() + " " + name.value()))
-          .map(name -> finding(subject, formula, step.stage().stage(), name))
-          .forEach(findings::add);
+      for (Located<String> name : spokenOf(step.step())) {
+        if (earlier.stream().anyMatch(s -> s.name().value().equals(name.value()))
+            && !there(earlier, step.stage().stage()).contains(name.value())
+            && told.add(step.stageIndex() + " " + name.value())) {
+          findings.add(finding(subject, formula, step.stage().stage(), name));
+        }
+      }
     }
     return findings;
   }
 
-  private static Stream<Located<String>> spokenOf(Statement step) {
-    return step.is("check") || step.is("never") || step.is("keep")
-        ? Stream.empty()
-        : Stream.of(step.objectNames(), step.names(Connective.INTO), step.names(Connective.WITH))
-            .flatMap(List::stream);
+  private static List<Located<String>> spokenOf(Statement step) {
+    if (step.is("check") || step.is("never") || step.is("keep")) {
+      return List.of();
+    }
+    List<Located<String>> names = new ArrayList<>(step.objectNames());
+    names.addAll(step.names(Connective.INTO));
+    names.addAll(step.names(Connective.WITH));
+    return names;
   }
 
   /** Everything that a stage holds by name: amounts, itself, its tool, and stages however far back. */

@@ -51,10 +51,22 @@ public final class UnweighedObject implements Rule {
   }
 
   private static Stream<Finding> check(Subject subject, ComputedFormula formula, Stage stage) {
+    List<String> weighed = weighed(stage);
+    List<Located<String>> others = new ArrayList<>();
+    for (Statement step : stage.steps()) {
+      if (works(step)) {
+        for (Located<String> object : step.objectNames()) {
+          if (!weighed.contains(object.value())) {
+            others.add(object);
+          }
+        }
+      }
+    }
+    if (others.isEmpty()) {
+      return Stream.empty();
+    }
     Set<String> known = known(formula, stage);
-    return stage.steps().stream()
-        .filter(UnweighedObject::works)
-        .flatMap(step -> step.objectNames().stream())
+    return others.stream()
         .filter(object -> !known.contains(object.value()))
         .map(object -> finding(subject, formula, stage, object));
   }
@@ -88,11 +100,10 @@ public final class UnweighedObject implements Rule {
   }
 
   private static List<String> weighed(Stage stage) {
-    return Stream.concat(
-            stage.amounts().stream().map(AmountLine::ingredient),
-            stage.takes().stream().map(TakeLine::stage))
-        .map(Located::value)
-        .collect(Collectors.toCollection(ArrayList::new));
+    List<String> weighed = new ArrayList<>();
+    stage.amounts().forEach(line -> weighed.add(line.ingredient().value()));
+    stage.takes().forEach(take -> weighed.add(take.stage().value()));
+    return weighed;
   }
 
   /** What is called much alike, or else the only amount that no step speaks of. */

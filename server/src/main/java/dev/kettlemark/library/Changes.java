@@ -132,31 +132,31 @@ record Changes(Set<Part> parts, boolean isWhole, Set<Section> gone) {
     }
 
     private void count(Entry entry, int by) {
-      if (entry.declaration().isEmpty()) {
-        return;
-      }
-      Declaration declaration = entry.declaration().get();
-      String name = declaration.name().value();
-      entry.section().keyword().map(Kind::of).ifPresent(kind -> {
-        parts.add(Part.named(kind, name));
-        names.computeIfAbsent(kind, key -> new HashMap<>()).merge(name, by, Integer::sum);
-      });
-      Facts.of(declaration)
-          .flatMap(facts -> facts.wordOf("code"))
-          .ifPresent(code -> parts.add(Part.code(code.value())));
-      if (declaration instanceof Trial trial) {
-        trial.formula().ifPresent(formula -> parts.add(Part.trials(formula.value())));
-      }
-      if (declaration instanceof Sheet sheet) {
-        sheet.subject().ifPresent(subject -> parts.add(Part.sheets(subject.value())));
-      }
-      if (declaration instanceof House) {
-        parts.add(Part.houses());
-      }
+      entry.sign().ifPresent(sign -> count(sign, by));
       if (entry.isFormula()) {
         count(Part.formulas(), by);
       }
-      Mentions.of(declaration).forEach(word -> count(Part.mention(word), by));
+    }
+
+    private void count(Sign sign, int by) {
+      parts.add(Part.named(sign.kind(), sign.name()));
+      names
+          .computeIfAbsent(sign.kind(), key -> new HashMap<>())
+          .merge(sign.name(), by, Integer::sum);
+      sign.code().ifPresent(code -> parts.add(Part.code(code)));
+      sign.reference().ifPresent(to -> {
+        switch (to.way()) {
+          case TRIES -> parts.add(Part.trials(to.name()));
+          case SHOWS -> parts.add(Part.sheets(to.name()));
+          case VARIES -> {
+            // Who asks for the variants of a formula asks for their names.
+          }
+        }
+      });
+      if (sign.kind() == Kind.HOUSE) {
+        parts.add(Part.houses());
+      }
+      sign.mentioned().forEach(word -> count(Part.mention(word), by));
     }
 
     private void count(Part part, int by) {

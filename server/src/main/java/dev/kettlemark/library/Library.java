@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -12,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * An immutable set of documents whose names are global.
@@ -22,67 +24,106 @@ import java.util.TreeMap;
 public final class Library {
 
   private final NavigableMap<String, Document> documents;
-  private final Map<Kind, Map<String, List<Entry>>> names;
-  private final Map<String, List<Entry>> codes;
-  private final Map<Sign.Way, Map<String, List<Entry>>> references;
-  private final NavigableMap<String, Entry> houses;
+  private final Index own;
+
+  /** That of the pantry stays from key to key. */
+  private final Index builtIn;
 
   /** Found when they are first asked for, and once: a page of each formula asks for them. */
   private final Map<Kind, Lazy<List<Entry>>> entries = new EnumMap<>(Kind.class);
 
-  private Library(NavigableMap<String, Document> documents) {
+  /** The sections of some documents, by what they are found by. */
+  private static final class Index {
+
+    private final Map<Kind, Map<String, List<Entry>>> names = new EnumMap<>(Kind.class);
+    private final Map<String, List<Entry>> codes = new HashMap<>();
+    private final Map<Sign.Way, Map<String, List<Entry>>> references =
+        new EnumMap<>(Sign.Way.class);
+    private final NavigableMap<String, Entry> houses = new TreeMap<>();
+
+    static Index of(Collection<Document> documents, boolean builtIn) {
+      Index index = new Index();
+      for (Document document : documents) {
+        if (document.builtIn() == builtIn) {
+          for (Entry entry : document.entries()) {
+            entry.sign().ifPresent(sign -> index.add(entry, sign));
+          }
+        }
+      }
+      return index;
+    }
+
+    private void add(Entry entry, Sign sign) {
+      add(names.computeIfAbsent(sign.kind(), key -> new HashMap<>()), sign.name(), entry);
+      sign.code().ifPresent(code -> add(codes, code, entry));
+      sign.reference()
+          .ifPresent(to ->
+              add(references.computeIfAbsent(to.way(), key -> new HashMap<>()), to.name(), entry));
+      if (sign.kind() == Kind.HOUSE) {
+        houses.putIfAbsent(entry.uri(), entry);
+      }
+    }
+
+    private static void add(Map<String, List<Entry>> index, String name, Entry entry) {
+      index.computeIfAbsent(name, key -> new ArrayList<>(1)).add(entry);
+    }
+
+    List<Entry> named(Kind kind, String name) {
+      return names(kind).getOrDefault(name, List.of());
+    }
+
+    Map<String, List<Entry>> names(Kind kind) {
+      return names.getOrDefault(kind, Map.of());
+    }
+
+    List<Entry> withCode(String code) {
+      return codes.getOrDefault(code, List.of());
+    }
+
+    List<Entry> referring(Sign.Way way, String name) {
+      return references.getOrDefault(way, Map.of()).getOrDefault(name, List.of());
+    }
+
+    Optional<Entry> house(String uri) {
+      return Optional.ofNullable(houses.get(uri));
+    }
+
+    Optional<Entry> firstHouse() {
+      return Optional.ofNullable(houses.firstEntry()).map(Map.Entry::getValue);
+    }
+  }
+
+  private Library(NavigableMap<String, Document> documents, Index builtIn) {
     this.documents = documents;
-    this.names = new EnumMap<>(Kind.class);
-    this.codes = new HashMap<>();
-    this.references = new EnumMap<>(Sign.Way.class);
-    this.houses = new TreeMap<>();
-    List<Document> own = ownDocuments();
-    own.forEach(this::index);
-    documents.values().stream().filter(Document::builtIn).forEach(this::index);
+    this.own = Index.of(documents.values(), false);
+    this.builtIn = builtIn;
     for (Kind kind : Kind.values()) {
       entries.put(kind, Lazy.of(() -> winning(kind)));
     }
   }
 
-  private void index(Document document) {
-    for (Entry entry : document.entries()) {
-      entry.sign().ifPresent(sign -> index(entry, sign));
-    }
-  }
-
-  private void index(Entry entry, Sign sign) {
-    add(names.computeIfAbsent(sign.kind(), key -> new HashMap<>()), sign.name(), entry);
-    sign.code().ifPresent(code -> add(codes, code, entry));
-    sign.reference()
-        .ifPresent(to ->
-            add(references.computeIfAbsent(to.way(), key -> new HashMap<>()), to.name(), entry));
-    if (sign.kind() == Kind.HOUSE) {
-      houses.putIfAbsent(entry.uri(), entry);
-    }
-  }
-
-  private static void add(Map<String, List<Entry>> index, String name, Entry entry) {
-    index.computeIfAbsent(name, key -> new ArrayList<>(1)).add(entry);
-  }
-
   public static Library of(Collection<Document> documents) {
     NavigableMap<String, Document> byUri = new TreeMap<>();
     documents.forEach(document -> byUri.put(document.uri(), document));
-    return new Library(byUri);
+    return new Library(byUri, Index.of(byUri.values(), true));
   }
 
   /** The library with a document added or replaced. */
   public Library with(Document document) {
     NavigableMap<String, Document> changed = new TreeMap<>(documents);
-    changed.put(document.uri(), document);
-    return new Library(changed);
+    Document replaced = changed.put(document.uri(), document);
+    return changed(changed, document.builtIn() || (replaced != null && replaced.builtIn()));
   }
 
   /** The library without a document. */
   public Library without(String uri) {
     NavigableMap<String, Document> changed = new TreeMap<>(documents);
-    changed.remove(uri);
-    return new Library(changed);
+    Document gone = changed.remove(uri);
+    return changed(changed, gone != null && gone.builtIn());
+  }
+
+  private Library changed(NavigableMap<String, Document> changed, boolean isPantryChanged) {
+    return new Library(changed, isPantryChanged ? Index.of(changed.values(), true) : builtIn);
   }
 
   public Optional<Document> document(String uri) {
@@ -101,17 +142,18 @@ public final class Library {
 
   /** Every entry of a name, the winning one first. */
   public List<Entry> all(Kind kind, String name) {
-    return names.getOrDefault(kind, Map.of()).getOrDefault(name, List.of());
+    return both(own.named(kind, name), builtIn.named(kind, name));
   }
 
   /** The entry that a name means. */
   public Optional<Entry> find(Kind kind, String name) {
-    return all(kind, name).stream().findFirst();
+    List<Entry> found = all(kind, name);
+    return found.isEmpty() ? Optional.empty() : Optional.of(found.get(0));
   }
 
   /** Every formula, variant and product with that code, in order of URI and offset. */
   public List<Entry> withCode(String code) {
-    return codes.getOrDefault(code, List.of());
+    return both(own.withCode(code), builtIn.withCode(code));
   }
 
   /** Every trial of a formula or variant, in order of URI and offset. */
@@ -126,7 +168,9 @@ public final class Library {
 
   /** Every name of a kind. */
   public Set<String> names(Kind kind) {
-    return names.getOrDefault(kind, Map.of()).keySet();
+    Set<String> all = new HashSet<>(own.names(kind).keySet());
+    all.addAll(builtIn.names(kind).keySet());
+    return all;
   }
 
   /** The winning entries of a kind, in order of URI and offset. */
@@ -146,7 +190,16 @@ public final class Library {
   }
 
   private List<Entry> referring(Sign.Way way, String name) {
-    return references.getOrDefault(way, Map.of()).getOrDefault(name, List.of());
+    return both(own.referring(way, name), builtIn.referring(way, name));
+  }
+
+  private static List<Entry> both(List<Entry> own, List<Entry> builtIn) {
+    if (builtIn.isEmpty()) {
+      return own;
+    }
+    return own.isEmpty()
+        ? builtIn
+        : Stream.of(own, builtIn).flatMap(List::stream).toList();
   }
 
   private List<Entry> winning(Kind kind) {
@@ -163,8 +216,7 @@ public final class Library {
 
   /** The house that holds for a document: its own, or the library's first. */
   public Optional<Entry> houseFor(String uri) {
-    return Optional.ofNullable(houses.get(uri))
-        .or(() -> houses.values().stream().findFirst());
+    return own.house(uri).or(own::firstHouse).or(builtIn::firstHouse);
   }
 
   /** Where a stretch of a section stands now; empty where the section is gone. */

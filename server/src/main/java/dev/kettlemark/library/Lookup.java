@@ -1,5 +1,6 @@
 package dev.kettlemark.library;
 
+import org.jspecify.annotations.Nullable;
 import dev.kettlemark.syntax.Section;
 import java.time.LocalDate;
 import java.util.List;
@@ -119,7 +120,19 @@ public final class Lookup {
     }
   }
 
+  /** Asked many times at each key; a record's own comparison takes as long as the answer. */
   private record Named(Kind kind, String name) implements Question<Optional<Entry>> {
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Named that && kind == that.kind && name.equals(that.name);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * kind.hashCode() + name.hashCode();
+    }
+
     @Override
     public Optional<Entry> ask(Snapshot snapshot) {
       return snapshot.find(kind, name);

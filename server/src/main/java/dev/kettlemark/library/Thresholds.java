@@ -1,5 +1,6 @@
 package dev.kettlemark.library;
 
+import org.jspecify.annotations.Nullable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.Map;
 import dev.kettlemark.model.Declaration;
@@ -63,7 +64,21 @@ public final class Thresholds {
     return new Holding<>(uri, threshold);
   }
 
+  /** Asked many times at each key; a record's own comparison takes as long as the answer. */
   private record Holding<T>(String uri, Threshold<T> threshold) implements Question<T> {
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Holding<?> that
+          && threshold == that.threshold
+          && uri.equals(that.uri);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * threshold.hashCode() + uri.hashCode();
+    }
+
     @Override
     public T ask(Snapshot snapshot) {
       Optional<House> house =

@@ -28,9 +28,21 @@ public final class Composition {
   /** Indexed by the ordinal of the component; never handed out. */
   private final double[] fractions;
 
+  /** The ordinals of the components that are present; a sugar has one or two of all. */
+  private final int[] present;
+
   private Composition(double[] amounts) {
     double total = Arrays.stream(amounts).sum();
-    this.fractions = Arrays.stream(amounts).map(amount -> amount / total).toArray();
+    this.fractions = new double[amounts.length];
+    int[] found = new int[amounts.length];
+    int count = 0;
+    for (int i = 0; i < amounts.length; i++) {
+      fractions[i] = amounts[i] / total;
+      if (fractions[i] > 0) {
+        found[count++] = i;
+      }
+    }
+    this.present = Arrays.copyOf(found, count);
   }
 
   /** Returns the composition of a pure component. */
@@ -70,8 +82,10 @@ public final class Composition {
   public static Composition mix(List<Portion> portions) {
     double[] amounts = new double[COMPONENTS.size()];
     for (Portion portion : portions) {
-      for (int i = 0; i < amounts.length; i++) {
-        amounts[i] += portion.mass().kilograms() * portion.composition().fractions[i];
+      double mass = portion.mass().kilograms();
+      Composition composition = portion.composition();
+      for (int i : composition.present) {
+        amounts[i] += mass * composition.fractions[i];
       }
     }
     return checked(amounts);
@@ -84,16 +98,20 @@ public final class Composition {
 
   /** Returns the share of all components of one family. */
   public Ratio share(Component.Family family) {
-    return Ratio.ofFraction(weighted(component -> component.family() == family ? 1 : 0));
+    double sum = 0;
+    for (int i : present) {
+      if (COMPONENTS.get(i).family() == family) {
+        sum += fractions[i];
+      }
+    }
+    return Ratio.ofFraction(sum);
   }
 
   /** Returns the sum of all fractions, each times the weight of its component. */
   public double weighted(ToDoubleFunction<Component> weight) {
     double sum = 0;
-    for (int i = 0; i < fractions.length; i++) {
-      if (fractions[i] > 0) {
-        sum += fractions[i] * weight.applyAsDouble(COMPONENTS.get(i));
-      }
+    for (int i : present) {
+      sum += fractions[i] * weight.applyAsDouble(COMPONENTS.get(i));
     }
     return sum;
   }
@@ -173,7 +191,7 @@ public final class Composition {
 
   /** Returns the components that are present, in the order of {@link Component}. */
   public List<Component> present() {
-    return COMPONENTS.stream().filter(component -> fraction(component) > 0).toList();
+    return Arrays.stream(present).mapToObj(COMPONENTS::get).toList();
   }
 
   // An array by ordinal is what keeps a composition small and a mixture fast; it is never stored
@@ -187,7 +205,7 @@ public final class Composition {
     // The sum of the solids, unlike one minus the water, is exactly zero for pure water and exactly
     // one when dry.
     double sum = 0;
-    for (int i = 0; i < fractions.length; i++) {
+    for (int i : present) {
       sum += i == WATER ? 0 : fractions[i];
     }
     return sum;

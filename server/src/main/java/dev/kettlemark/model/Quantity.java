@@ -51,7 +51,7 @@ public record Quantity(
 
   /** The tolerance in base units; a temperature difference for temperatures. */
   public Optional<BigFraction> toleranceInBase() {
-    return tolerance.map(value -> unit.map(u -> value.multiply(u.factor())).orElse(value));
+    return tolerance.map(value -> unit.map(u -> scaled(value, u)).orElse(value));
   }
 
   private BigFraction inBase(BigFraction value) {
@@ -59,7 +59,10 @@ public record Quantity(
       return value;
     }
     BigFraction shifted = unit.get() == Unit.FAHRENHEIT ? value.subtract(32) : value;
-    BigFraction factor = unit.get().factor();
-    return factor.equals(BigFraction.ONE) ? shifted : shifted.multiply(factor);
+    return scaled(shifted, unit.get());
+  }
+
+  private static BigFraction scaled(BigFraction value, Unit unit) {
+    return unit.factor().equals(BigFraction.ONE) ? value : value.multiply(unit.factor());
   }
 }

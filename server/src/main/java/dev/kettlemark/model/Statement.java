@@ -57,6 +57,9 @@ public record Statement(
 
   /** Every name behind one connective. */
   public List<Located<String>> names(Connective connective) {
+    if (!has(connective)) {
+      return List.of();
+    }
     List<Located<String>> names = new ArrayList<>();
     for (StatementClause clause : clauses) {
       if (clause.word() == connective) {

@@ -18,6 +18,8 @@ final class PantryPages {
   /** The scheme of a page, without its colon. */
   static final String SCHEME = Pantry.SCHEME.substring(0, Pantry.SCHEME.length() - 1);
 
+  private static final String FOLDER = "pantry";
+
   private PantryPages() {}
 
   /**
@@ -37,13 +39,15 @@ final class PantryPages {
 
   /** The page that a file in the cache folder holds. */
   static Optional<String> key(Path file) {
-    return folder().equals(file.getParent())
+    Path parent = file.getParent();
+    // Most files lie elsewhere, and then nobody need ask where the cache is.
+    return parent != null && parent.endsWith(FOLDER) && folder().equals(parent)
         ? Optional.of(Pantry.SCHEME + "/" + file.getFileName())
         : Optional.empty();
   }
 
   private static Path folder() {
-    return CacheFolder.usual().resolve("pantry");
+    return CacheFolder.usual().resolve(FOLDER);
   }
 
   private static String name(String uri) {
