@@ -83,6 +83,6 @@ public class RuleBenchmark {
 
   @Benchmark
   public List<Finding> check() {
-    return HouseLimits.check(measured, subject);
+    return new HouseLimits(subject).check(measured);
   }
 }

@@ -55,7 +55,7 @@ public final class ColdInclusions implements Rule {
     Optional<StageParcel> mass = step.before().stream()
         .filter(parcel -> parcel.temperature().isWhollyAbove(HOT))
         .max(Comparator.comparing(parcel -> parcel.mass().orElse(Mass.ZERO)));
-    List<AmountLine> cold = cold(step);
+    List<AmountLine> cold = mass.isEmpty() ? List.of() : cold(step);
     return mass.filter(hot -> !cold.isEmpty())
         .flatMap(hot -> step.result()
             .merged()
@@ -82,9 +82,8 @@ public final class ColdInclusions implements Rule {
     return formula
         .material(line.ingredient().value())
         .flatMap(material -> material.ingredient())
+        .filter(ingredient -> ingredient.form().filter(PIECES::contains).isPresent())
         .filter(ingredient -> ingredient.agent().melts().isEmpty())
-        .flatMap(Ingredient::form)
-        .filter(PIECES::contains)
         .isPresent();
   }
 

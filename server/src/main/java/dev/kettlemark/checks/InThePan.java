@@ -1,5 +1,8 @@
 package dev.kettlemark.checks;
 
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.Map;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Material;
@@ -19,7 +22,14 @@ import org.hipparchus.fraction.BigFraction;
  */
 record InThePan(List<Amounts.LineAmount> lines) {
 
+  private static final Derived<Map<CookStep, InThePan>> PANS =
+      Derived.by(formula -> new ConcurrentHashMap<>());
+
   static InThePan of(ComputedFormula formula, CookStep cook) {
+    return PANS.of(formula).computeIfAbsent(cook, key -> weighed(formula, key));
+  }
+
+  private static InThePan weighed(ComputedFormula formula, CookStep cook) {
     List<Stage> stages = formula.formula().stages();
     int last = stages.indexOf(cook.stage());
     Set<String> here = new HashSet<>();

@@ -1,5 +1,6 @@
 package dev.kettlemark.checks;
 
+import java.util.ArrayList;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.analysis.StageResult;
@@ -49,7 +50,7 @@ public final class SyrupIntoUnwhippedFoam implements Rule {
   }
 
   private static List<Finding> check(Subject subject, ComputedFormula formula) {
-    Set<String> foaming = foaming(subject, formula.formula());
+    Set<String> foaming = foaming(formula);
     return formula.process().stages().stream()
         .flatMap(stage -> stage.steps().stream()
             .filter(step -> POURING.contains(step.step().word().value()))
@@ -59,19 +60,12 @@ public final class SyrupIntoUnwhippedFoam implements Rule {
   }
 
   /** Ingredients that foam, and the stages that hold one. */
-  private static Set<String> foaming(Subject subject, Formula formula) {
+  private static Set<String> foaming(ComputedFormula formula) {
     Set<String> foaming = new HashSet<>();
-    for (Stage stage : formula.stages()) {
-      stage.amounts().stream()
-          .map(line -> line.ingredient().value())
-          .filter(name ->
-              subject.ingredient(name).filter(i -> i.hasRole("whipping")).isPresent())
-          .forEach(foaming::add);
-      boolean holdsOne = Stream.concat(
-              stage.amounts().stream().map(line -> line.ingredient().value()),
-              stage.takes().stream().map(take -> take.stage().value()))
-          .anyMatch(foaming::contains);
-      if (holdsOne) {
+    Foaming.of(formula).forEach(found -> foaming.add(found.name()));
+    for (Stage stage : formula.formula().stages()) {
+      if (stage.amounts().stream().anyMatch(line -> foaming.contains(line.ingredient().value()))
+          || stage.takes().stream().anyMatch(take -> foaming.contains(take.stage().value()))) {
         foaming.add(stage.name().value());
       }
     }
@@ -81,18 +75,24 @@ public final class SyrupIntoUnwhippedFoam implements Rule {
   /** The mass that a hot one is poured into, if it ought to be a foam by then and is none. */
   private static Optional<StageParcel> unwhipped(
       Subject subject, StepResult step, Set<String> foaming) {
-    Set<String> into = new HashSet<>();
-    step.step().names(Connective.INTO).forEach(name -> into.add(name.value()));
     Temperature hot = subject.threshold(Threshold.HOT_SYRUP);
-    boolean isHot = step.before().stream()
-        .filter(parcel -> into.stream().noneMatch(parcel::holds))
-        .anyMatch(parcel -> parcel.temperature().isWhollyAbove(hot));
-    return step.before().stream()
-        .filter(parcel -> isHot && into.stream().anyMatch(parcel::holds))
-        .filter(parcel -> parcel.names().stream().anyMatch(foaming::contains))
-        .filter(
-            parcel -> parcel.states().stream().noneMatch(state -> state.reaches(State.SOFT_PEAK)))
-        .findFirst();
+    List<Located<String>> into = step.step().names(Connective.INTO);
+    List<StageParcel> there = new ArrayList<>();
+    boolean isHot = false;
+    for (StageParcel parcel : step.before()) {
+      if (into.stream().anyMatch(name -> parcel.holds(name.value()))) {
+        there.add(parcel);
+      } else {
+        isHot |= parcel.temperature().isWhollyAbove(hot);
+      }
+    }
+    return isHot
+        ? there.stream()
+            .filter(parcel -> parcel.names().stream().anyMatch(foaming::contains))
+            .filter(parcel ->
+                parcel.states().stream().noneMatch(state -> state.reaches(State.SOFT_PEAK)))
+            .findFirst()
+        : Optional.empty();
   }
 
   private static Finding finding(

@@ -31,6 +31,9 @@ public final class Composition {
   /** The ordinals of the components that are present; a sugar has one or two of all. */
   private final int[] present;
 
+  /** The share of each family, indexed by its ordinal. */
+  private final double[] families = new double[Component.Family.values().length];
+
   private Composition(double[] amounts) {
     double total = Arrays.stream(amounts).sum();
     this.fractions = new double[amounts.length];
@@ -43,6 +46,9 @@ public final class Composition {
       }
     }
     this.present = Arrays.copyOf(found, count);
+    for (int i : present) {
+      families[index(COMPONENTS.get(i).family())] += fractions[i];
+    }
   }
 
   /** Returns the composition of a pure component. */
@@ -98,13 +104,7 @@ public final class Composition {
 
   /** Returns the share of all components of one family. */
   public Ratio share(Component.Family family) {
-    double sum = 0;
-    for (int i : present) {
-      if (COMPONENTS.get(i).family() == family) {
-        sum += fractions[i];
-      }
-    }
-    return Ratio.ofFraction(sum);
+    return Ratio.ofFraction(families[index(family)]);
   }
 
   /** Returns the sum of all fractions, each times the weight of its component. */
@@ -199,6 +199,11 @@ public final class Composition {
   @SuppressWarnings("EnumOrdinal")
   private static int index(Component component) {
     return component.ordinal();
+  }
+
+  @SuppressWarnings("EnumOrdinal") // As above.
+  private static int index(Component.Family family) {
+    return family.ordinal();
   }
 
   private double solidsFraction() {

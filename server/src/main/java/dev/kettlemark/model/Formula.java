@@ -74,7 +74,11 @@ public record Formula(
 
   /** All steps of all stages, in order. */
   public Stream<Statement> steps() {
-    return stages.stream().flatMap(stage -> stage.steps().stream());
+    List<Statement> steps = new ArrayList<>();
+    for (Stage stage : stages) {
+      steps.addAll(stage.steps());
+    }
+    return steps.stream();
   }
 
   /** Whether every amount is a weight or a count, so that percentages follow from the amounts. */

@@ -48,15 +48,24 @@ public record WeighingList(List<WeighingLine> lines) {
   private static final BigFraction USUAL_STEP = new BigFraction(1, 100);
 
   private static final Derived<Optional<WeighingList>> OWN =
-      Derived.by(formula -> formula.amounts().charge().map(charge -> of(formula, charge)));
+      Derived.by(WeighingList::own);
 
   public WeighingList {
     lines = List.copyOf(lines);
   }
 
-  /** The list for a formula and its own charge; empty where that is not known. */
+  /** The list for a formula's own charge on the scales of its kitchen; empty where either is not said. */
   public static Optional<WeighingList> of(ComputedFormula formula) {
     return OWN.of(formula);
+  }
+
+  private static Optional<WeighingList> own(ComputedFormula formula) {
+    List<House.Scale> scales = formula.kitchen().house().map(House::scales).orElse(List.of());
+    return formula
+        .amounts()
+        .charge()
+        .filter(charge -> !scales.isEmpty())
+        .map(charge -> of(formula, charge, scales));
   }
 
   /** The list for a formula and a batch in grams. */

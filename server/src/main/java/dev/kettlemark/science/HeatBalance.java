@@ -85,19 +85,29 @@ public final class HeatBalance {
           Reason.OUTSIDE_VALID_RANGE, "a temperature lies outside −40 to 180 °C");
     }
     Portion charge = new Portion(Mass.ofKilograms(mass), Composition.mix(portions));
+    Mixture mixture =
+        new Mixture(charge, pressure, SyrupBoiling.boilingPoint(charge.composition(), pressure));
+    List<Held> cold = coldEnds(parcels);
+    List<Held> hot = hotEnds(parcels);
     List<Optional<Settled>> corners = Stream.of(HeatContent.values())
         .flatMap(model -> Stream.of(
-            settle(model, charge, coldEnds(parcels), Optional.empty(), Ratio.ZERO, pressure),
-            settle(model, charge, hotEnds(parcels), Optional.empty(), Ratio.ZERO, pressure),
-            settle(model, charge, coldEnds(parcels), vessel, lossShare, pressure),
-            settle(model, charge, hotEnds(parcels), vessel, lossShare, pressure)))
+            settle(model, mixture, cold, Optional.empty(), Ratio.ZERO),
+            settle(model, mixture, hot, Optional.empty(), Ratio.ZERO),
+            settle(model, mixture, cold, vessel, lossShare),
+            settle(model, mixture, hot, vessel, lossShare)))
         .toList();
     return corners.stream().allMatch(Optional::isPresent)
-        ? Outcome.known(
-            spanning(charge, corners.stream().flatMap(Optional::stream).toList(), pressure))
+        ? Outcome.known(spanning(mixture, corners.stream().flatMap(Optional::stream).toList()))
         : Outcome.unknown(
             Reason.NO_SOLUTION, "no temperature from −40 to 180 °C balances the heat");
   }
+
+  /**
+   * What all parcels make together.
+   *
+   * @param boils at what temperature the whole charge boils; unknown where the model ends
+   */
+  private record Mixture(Portion charge, Pressure pressure, Outcome<Temperature> boils) {}
 
   /** What goes in at one end of its band. */
   record Held(Portion portion, double celsius) {}
@@ -160,6 +170,17 @@ public final class HeatBalance {
       Optional<Vessel> vessel,
       Ratio loss,
       Pressure pressure) {
+    return settle(
+        model,
+        new Mixture(charge, pressure, SyrupBoiling.boilingPoint(charge.composition(), pressure)),
+        held,
+        vessel,
+        loss);
+  }
+
+  private static Optional<Settled> settle(
+      HeatContent model, Mixture mixture, List<Held> held, Optional<Vessel> vessel, Ratio loss) {
+    Portion charge = mixture.charge();
     double heat = heatIn(model, held, vessel, loss);
     double perKelvin = vessel.map(Vessel::kilojoulesPerKelvin).orElse(0.0);
     OptionalDouble dry =
@@ -168,12 +189,10 @@ public final class HeatBalance {
       return Optional.empty();
     }
     double celsius = dry.getAsDouble();
-    double boiling = SyrupBoiling.boilingPoint(charge.composition(), pressure)
-        .map(Temperature::celsius)
-        .orElse(Double.POSITIVE_INFINITY);
+    double boiling = mixture.boils().map(Temperature::celsius).orElse(Double.POSITIVE_INFINITY);
     return celsius <= boiling
         ? Optional.of(new Settled(celsius, 0))
-        : boilOff(model, charge, perKelvin, heat, celsius, pressure);
+        : boilOff(model, charge, perKelvin, heat, celsius, mixture.pressure());
   }
 
   private static double heatIn(
@@ -234,15 +253,15 @@ public final class HeatBalance {
         .orElse(otherwise);
   }
 
-  private static PouredTogether spanning(Portion charge, List<Settled> corners, Pressure pressure) {
+  private static PouredTogether spanning(Mixture mixture, List<Settled> corners) {
     var celsius = corners.stream().mapToDouble(Settled::celsius).summaryStatistics();
     var steam = corners.stream().mapToDouble(Settled::steam).summaryStatistics();
     return new PouredTogether(
-        charge,
+        mixture.charge(),
         new Band<>(
             Temperature.ofCelsius(celsius.getMin()), Temperature.ofCelsius(celsius.getMax())),
         new Band<>(Mass.ofKilograms(steam.getMin()), Mass.ofKilograms(steam.getMax())),
-        SyrupBoiling.boilingPoint(charge.composition(), pressure));
+        mixture.boils());
   }
 
   private static List<Held> coldEnds(List<Parcel> parcels) {
