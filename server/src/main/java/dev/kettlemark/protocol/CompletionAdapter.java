@@ -44,13 +44,37 @@ final class CompletionAdapter {
       if (completion(scene).preselects()) {
         items.get(0).setPreselect(true);
       }
-      if (completion(scene).sharesRange()) {
-        CompletionItemDefaults defaults = new CompletionItemDefaults();
-        defaults.setEditRange(range(scene, proposals.get(0).replaced(), offset));
-        list.setItemDefaults(defaults);
-      }
+      defaults(scene, proposals.get(0), offset).ifPresent(list::setItemDefaults);
     }
     return list;
+  }
+
+  /** What all offers share: hundreds of them are made at one place. */
+  private static Optional<CompletionItemDefaults> defaults(
+      Scene scene, Proposal proposal, int offset) {
+    boolean sharesRange = completion(scene).sharesRange();
+    boolean sharesData = completion(scene).sharesData() && completion(scene).resolves();
+    if (!sharesRange && !sharesData) {
+      return Optional.empty();
+    }
+    CompletionItemDefaults defaults = new CompletionItemDefaults();
+    if (sharesRange) {
+      defaults.setEditRange(range(scene, proposal.replaced(), offset));
+    }
+    if (sharesData) {
+      defaults.setData(data(scene, proposal));
+    }
+    return Optional.of(defaults);
+  }
+
+  /** Where an offer was made, by which it is made again. */
+  private static JsonArray data(Scene scene, Proposal proposal) {
+    Position start = scene.positions().position(scene.source(), proposal.replaced().start());
+    JsonArray data = new JsonArray();
+    data.add(scene.moment().clientUri(scene.document().uri()));
+    data.add(start.getLine());
+    data.add(start.getCharacter());
+    return data;
   }
 
   /** The document that an offer was made for. */
@@ -106,14 +130,8 @@ final class CompletionAdapter {
     }
     if (!completion(scene).resolves()) {
       documentation(proposal).ifPresent(item::setDocumentation);
-    } else if (!proposal.documentation().isEmpty()) {
-      Position start =
-          scene.positions().position(scene.source(), proposal.replaced().start());
-      JsonArray data = new JsonArray();
-      data.add(scene.moment().clientUri(scene.document().uri()));
-      data.add(start.getLine());
-      data.add(start.getCharacter());
-      item.setData(data);
+    } else if (!proposal.documentation().isEmpty() && !completion(scene).sharesData()) {
+      item.setData(data(scene, proposal));
     }
   }
 

@@ -41,6 +41,7 @@ record LanguageTraits(
    *
    * @param resolves whether it asks for the documentation of the one offer that it shows
    * @param sharesRange whether all offers may share one range
+   * @param sharesData whether all offers may share what they are remembered by
    * @param replaces whether an offer may both insert and replace
    * @param readsLabelDetails whether it shows details beside a label
    * @param readsTags whether it strikes out what is deprecated
@@ -49,6 +50,7 @@ record LanguageTraits(
   record CompletionTraits(
       boolean resolves,
       boolean sharesRange,
+      boolean sharesData,
       boolean replaces,
       boolean readsLabelDetails,
       boolean readsTags,
@@ -62,11 +64,8 @@ record LanguageTraits(
               .map(resolve -> resolve.getProperties())
               .filter(properties -> properties.contains("documentation"))
               .isPresent(),
-          completion
-              .map(CompletionCapabilities::getCompletionList)
-              .map(CompletionListCapabilities::getItemDefaults)
-              .filter(defaults -> defaults.contains("editRange"))
-              .isPresent(),
+          shares(completion, "editRange"),
+          shares(completion, "data"),
           item.map(CompletionItemCapabilities::getInsertReplaceSupport).orElse(false),
           item.map(CompletionItemCapabilities::getLabelDetailsSupport).orElse(false),
           item.map(CompletionItemCapabilities::getTagSupport)
@@ -74,6 +73,14 @@ record LanguageTraits(
               .filter(tags -> tags.contains(CompletionItemTag.Deprecated))
               .isPresent(),
           item.map(CompletionItemCapabilities::getPreselectSupport).orElse(false));
+    }
+
+    private static boolean shares(Optional<CompletionCapabilities> completion, String what) {
+      return completion
+          .map(CompletionCapabilities::getCompletionList)
+          .map(CompletionListCapabilities::getItemDefaults)
+          .filter(defaults -> defaults.contains(what))
+          .isPresent();
     }
   }
 

@@ -321,6 +321,28 @@ class LanguageFeaturesTest {
     }
   }
 
+  /** What an offer is made again from stands once in the list, and the client gives it back with the offer. */
+  @Test
+  void offersShareWhereTheyWereMade() throws Exception {
+    ClientCapabilities capabilities = everything();
+    capabilities
+        .getTextDocument()
+        .getCompletion()
+        .setCompletionList(new CompletionListCapabilities(List.of("editRange", "data")));
+    try (Open open = open(capabilities)) {
+      CompletionList list = open.editor()
+          .await(open.service()
+              .completion(
+                  new CompletionParams(EditorFixture.id(open.uri()), open.at("te-sugar"))))
+          .getRight();
+      CompletionItem honey = item(list, "honey");
+      assertNull(honey.getData());
+      honey.setData(list.getItemDefaults().getData());
+      CompletionItem resolved = open.editor().await(open.service().resolveCompletionItem(honey));
+      assertTrue(resolved.getDocumentation().getRight().getValue().contains("Usual:"));
+    }
+  }
+
   @Test
   void offersForAPlainClientSayAllAtOnce() throws Exception {
     try (Open open = open(new ClientCapabilities())) {

@@ -33,6 +33,10 @@ final class Peer implements AutoCloseable {
   private final Set<String> told = new HashSet<>();
 
   private int id;
+
+  /** When the last byte of the last message came. */
+  private long arrived;
+
   private int version;
 
   private Peer(Process process, String uri) {
@@ -223,9 +227,10 @@ final class Peer implements AutoCloseable {
       }
       header = header();
     }
-    JsonObject message = JsonParser.parseString(
-            new String(in.readNBytes(length), StandardCharsets.UTF_8))
-        .getAsJsonObject();
+    byte[] body = in.readNBytes(length);
+    arrived = System.nanoTime();
+    JsonObject message =
+        JsonParser.parseString(new String(body, StandardCharsets.UTF_8)).getAsJsonObject();
     if (message.has("method")
         && message.get("method").getAsString().equals("textDocument/publishDiagnostics")) {
       told.add(message.getAsJsonObject("params").get("uri").getAsString());
@@ -244,7 +249,8 @@ final class Peer implements AutoCloseable {
     return line.toString().strip();
   }
 
-  private static double millisSince(long nanos) {
-    return (System.nanoTime() - nanos) / 1e6;
+  /** Until the last byte of a message came: what the client makes of it is not the server's time. */
+  private double millisSince(long nanos) {
+    return (arrived - nanos) / 1e6;
   }
 }
