@@ -1,19 +1,22 @@
 package dev.kettlemark.features;
 
 import dev.kettlemark.features.Proposal.Kind;
+import dev.kettlemark.library.Document;
 import dev.kettlemark.library.Entry;
+import dev.kettlemark.library.Sign;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
-import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.UseRange;
 import dev.kettlemark.quantity.Display;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -29,6 +32,41 @@ final class Materials {
   }
 
   /**
+   * Something that can be weighed.
+   *
+   * @param ingredient its description; of a formula only its sign is known, so that a large folder need not be
+   *     read anew
+   */
+  private record Material(Sign sign, Optional<Ingredient> ingredient) {
+
+    static Stream<Material> of(Entry entry) {
+      return entry.sign().stream()
+          .map(sign -> new Material(
+              sign,
+              sign.isIngredient()
+                  ? entry
+                      .declaration()
+                      .flatMap(d -> d instanceof Ingredient i ? Optional.of(i) : Optional.empty())
+                  : Optional.empty()));
+    }
+
+    String name() {
+      return sign.name();
+    }
+
+    boolean isPast() {
+      return ingredient.filter(i -> i.facts().says("status", "discontinued")).isPresent();
+    }
+
+    Offer offer() {
+      return ingredient
+          .map(Materials::offer)
+          .map(offer -> isPast() ? offer.past() : offer)
+          .orElseGet(() -> Offer.of(name(), Kind.FORMULA, sign.title().orElse("")));
+    }
+  }
+
+  /**
    * Everything that can be weighed.
    *
    * @param last names to offer behind all others, since the stage has them already
@@ -36,34 +74,38 @@ final class Materials {
    */
   List<Offer> weighable(Set<String> last, String self) {
     Map<String, Integer> uses = uses();
-    Comparator<Declaration> order = Comparator.comparing(
-            (Declaration material) -> last.contains(name(material)))
-        .thenComparing(Materials::isPast)
-        .thenComparing(material -> -uses.getOrDefault(name(material), 0))
-        .thenComparing(Materials::name);
+    Comparator<Material> order = Comparator.comparing(
+            (Material material) -> last.contains(material.name()))
+        .thenComparing(Material::isPast)
+        .thenComparing(material -> -uses.getOrDefault(material.name(), 0))
+        .thenComparing(Material::name);
     return all()
-        .filter(material -> !name(material).equals(self))
+        .filter(material -> !material.name().equals(self))
         .sorted(order)
-        .map(Materials::offer)
+        .map(Material::offer)
         .toList();
   }
 
   /** What a piece can be made of: the fitting first, then all else. */
   List<Offer> fitting(Predicate<Declaration> fits) {
-    List<Offer> offers = new ArrayList<>();
-    List<Declaration> sorted =
-        all().sorted(Comparator.comparing(Materials::name)).toList();
-    sorted.stream().filter(fits).map(Materials::offer).forEach(offers::add);
-    sorted.stream().filter(fits.negate()).map(Materials::offer).forEach(offers::add);
-    return offers;
+    Set<String> fitting = new HashSet<>();
+    entries()
+        .flatMap(entry -> entry.declaration().stream())
+        .filter(fits)
+        .forEach(material -> fitting.add(material.name().value()));
+    return all()
+        .sorted(Comparator.comparing((Material material) -> !fitting.contains(material.name()))
+            .thenComparing(Material::name))
+        .map(Material::offer)
+        .toList();
   }
 
   /** Formulas and variants only, without the one that is being written. */
   List<Offer> formulas(String self) {
     return all()
-        .filter(material -> isFormula(material) && !name(material).equals(self))
-        .sorted(Comparator.comparing(Materials::name))
-        .map(Materials::offer)
+        .filter(material -> !material.sign().isIngredient() && !material.name().equals(self))
+        .sorted(Comparator.comparing(Material::name))
+        .map(Material::offer)
         .toList();
   }
 
@@ -71,45 +113,35 @@ final class Materials {
     return !(material instanceof Ingredient);
   }
 
-  private Stream<Declaration> all() {
-    return snapshot.library().entries(dev.kettlemark.library.Kind.MATERIAL).stream()
-        .flatMap(entry -> entry.declaration().stream());
+  private Stream<Material> all() {
+    return entries().flatMap(Material::of);
+  }
+
+  private Stream<Entry> entries() {
+    return snapshot.library().entries(dev.kettlemark.library.Kind.MATERIAL).stream();
   }
 
   /** How many times the user's own formulas use each material. */
   private Map<String, Integer> uses() {
     Map<String, Integer> uses = new HashMap<>();
-    snapshot.library().ownDocuments().stream()
-        .flatMap(document -> document.entries().stream())
-        .map(Entry::declaration)
-        .flatMap(declaration -> declaration.map(Mentions::used).stream())
-        .flatMap(List::stream)
-        .map(Located::value)
-        .forEach(name -> uses.merge(name, 1, Integer::sum));
+    for (Document document : snapshot.library().ownDocuments()) {
+      for (Entry entry : document.entries()) {
+        entry
+            .sign()
+            .ifPresent(sign -> sign.used().forEach(name -> uses.merge(name, 1, Integer::sum)));
+      }
+    }
     return uses;
   }
 
-  private static String name(Declaration material) {
-    return material.name().value();
-  }
-
-  private static boolean isPast(Declaration material) {
-    return material instanceof Ingredient ingredient
-        && ingredient.facts().says("status", "discontinued");
-  }
-
-  private static Offer offer(Declaration material) {
-    String title = material.title().orElse("");
-    if (!(material instanceof Ingredient ingredient)) {
-      return Offer.of(name(material), Kind.FORMULA, title);
-    }
+  private static Offer offer(Ingredient ingredient) {
     String ranges =
         ingredient.uses().stream().map(Materials::range).collect(Collectors.joining(", "));
-    String detail =
-        Stream.of(ranges, title).filter(s -> !s.isEmpty()).collect(Collectors.joining(" · "));
-    Offer offer = Offer.of(name(material), Kind.INGREDIENT, detail)
+    String detail = Stream.of(ranges, ingredient.title().orElse(""))
+        .filter(s -> !s.isEmpty())
+        .collect(Collectors.joining(" · "));
+    return Offer.of(ingredient.name().value(), Kind.INGREDIENT, detail)
         .withDocumentation(documentation(ingredient));
-    return isPast(material) ? offer.past() : offer;
   }
 
   private static String range(UseRange use) {

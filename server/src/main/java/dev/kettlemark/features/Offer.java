@@ -6,7 +6,6 @@ import dev.kettlemark.text.Span;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** A proposal before it has its place. */
@@ -49,10 +48,15 @@ record Offer(
             isSnippet,
             replaced,
             offer.kind,
-            String.format(Locale.ROOT, "%05d", proposals.size()),
+            sortKey(proposals.size()),
             offer.isPast));
       }
     }
     return List.copyOf(proposals);
+  }
+
+  /** Five digits, so that texts stand in the order of their numbers. */
+  private static String sortKey(int number) {
+    return Integer.toString(100_000 + number).substring(1);
   }
 }

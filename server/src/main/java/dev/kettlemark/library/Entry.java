@@ -48,7 +48,7 @@ public record Entry(String uri, PlacedSection placed, Content content) {
   }
 
   /** By what the library finds it; empty where it declares nothing. */
-  Optional<Sign> sign() {
+  public Optional<Sign> sign() {
     return content.sign().get();
   }
 

@@ -1,5 +1,7 @@
 package dev.kettlemark.library;
 
+import java.util.List;
+import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Facts;
 import dev.kettlemark.model.Located;
@@ -12,45 +14,62 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * By what a library finds a section.
+ * By what a library finds a section, and what it is listed with; known without keeping what it declares.
  *
  * @param kind the name space of its name
  * @param name what it declares
+ * @param title its display name
+ * @param isIngredient whether it declares an ingredient
  * @param code its code number
  * @param reference what a trial has tried, a sheet shows, a variant is made from
+ * @param used the materials that it weighs in, a name for each line
  * @param mentioned every word by which it speaks of a material
  */
-record Sign(
+public record Sign(
     Kind kind,
     String name,
+    Optional<String> title,
+    boolean isIngredient,
     Optional<String> code,
     Optional<Reference> reference,
+    List<String> used,
     Set<String> mentioned) {
 
   /** How a section refers to another. */
-  enum Way {
+  public enum Way {
     TRIES,
     SHOWS,
     VARIES
   }
 
   /** A name in another section, and what it stands there for. */
-  record Reference(Way way, String name) {}
+  public record Reference(Way way, String name) {}
 
   /** The sign of a section that declares something. */
   static Sign of(Section section, Declaration declaration) {
     return new Sign(
         Kind.of(section.keyword().orElseThrow()),
         declaration.name().value(),
+        declaration.title(),
+        declaration instanceof Ingredient,
         Facts.of(declaration).flatMap(facts -> facts.wordOf("code")).map(Located::value),
         reference(declaration),
+        Mentions.used(declaration).stream().map(Located::value).toList(),
         Mentions.of(declaration));
   }
 
   /** The sign of a section of the pantry, which declares ingredients and is known by its headings alone. */
   static Optional<Sign> ofPantry(Section section) {
     return Pantry.ingredient(section.text())
-        .map(name -> new Sign(Kind.MATERIAL, name, Optional.empty(), Optional.empty(), Set.of()));
+        .map(name -> new Sign(
+            Kind.MATERIAL,
+            name,
+            Optional.empty(),
+            true,
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            Set.of()));
   }
 
   private static Optional<Reference> reference(Declaration declaration) {
