@@ -25,17 +25,22 @@ public enum Formulas {
 
   /** What a formula name means, resolved. */
   public static Question<Optional<ResolvedFormula>> resolved(String name) {
-    return new Resolved(name);
+    return Question.named(RESOLVED, name);
   }
 
   /** What a formula name means, computed; ask {@link Uses} for circles first. */
   public static Question<Optional<ComputedFormula>> computed(String name) {
-    return new Computed(name);
+    return Question.named(COMPUTED, name);
   }
 
   /** What a formula name means, computed for a house that is named; as by default where it is not known. */
   public static Question<Optional<ComputedFormula>> computedAt(String name, String house) {
     return new ComputedElsewhere(name, house);
+  }
+
+  /** The computed formula of an entry, as a question of another computation. */
+  public static Question<Optional<ComputedFormula>> computed(Entry entry) {
+    return Question.of(COMPUTED, entry);
   }
 
   /** The computed formula of an entry in a snapshot. */
@@ -46,20 +51,6 @@ public enum Formulas {
   /** Whether a name means a formula or a variant that can be worked out. */
   public static boolean isFormula(Snapshot snapshot, String name) {
     return computed(name).ask(snapshot).isPresent();
-  }
-
-  private record Resolved(String name) implements Question<Optional<ResolvedFormula>> {
-    @Override
-    public Optional<ResolvedFormula> ask(Snapshot snapshot) {
-      return snapshot.find(Kind.MATERIAL, name).flatMap(entry -> snapshot.result(RESOLVED, entry));
-    }
-  }
-
-  private record Computed(String name) implements Question<Optional<ComputedFormula>> {
-    @Override
-    public Optional<ComputedFormula> ask(Snapshot snapshot) {
-      return snapshot.find(Kind.MATERIAL, name).flatMap(entry -> snapshot.result(COMPUTED, entry));
-    }
   }
 
   private record ComputedElsewhere(String name, String house)

@@ -20,7 +20,7 @@ public enum Trials {
 
   /** The comparison of an entry. */
   public static Question<Optional<TrialComparison>> compared(Entry entry) {
-    return new Compared(entry);
+    return Question.of(COMPARED, entry);
   }
 
   /** The trial that an entry declares. */
@@ -45,13 +45,6 @@ public enum Trials {
             .flatMap(name -> scope.ask(
                 Formulas.computedAt(name, trial.house().map(h -> h.value()).orElse(""))))
             .map(formula -> TrialComparison.of(trial, formula)));
-  }
-
-  private record Compared(Entry entry) implements Question<Optional<TrialComparison>> {
-    @Override
-    public Optional<TrialComparison> ask(Snapshot snapshot) {
-      return snapshot.result(COMPARED, entry);
-    }
   }
 
   /** The trials of a formula, as declared. */

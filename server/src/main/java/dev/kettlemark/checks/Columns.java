@@ -41,8 +41,12 @@ final class Columns {
 
   /** Writes a fact on a line of its own: before the first fact of a word, else below the last fact. */
   TextEdit addFact(Optional<String> before, String word, String rest) {
-    List<Line> facts = section.lines().stream()
-        .takeWhile(line -> facts(line) || line.equals(section.lines().get(0)))
+    List<Line> lines = section.lines();
+    int end = 1;
+    while (end < lines.size() && facts(lines.get(end))) {
+      end++;
+    }
+    List<Line> facts = lines.subList(0, end).stream()
         .filter(line -> !(line instanceof Line.EmptyLine))
         .toList();
     Optional<Line.StatementLine> next = facts.stream()
@@ -59,8 +63,8 @@ final class Columns {
     if (next.isPresent()) {
       return TextEdit.insert(startOfLine(next.get().span().start()), fact + lineEnd());
     }
-    int end = endOfLine(facts.get(facts.size() - 1).span().end());
-    return TextEdit.insert(end, lineEnd() + fact);
+    int last = endOfLine(facts.get(facts.size() - 1).span().end());
+    return TextEdit.insert(last, lineEnd() + fact);
   }
 
   /** A figure as written, each gap as one space, so that no message is as wide as the page. */

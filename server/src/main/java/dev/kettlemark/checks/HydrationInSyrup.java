@@ -4,8 +4,8 @@ import dev.kettlemark.analysis.Agent;
 import dev.kettlemark.analysis.AgentReport;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.StageResult;
-import dev.kettlemark.model.AgentTraits;
 import dev.kettlemark.model.AmountLine;
+import dev.kettlemark.model.AgentTraits;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
@@ -42,12 +42,12 @@ public final class HydrationInSyrup implements Rule {
 
   private static List<Finding> check(Subject subject, ComputedFormula formula) {
     List<Finding> findings = new ArrayList<>();
-    Set<Object> told = new HashSet<>();
+    Set<String> told = new HashSet<>();
     List<StageResult> stages = formula.process().stages();
     // The last mass that holds an agent knows all that the agent met.
     for (int i = stages.size() - 1; i >= 0; i--) {
       for (Agent agent : stages.get(i).left().agents()) {
-        if (told.add(agent.line())) {
+        if (told.add(agent.name() + " " + agent.line().span().start())) {
           AgentReport.of(agent).stream()
               .filter(report -> report.need() == AgentReport.Need.HYDRATION)
               .filter(report -> report.verdict() == AgentReport.Verdict.TOO_MUCH_SUGAR)

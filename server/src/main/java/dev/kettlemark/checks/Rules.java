@@ -281,14 +281,14 @@ public final class Rules {
    * in which the parent is told it is the parent's own.
    */
   private static List<Finding> told(Subject subject) {
-    List<Finding> found = subject.ask(new FoundIn(subject.entry()));
+    List<Finding> found = subject.ask(Question.of(FOUND, subject.entry()));
     Optional<Located<String>> parent = sound(subject).flatMap(Variant::parent);
     if (parent.isEmpty()) {
       return found;
     }
     Set<String> told = subject
         .ask(Lookup.of(Kind.MATERIAL, parent.get().value()))
-        .map(entry -> subject.ask(new FoundIn(entry)))
+        .map(entry -> subject.ask(Question.of(FOUND, entry)))
         .orElse(List.of())
         .stream()
         .map(Rules::words)
@@ -312,32 +312,10 @@ public final class Rules {
 
   /** What the rules find in a section and not in its parent already, before acceptances count. */
   static Question<List<Finding>> told(Entry entry) {
-    return new ToldIn(entry);
+    return Question.of(TOLD, entry);
   }
 
   static Question<Verdict> judging(Entry entry) {
-    return new JudgedIn(entry);
-  }
-
-  private record ToldIn(Entry entry) implements Question<List<Finding>> {
-    @Override
-    public List<Finding> ask(Snapshot snapshot) {
-      return snapshot.result(TOLD, entry);
-    }
-  }
-
-  private record JudgedIn(Entry entry) implements Question<Verdict> {
-    @Override
-    public Verdict ask(Snapshot snapshot) {
-      return snapshot.result(JUDGED, entry);
-    }
-  }
-
-  /** All that the rules find in a section, what its parent is told among it. */
-  private record FoundIn(Entry entry) implements Question<List<Finding>> {
-    @Override
-    public List<Finding> ask(Snapshot snapshot) {
-      return snapshot.result(FOUND, entry);
-    }
+    return Question.of(JUDGED, entry);
   }
 }

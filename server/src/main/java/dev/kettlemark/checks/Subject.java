@@ -44,7 +44,7 @@ public final class Subject {
     this.scope = scope;
     this.excess = scope.ask(Lookup.excessOf(entry.uri()));
     this.formula =
-        Lazy.of(() -> excess.isPresent() ? Optional.empty() : scope.ask(new OwnFormula(entry)));
+        Lazy.of(() -> excess.isPresent() ? Optional.empty() : scope.ask(Formulas.computed(entry)));
     this.asked = threshold -> {};
   }
 
@@ -156,12 +156,5 @@ public final class Subject {
   /** Every material name of the library and the pantry; ask only where a name is unknown. */
   public Set<String> materialNames() {
     return ask(Lookup.names(Kind.MATERIAL));
-  }
-
-  private record OwnFormula(Entry entry) implements Question<Optional<ComputedFormula>> {
-    @Override
-    public Optional<ComputedFormula> ask(Snapshot snapshot) {
-      return Formulas.computed(snapshot, entry);
-    }
   }
 }

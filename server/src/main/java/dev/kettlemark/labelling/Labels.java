@@ -21,21 +21,21 @@ public enum Labels {
 
   /** What the label of a formula, variant or product says; empty for other sections. */
   public static final Task<Optional<Label>> LABEL = (entry, scope) -> scope
-      .ask(new OwnMakeup(entry))
+      .ask(Question.of(MAKEUP, entry))
       .flatMap(makeup -> entry
           .declaration()
           .map(declaration -> new LabelComputation(
-                  entry, declaration, scope.ask(new OwnFormula(entry)), makeup, scope)
+                  entry, declaration, scope.ask(Formulas.computed(entry)), makeup, scope)
               .compute()));
 
   /** What a formula name is made of; ask {@code Uses} for circles first. */
   public static Question<Optional<Makeup>> makeup(String name) {
-    return new Named(name);
+    return Question.named(MAKEUP, name);
   }
 
   /** The label of an entry, as a question of another computation. */
   public static Question<Optional<Label>> label(Entry entry) {
-    return new OwnLabel(entry);
+    return Question.of(LABEL, entry);
   }
 
   /** The label of an entry in a snapshot. */
@@ -44,39 +44,11 @@ public enum Labels {
   }
 
   private static Optional<Makeup> computeMakeup(Entry entry, Scope scope) {
-    Optional<ComputedFormula> formula = scope.ask(new OwnFormula(entry));
+    Optional<ComputedFormula> formula = scope.ask(Formulas.computed(entry));
     if (formula.isPresent()) {
       return Optional.of(new FormulaMakeup(entry, formula.get(), scope).compute());
     }
     Optional<ComputedProduct> product = scope.ask(Products.computed(entry));
     return product.map(computed -> new ProductMakeup(entry, computed, scope).compute());
-  }
-
-  private record Named(String name) implements Question<Optional<Makeup>> {
-    @Override
-    public Optional<Makeup> ask(Snapshot snapshot) {
-      return snapshot.find(Kind.MATERIAL, name).flatMap(entry -> snapshot.result(MAKEUP, entry));
-    }
-  }
-
-  private record OwnMakeup(Entry entry) implements Question<Optional<Makeup>> {
-    @Override
-    public Optional<Makeup> ask(Snapshot snapshot) {
-      return snapshot.result(MAKEUP, entry);
-    }
-  }
-
-  private record OwnLabel(Entry entry) implements Question<Optional<Label>> {
-    @Override
-    public Optional<Label> ask(Snapshot snapshot) {
-      return label(snapshot, entry);
-    }
-  }
-
-  private record OwnFormula(Entry entry) implements Question<Optional<ComputedFormula>> {
-    @Override
-    public Optional<ComputedFormula> ask(Snapshot snapshot) {
-      return Formulas.computed(snapshot, entry);
-    }
   }
 }

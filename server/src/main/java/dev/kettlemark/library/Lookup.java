@@ -73,7 +73,15 @@ public final class Lookup {
     return new Today();
   }
 
-  private record ExcessOf(String uri) implements Question<OptionalInt> {
+  private static final class ExcessOf extends LookedUp<OptionalInt> {
+
+    private final String uri;
+
+    ExcessOf(String uri) {
+      super(uri);
+      this.uri = uri;
+    }
+
     @Override
     public OptionalInt ask(Snapshot snapshot) {
       return snapshot.reading(Part.length(uri)).document(uri).filter(Document::isTooLong).stream()
@@ -82,7 +90,17 @@ public final class Lookup {
     }
   }
 
-  private record Opens(String uri, Section section) implements Question<Boolean> {
+  private static final class Opens extends LookedUp<Boolean> {
+
+    private final String uri;
+    private final Section section;
+
+    Opens(String uri, Section section) {
+      super(section);
+      this.uri = uri;
+      this.section = section;
+    }
+
     @Override
     @SuppressWarnings("ReferenceEquality") // Two sections of one text may say the same.
     public Boolean ask(Snapshot snapshot) {
@@ -94,7 +112,15 @@ public final class Lookup {
     }
   }
 
-  private record Mentioned(String material) implements Question<Boolean> {
+  private static final class Mentioned extends LookedUp<Boolean> {
+
+    private final String material;
+
+    Mentioned(String material) {
+      super(material);
+      this.material = material;
+    }
+
     @Override
     public Boolean ask(Snapshot snapshot) {
       return snapshot.reading(Part.mention(material)).ownDocuments().stream()
@@ -104,7 +130,12 @@ public final class Lookup {
     }
   }
 
-  private record AnyFormula() implements Question<Boolean> {
+  private static final class AnyFormula extends LookedUp<Boolean> {
+
+    AnyFormula() {
+      super("");
+    }
+
     @Override
     public Boolean ask(Snapshot snapshot) {
       return snapshot.reading(Part.formulas()).ownDocuments().stream()
@@ -113,7 +144,12 @@ public final class Lookup {
     }
   }
 
-  private record Today() implements Question<LocalDate> {
+  private static final class Today extends LookedUp<LocalDate> {
+
+    Today() {
+      super("");
+    }
+
     @Override
     public LocalDate ask(Snapshot snapshot) {
       return snapshot.today();
@@ -139,42 +175,92 @@ public final class Lookup {
     }
   }
 
-  private record AllNamed(Kind kind, String name) implements Question<List<Entry>> {
+  private static final class AllNamed extends LookedUp<List<Entry>> {
+
+    private final Kind kind;
+    private final String name;
+
+    AllNamed(Kind kind, String name) {
+      super(kind.name() + " " + name);
+      this.kind = kind;
+      this.name = name;
+    }
+
     @Override
     public List<Entry> ask(Snapshot snapshot) {
       return snapshot.reading(Part.named(kind, name)).all(kind, name);
     }
   }
 
-  private record Names(Kind kind) implements Question<Set<String>> {
+  private static final class Names extends LookedUp<Set<String>> {
+
+    private final Kind kind;
+
+    Names(Kind kind) {
+      super(kind);
+      this.kind = kind;
+    }
+
     @Override
     public Set<String> ask(Snapshot snapshot) {
       return snapshot.reading(Part.names(kind)).names(kind);
     }
   }
 
-  private record WithCode(String code) implements Question<List<Entry>> {
+  private static final class WithCode extends LookedUp<List<Entry>> {
+
+    private final String code;
+
+    WithCode(String code) {
+      super(code);
+      this.code = code;
+    }
+
     @Override
     public List<Entry> ask(Snapshot snapshot) {
       return snapshot.reading(Part.code(code)).withCode(code);
     }
   }
 
-  private record TrialsOf(String formula) implements Question<List<Entry>> {
+  private static final class TrialsOf extends LookedUp<List<Entry>> {
+
+    private final String formula;
+
+    TrialsOf(String formula) {
+      super(formula);
+      this.formula = formula;
+    }
+
     @Override
     public List<Entry> ask(Snapshot snapshot) {
       return snapshot.reading(Part.trials(formula)).trialsOf(formula);
     }
   }
 
-  private record SheetsOf(String shown) implements Question<List<Entry>> {
+  private static final class SheetsOf extends LookedUp<List<Entry>> {
+
+    private final String shown;
+
+    SheetsOf(String shown) {
+      super(shown);
+      this.shown = shown;
+    }
+
     @Override
     public List<Entry> ask(Snapshot snapshot) {
       return snapshot.reading(Part.sheets(shown)).sheetsOf(shown);
     }
   }
 
-  private record HouseOf(String uri) implements Question<Optional<Entry>> {
+  private static final class HouseOf extends LookedUp<Optional<Entry>> {
+
+    private final String uri;
+
+    HouseOf(String uri) {
+      super(uri);
+      this.uri = uri;
+    }
+
     @Override
     public Optional<Entry> ask(Snapshot snapshot) {
       return snapshot.houseFor(uri);

@@ -1,5 +1,7 @@
 package dev.kettlemark.library;
 
+import java.util.Optional;
+
 /**
  * Something that a computation asks of the library besides its own section.
  *
@@ -11,4 +13,14 @@ package dev.kettlemark.library;
 public interface Question<T> {
 
   T ask(Snapshot snapshot);
+
+  /** The result of a task on a section. */
+  static <T> Question<T> of(Task<T> task, Entry entry) {
+    return new ResultOf<>(task, entry);
+  }
+
+  /** The result of a task on the material that a name means; empty where it means none. */
+  static <T> Question<Optional<T>> named(Task<Optional<T>> task, String name) {
+    return new ResultNamed<>(task, name);
+  }
 }

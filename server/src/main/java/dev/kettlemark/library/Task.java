@@ -22,8 +22,15 @@ public interface Task<T> {
     return new Lasting<>(task);
   }
 
-  /** A task of which {@link #isLasting} holds. */
-  record Lasting<T>(Task<T> task) implements Task<T> {
+  /** A task of which {@link #isLasting} holds; each stands for itself. */
+  final class Lasting<T> implements Task<T> {
+
+    private final Task<T> task;
+
+    private Lasting(Task<T> task) {
+      this.task = task;
+    }
+
     @Override
     public T compute(Entry entry, Scope scope) {
       return task.compute(entry, scope);

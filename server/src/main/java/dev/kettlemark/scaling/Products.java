@@ -37,13 +37,6 @@ public enum Products {
 
   /** The product of an entry, as a question of another computation. */
   public static Question<Optional<ComputedProduct>> computed(Entry entry) {
-    return new Computed(entry);
-  }
-
-  private record Computed(Entry entry) implements Question<Optional<ComputedProduct>> {
-    @Override
-    public Optional<ComputedProduct> ask(Snapshot snapshot) {
-      return computed(snapshot, entry);
-    }
+    return Question.of(COMPUTED, entry);
   }
 }

@@ -1,0 +1,29 @@
+package dev.kettlemark.library;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A question that asks one sort of thing by one word; compares itself as {@link ResultOf} does.
+ *
+ * @param <T> what it is answered with
+ */
+abstract class LookedUp<T> implements Question<T> {
+
+  private final Object key;
+
+  LookedUp(Object key) {
+    this.key = key;
+  }
+
+  @Override
+  public final boolean equals(@Nullable Object other) {
+    return other != null
+        && getClass() == other.getClass()
+        && key.equals(((LookedUp<?>) other).key);
+  }
+
+  @Override
+  public final int hashCode() {
+    return 31 * getClass().hashCode() + key.hashCode();
+  }
+}
