@@ -28,11 +28,12 @@ final class AgentHeat {
 
   /** Whether some step names a temperature that is hot enough, though the model does not follow it. */
   static boolean isSaid(Agent agent, Temperature limit) {
-    return agent.met().stream().anyMatch(met -> TARGETS.stream()
-        .anyMatch(word -> met.step()
-            .figure(word, Unit.Dimension.TEMPERATURE)
-            .filter(figure -> figure.value().lowInBase().doubleValue() >= limit.celsius())
-            .isPresent()));
+    return agent.met().stream()
+        .anyMatch(met -> TARGETS.stream()
+            .anyMatch(word -> met.step()
+                .figure(word, Unit.Dimension.TEMPERATURE)
+                .filter(figure -> figure.value().lowInBase().doubleValue() >= limit.celsius())
+                .isPresent()));
   }
 
   /** Whether it is warmed by eye: until it is dissolved, and to no temperature. */

@@ -1,11 +1,11 @@
 package dev.kettlemark.checks;
 
-import java.util.ArrayList;
 import dev.kettlemark.syntax.Figures;
 import dev.kettlemark.syntax.Lexeme;
 import dev.kettlemark.syntax.Section;
 import dev.kettlemark.text.Excerpt;
 import dev.kettlemark.text.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 

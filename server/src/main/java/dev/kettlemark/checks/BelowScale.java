@@ -38,8 +38,8 @@ public final class BelowScale implements Rule {
   public List<Finding> check(Subject subject) {
     return subject
         .formula()
-        .flatMap(formula ->
-            WeighingList.of(formula).map(list -> check(subject, formula, list.lines())))
+        .flatMap(
+            formula -> WeighingList.of(formula).map(list -> check(subject, formula, list.lines())))
         .orElse(List.of());
   }
 

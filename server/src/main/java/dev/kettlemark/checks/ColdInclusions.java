@@ -3,7 +3,6 @@ package dev.kettlemark.checks;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.AmountLine;
-import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Band;
 import dev.kettlemark.quantity.Display;

@@ -1,6 +1,5 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.text.Lazy;
 import dev.kettlemark.analysis.Boiling;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Derived;
@@ -20,6 +19,7 @@ import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Mass;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Temperature;
+import dev.kettlemark.text.Lazy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts.LineAmount;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Basis;
 import dev.kettlemark.model.Ingredient;

@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Agent;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.model.Verb;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Boiling;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.MassFigures;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;

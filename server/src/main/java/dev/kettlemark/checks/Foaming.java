@@ -1,7 +1,7 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Ingredient;
 import java.util.List;

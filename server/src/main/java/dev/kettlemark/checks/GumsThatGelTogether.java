@@ -2,7 +2,6 @@ package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.model.AmountLine;
-import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import java.util.ArrayList;
 import java.util.List;

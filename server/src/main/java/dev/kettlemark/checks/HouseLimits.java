@@ -32,9 +32,8 @@ final class HouseLimits {
     return house
         .flatMap(Entry::declaration)
         .flatMap(d -> d instanceof House h ? Optional.of(h) : Optional.empty())
-        .map(limits -> found.stream()
-            .map(finding -> with(finding, house.get(), limits))
-            .toList())
+        .map(limits ->
+            found.stream().map(finding -> with(finding, house.get(), limits)).toList())
         .orElse(found);
   }
 

@@ -1,17 +1,17 @@
 package dev.kettlemark.checks;
 
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.Map;
-import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Stage;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import org.hipparchus.fraction.BigFraction;
 

@@ -1,9 +1,9 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.syntax.Clause;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.syntax.Atom;
+import dev.kettlemark.syntax.Clause;
 import dev.kettlemark.syntax.Group;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.syntax.Section;

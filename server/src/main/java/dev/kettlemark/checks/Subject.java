@@ -9,7 +9,6 @@ import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Question;
 import dev.kettlemark.library.Scope;
-import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.library.Thresholds;
 import dev.kettlemark.model.Acceptance;
 import dev.kettlemark.model.Declaration;

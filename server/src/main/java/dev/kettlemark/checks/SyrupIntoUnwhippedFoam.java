@@ -1,6 +1,5 @@
 package dev.kettlemark.checks;
 
-import java.util.ArrayList;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.analysis.StageResult;
@@ -13,11 +12,11 @@ import dev.kettlemark.model.State;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.quantity.Temperature;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Reports a hot syrup that meets egg white or another foaming agent before it is whipped.
@@ -64,8 +63,10 @@ public final class SyrupIntoUnwhippedFoam implements Rule {
     Set<String> foaming = new HashSet<>();
     Foaming.of(formula).forEach(found -> foaming.add(found.name()));
     for (Stage stage : formula.formula().stages()) {
-      if (stage.amounts().stream().anyMatch(line -> foaming.contains(line.ingredient().value()))
-          || stage.takes().stream().anyMatch(take -> foaming.contains(take.stage().value()))) {
+      if (stage.amounts().stream()
+              .anyMatch(line -> foaming.contains(line.ingredient().value()))
+          || stage.takes().stream()
+              .anyMatch(take -> foaming.contains(take.stage().value()))) {
         foaming.add(stage.name().value());
       }
     }

@@ -1,11 +1,11 @@
 package dev.kettlemark.checks;
 
-import java.util.ArrayList;
 import dev.kettlemark.model.Connective;
 import dev.kettlemark.syntax.Atom;
 import dev.kettlemark.syntax.Clause;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.text.Span;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Reports {@code to taste} behind an amount or a step, where a figure is what is made again. */

@@ -1,20 +1,18 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.analysis.ComputedFormula;
-import java.util.ArrayList;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Quantity;
-import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Threshold;
 import dev.kettlemark.model.Unit;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.text.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.hipparchus.fraction.BigFraction;
 
 /**

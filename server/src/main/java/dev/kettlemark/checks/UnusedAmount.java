@@ -5,7 +5,6 @@ import dev.kettlemark.analysis.StageResult;
 import dev.kettlemark.analysis.StepResult;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.model.Located;
-import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Verb;
@@ -13,7 +12,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**

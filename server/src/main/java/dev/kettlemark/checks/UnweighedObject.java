@@ -9,14 +9,12 @@ import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
-import dev.kettlemark.model.TakeLine;
 import dev.kettlemark.model.Verb;
 import dev.kettlemark.reading.Suggestions;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**

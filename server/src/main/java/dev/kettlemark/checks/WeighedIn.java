@@ -1,8 +1,8 @@
 package dev.kettlemark.checks;
 
-import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.analysis.StageParcel;
 import dev.kettlemark.model.AmountLine;

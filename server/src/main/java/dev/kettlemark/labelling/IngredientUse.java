@@ -1,14 +1,14 @@
 package dev.kettlemark.labelling;
 
-import dev.kettlemark.model.Statement;
-import java.util.ArrayList;
 import dev.kettlemark.model.Component;
 import dev.kettlemark.model.Composition;
 import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
+import dev.kettlemark.model.Statement;
 import dev.kettlemark.quantity.Outcome;
 import dev.kettlemark.quantity.Ratio;
 import dev.kettlemark.quantity.Reason;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -3,7 +3,6 @@ package dev.kettlemark.labelling;
 import dev.kettlemark.analysis.ComputedFormula;
 import dev.kettlemark.analysis.Formulas;
 import dev.kettlemark.library.Entry;
-import dev.kettlemark.library.Kind;
 import dev.kettlemark.library.Question;
 import dev.kettlemark.library.Scope;
 import dev.kettlemark.library.Snapshot;

@@ -1,11 +1,5 @@
 package dev.kettlemark.library;
 
-import dev.kettlemark.model.Declaration;
-import dev.kettlemark.model.Facts;
-import dev.kettlemark.model.House;
-import dev.kettlemark.model.Mentions;
-import dev.kettlemark.model.Sheet;
-import dev.kettlemark.model.Trial;
 import dev.kettlemark.syntax.Section;
 import java.util.Collections;
 import java.util.EnumMap;

@@ -16,10 +16,9 @@ abstract class LookedUp<T> implements Question<T> {
   }
 
   @Override
+  @SuppressWarnings("EqualsGetClass") // Each class asks something else; none has subclasses.
   public final boolean equals(@Nullable Object other) {
-    return other != null
-        && getClass() == other.getClass()
-        && key.equals(((LookedUp<?>) other).key);
+    return other != null && getClass() == other.getClass() && key.equals(((LookedUp<?>) other).key);
   }
 
   @Override

@@ -1,12 +1,12 @@
 package dev.kettlemark.library;
 
-import org.jspecify.annotations.Nullable;
 import dev.kettlemark.syntax.Section;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** The questions about names, houses and the day. */
 public final class Lookup {

@@ -27,9 +27,7 @@ final class ResultOf<T> implements Question<T> {
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof ResultOf<?> that
-        && task.equals(that.task)
-        && entry.equals(that.entry);
+    return other instanceof ResultOf<?> that && task.equals(that.task) && entry.equals(that.entry);
   }
 
   @Override

@@ -1,15 +1,15 @@
 package dev.kettlemark.library;
 
-import java.util.List;
-import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.Facts;
+import dev.kettlemark.model.Ingredient;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Mentions;
 import dev.kettlemark.model.Sheet;
 import dev.kettlemark.model.Trial;
 import dev.kettlemark.model.Variant;
 import dev.kettlemark.syntax.Section;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 

@@ -1,8 +1,5 @@
 package dev.kettlemark.library;
 
-import org.jspecify.annotations.Nullable;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.Map;
 import dev.kettlemark.model.Declaration;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Threshold;
@@ -10,7 +7,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The values of thresholds: a house's own, or else the usual ones.
@@ -39,9 +39,7 @@ public final class Thresholds {
 
   /** What holds in a house; the usual value without one. */
   public static <T> T of(Optional<House> house, Threshold<T> threshold) {
-    return house
-        .flatMap(own -> own.threshold(threshold))
-        .orElseGet(() -> usualValue(threshold));
+    return house.flatMap(own -> own.threshold(threshold)).orElseGet(() -> usualValue(threshold));
   }
 
   @SuppressWarnings("unchecked") // A threshold's value has its type.

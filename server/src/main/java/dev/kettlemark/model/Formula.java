@@ -1,8 +1,8 @@
 package dev.kettlemark.model;
 
-import java.util.Collections;
-import java.util.ArrayList;
 import dev.kettlemark.text.Span;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

@@ -1,9 +1,9 @@
 package dev.kettlemark.model;
 
-import org.jspecify.annotations.Nullable;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A part of a formula: what is weighed in, what is taken over, and what is done with it.

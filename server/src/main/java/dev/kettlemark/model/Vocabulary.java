@@ -215,9 +215,8 @@ public final class Vocabulary {
   private static final Map<String, Set<String>> WORDS = BY_FACT.entrySet().stream()
       .collect(Collectors.toUnmodifiableMap(
           Map.Entry::getKey,
-          fact -> fact.getValue().stream()
-              .map(Term::word)
-              .collect(Collectors.toUnmodifiableSet())));
+          fact ->
+              fact.getValue().stream().map(Term::word).collect(Collectors.toUnmodifiableSet())));
 
   private Vocabulary() {}
 

@@ -69,7 +69,8 @@ final class CompletionAdapter {
 
   /** Where an offer was made, by which it is made again. */
   private static JsonArray data(Scene scene, Proposal proposal) {
-    Position start = scene.positions().position(scene.source(), proposal.replaced().start());
+    Position start =
+        scene.positions().position(scene.source(), proposal.replaced().start());
     JsonArray data = new JsonArray();
     data.add(scene.moment().clientUri(scene.document().uri()));
     data.add(start.getLine());

@@ -35,7 +35,8 @@ final class Configuration {
     Map<String, Settings> foldersBefore = byFolder;
     general = Settings.of(sent, before);
     byFolder = Map.of();
-    return !before.equals(general) || !foldersBefore.isEmpty();
+    boolean isSame = Settings.isNothing(sent) || before.equals(general);
+    return !isSame || !foldersBefore.isEmpty();
   }
 
   /**

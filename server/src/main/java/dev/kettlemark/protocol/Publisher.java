@@ -12,6 +12,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Sends diagnostics after each change, open buffers first.
@@ -29,7 +30,15 @@ final class Publisher implements Announcer {
   private final Rounds<Map<String, Told>> rounds;
 
   /** Diagnostics under the URI and version they were sent with. */
-  private record Told(String uri, int version, List<Diagnostic> diagnostics) {}
+  private record Told(String uri, int version, List<Diagnostic> diagnostics) {
+
+    boolean isLike(@Nullable Told other) {
+      return other != null
+          && version == other.version
+          && uri.equals(other.uri)
+          && diagnostics.equals(other.diagnostics);
+    }
+  }
 
   private static final int NO_VERSION = -1;
 
@@ -78,7 +87,7 @@ final class Publisher implements Announcer {
       send(new Told(before.uri(), NO_VERSION, List.of()));
     }
     boolean nothingToSay = before == null && buffer == null && now.diagnostics().isEmpty();
-    if (!now.equals(before) && !nothingToSay) {
+    if (!now.isLike(before) && !nothingToSay) {
       send(now);
     }
   }

@@ -1,8 +1,8 @@
 package dev.kettlemark.scaling;
 
-import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Amounts;
 import dev.kettlemark.analysis.ComputedFormula;
+import dev.kettlemark.analysis.Derived;
 import dev.kettlemark.analysis.Kitchen;
 import dev.kettlemark.analysis.Material;
 import dev.kettlemark.model.House;
@@ -47,8 +47,7 @@ public record WeighingList(List<WeighingLine> lines) {
   /** Without a scale amounts are shown to a hundredth of a gram. */
   private static final BigFraction USUAL_STEP = new BigFraction(1, 100);
 
-  private static final Derived<Optional<WeighingList>> OWN =
-      Derived.by(WeighingList::own);
+  private static final Derived<Optional<WeighingList>> OWN = Derived.by(WeighingList::own);
 
   public WeighingList {
     lines = List.copyOf(lines);

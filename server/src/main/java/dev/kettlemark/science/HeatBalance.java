@@ -97,7 +97,8 @@ public final class HeatBalance {
             settle(model, mixture, hot, vessel, lossShare)))
         .toList();
     return corners.stream().allMatch(Optional::isPresent)
-        ? Outcome.known(spanning(mixture, corners.stream().flatMap(Optional::stream).toList()))
+        ? Outcome.known(
+            spanning(mixture, corners.stream().flatMap(Optional::stream).toList()))
         : Outcome.unknown(
             Reason.NO_SOLUTION, "no temperature from −40 to 180 °C balances the heat");
   }

@@ -30,7 +30,6 @@ public sealed interface Atom extends Placed<Atom> {
           span.shiftedBy(distance));
     }
 
-
     /** Whether a unit of this dimension was written. */
     public boolean measures(Unit.Dimension dimension) {
       return unit.flatMap(word -> Unit.of(word.text()))

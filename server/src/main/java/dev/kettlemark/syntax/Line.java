@@ -95,8 +95,7 @@ public sealed interface Line extends Placed<Line> {
   record Member(Word name, Optional<Word> place) {
 
     private Member shiftedBy(int distance) {
-      return new Member(
-          name.shiftedBy(distance), place.map(word -> word.shiftedBy(distance)));
+      return new Member(name.shiftedBy(distance), place.map(word -> word.shiftedBy(distance)));
     }
   }
 

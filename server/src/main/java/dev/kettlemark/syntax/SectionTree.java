@@ -78,7 +78,8 @@ record SectionTree(
     // Behind the last line end of what stands there now, the first line that stays goes on.
     List<Line> between =
         rest == 0 ? changed.lines : changed.lines.subList(0, changed.lines.size() - 1);
-    Change change = new Change(start, rest == 0 ? Integer.MAX_VALUE : end, start + changed.text.length() - end);
+    Change change =
+        new Change(start, rest == 0 ? Integer.MAX_VALUE : end, start + changed.text.length() - end);
     return new SectionTree(
         text.substring(0, start) + changed.text + text.substring(end),
         change.in(lines, between),

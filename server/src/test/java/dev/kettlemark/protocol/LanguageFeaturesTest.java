@@ -332,8 +332,7 @@ class LanguageFeaturesTest {
     try (Open open = open(capabilities)) {
       CompletionList list = open.editor()
           .await(open.service()
-              .completion(
-                  new CompletionParams(EditorFixture.id(open.uri()), open.at("te-sugar"))))
+              .completion(new CompletionParams(EditorFixture.id(open.uri()), open.at("te-sugar"))))
           .getRight();
       CompletionItem honey = item(list, "honey");
       assertNull(honey.getData());

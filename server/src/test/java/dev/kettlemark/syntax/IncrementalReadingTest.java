@@ -94,9 +94,9 @@ class IncrementalReadingTest {
     ParsedText before = ParsedText.of(LIBRARY);
     Section syrup = before.sectionAt(LIBRARY.indexOf("500 g")).section();
     List<Line> read = syrup.lines();
-    ParsedText typed =
-        before.with(TextEdit.insert(LIBRARY.indexOf("500 g"), "1")).with(new TextEdit(
-            Span.at(LIBRARY.indexOf("500 g") + 1), "2"));
+    ParsedText typed = before
+        .with(TextEdit.insert(LIBRARY.indexOf("500 g"), "1"))
+        .with(new TextEdit(Span.at(LIBRARY.indexOf("500 g") + 1), "2"));
     List<Line> after = typed.sectionAt(LIBRARY.indexOf("500 g")).section().lines();
     assertEquals(read.size(), after.size());
     for (int i = 0; i < read.size(); i++) {
