@@ -18,14 +18,25 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>It may name a part that is the same after all, and never leaves one out.
  *
- * @param parts the parts that changed
- * @param isWhole whether so much changed that it is not told apart
- * @param gone the sections that the library no longer holds
  */
-record Changes(Set<Part> parts, boolean isWhole, Set<Section> gone) {
+final class Changes {
 
   /** Beyond this it costs more to ask for each part than to look at each result anew. */
   private static final int MOST = 400;
+
+  /** The {@linkplain Footprint#mark marks} of the parts that changed. */
+  private final int[] marks;
+
+  /** Whether so much changed that it is not told apart. */
+  private final boolean isWhole;
+
+  private final Set<Section> gone;
+
+  private Changes(int[] marks, boolean isWhole, Set<Section> gone) {
+    this.marks = marks;
+    this.isWhole = isWhole;
+    this.gone = gone;
+  }
 
   /** The changes from one library to another, and from one day to another. */
   static Changes between(Library before, Library after, boolean isSameDay) {
@@ -50,7 +61,9 @@ record Changes(Set<Part> parts, boolean isWhole, Set<Section> gone) {
       parts.add(Part.all());
     }
     boolean isWhole = parts.size() > MOST;
-    return new Changes(isWhole ? Set.of() : Set.copyOf(parts), isWhole, gone);
+    int[] marks =
+        isWhole ? new int[0] : parts.stream().mapToInt(Footprint::mark).toArray();
+    return new Changes(marks, isWhole, gone);
   }
 
   private static Stream<Section> sections(@Nullable Document document) {
@@ -73,11 +86,16 @@ record Changes(Set<Part> parts, boolean isWhole, Set<Section> gone) {
 
   /** The same without the sections that are gone, which nobody asks for later. */
   Changes lasting() {
-    return new Changes(parts, isWhole, Set.of());
+    return new Changes(marks, isWhole, Set.of());
+  }
+
+  /** The sections that the library no longer holds. */
+  Set<Section> gone() {
+    return gone;
   }
 
   boolean touch(Footprint footprint) {
-    return isWhole || parts.stream().anyMatch(footprint::mayHold);
+    return isWhole || footprint.mayHoldAny(marks);
   }
 
   /** Gathers the parts that differ, document by document. */

@@ -14,9 +14,9 @@ final class Footprint {
   private final long[] words = new long[BITS / Long.SIZE];
 
   void add(Part part) {
-    int hash = spread(part.hashCode());
-    set(hash);
-    set(hash >>> 16);
+    int mark = mark(part);
+    set(mark);
+    set(mark >>> 16);
   }
 
   void addAll(Footprint other) {
@@ -25,9 +25,19 @@ final class Footprint {
     }
   }
 
-  boolean mayHold(Part part) {
-    int hash = spread(part.hashCode());
-    return isSet(hash) && isSet(hash >>> 16);
+  /** Whether it may hold one of some parts, each given by its {@link #mark}. */
+  boolean mayHoldAny(int[] marks) {
+    for (int mark : marks) {
+      if (isSet(mark) && isSet(mark >>> 16)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The two places of a part in a footprint, one in each half. */
+  static int mark(Part part) {
+    return spread(part.hashCode());
   }
 
   /** The finaliser of MurmurHash3: each bit of the hash counts in both halves. */

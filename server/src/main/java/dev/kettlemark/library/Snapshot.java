@@ -90,11 +90,23 @@ public final class Snapshot {
   /**
    * A result with its questions and their answers, in the order asked: an early answer may decide
    * whether a later question makes sense at all.
-   *
-   * @param snapshot the snapshot in which it was last known to be right
    */
-  private record Result(
-      Object value, Map<Question<?>, Object> answers, Footprint footprint, long snapshot) {}
+  private static final class Result {
+
+    private final Object value;
+    private final Map<Question<?>, Object> answers;
+    private final Footprint footprint;
+
+    /** The snapshot in which it was last known to be right. */
+    private volatile long rightAt;
+
+    Result(Object value, Map<Question<?>, Object> answers, Footprint footprint, long rightAt) {
+      this.value = value;
+      this.answers = answers;
+      this.footprint = footprint;
+      this.rightAt = rightAt;
+    }
+  }
 
   private Snapshot(
       Library library, LocalDate today, Results kept, List<Results> borrowed, List<Step> past) {
@@ -190,9 +202,11 @@ public final class Snapshot {
   }
 
   private static int sectionCount(Library library) {
-    return library.documents().stream()
-        .mapToInt(document -> document.entries().size())
-        .sum();
+    int count = 0;
+    for (Document document : library.documents()) {
+      count += document.entries().size();
+    }
+    return count;
   }
 
   /**
@@ -215,15 +229,21 @@ public final class Snapshot {
     Section section = entry.section();
     Result result = current.get(task, section);
     if (result == null) {
-      result = right(known(task, section)).orElseGet(() -> computed(task, entry));
-      kept.put(task, section, result);
-      current.put(task, section, result);
+      result = kept.get(task, section);
+      if (result != null && isUntouched(result)) {
+        // Nearly all of a long text, at each key: nothing is made and nothing put away.
+        result.rightAt = number;
+      } else {
+        result = right(known(task, section)).orElseGet(() -> computed(task, entry));
+        kept.put(task, section, result);
+        current.put(task, section, result);
+      }
     }
     Footprint read = READ.get();
     if (read != null) {
-      read.addAll(result.footprint());
+      read.addAll(result.footprint);
     }
-    return (T) result.value();
+    return (T) result.value;
   }
 
   private @Nullable Result known(Task<?> task, Section section) {
@@ -247,24 +267,25 @@ public final class Snapshot {
       return Optional.empty();
     }
     if (isUntouched(old)) {
-      return Optional.of(new Result(old.value(), old.answers(), old.footprint(), number));
+      return Optional.of(new Result(old.value, old.answers, old.footprint, number));
     }
     Footprint footprint = new Footprint();
     return reading(footprint, () -> stillHolds(old))
-        ? Optional.of(new Result(old.value(), old.answers(), footprint, number))
+        ? Optional.of(new Result(old.value, old.answers, footprint, number))
         : Optional.empty();
   }
 
   /** Whether nothing that a result goes back to has changed since it was known to be right. */
   private boolean isUntouched(Result result) {
-    if (result.snapshot() == number) {
+    long rightAt = result.rightAt;
+    if (rightAt == number) {
       return true;
     }
     for (Step step : past) {
-      if (step.changes().touch(result.footprint())) {
+      if (step.changes().touch(result.footprint)) {
         return false;
       }
-      if (step.from() == result.snapshot()) {
+      if (step.from() == rightAt) {
         return true;
       }
     }
@@ -272,7 +293,7 @@ public final class Snapshot {
   }
 
   private boolean stillHolds(Result result) {
-    for (Map.Entry<Question<?>, Object> asked : result.answers().entrySet()) {
+    for (Map.Entry<Question<?>, Object> asked : result.answers.entrySet()) {
       if (!Objects.equals(asked.getKey().ask(this), asked.getValue())) {
         return false;
       }
