@@ -5,20 +5,28 @@ import org.jspecify.annotations.Nullable;
 /**
  * A question that asks one sort of thing by one word; compares itself as {@link ResultOf} does.
  *
+ * @param <K> by what it asks
  * @param <T> what it is answered with
  */
-abstract class LookedUp<T> implements Question<T> {
+abstract class LookedUp<K, T> implements Question<T> {
 
-  private final Object key;
+  private final K key;
 
-  LookedUp(Object key) {
+  LookedUp(K key) {
     this.key = key;
+  }
+
+  /** By what it asks. */
+  final K key() {
+    return key;
   }
 
   @Override
   @SuppressWarnings("EqualsGetClass") // Each class asks something else; none has subclasses.
   public final boolean equals(@Nullable Object other) {
-    return other != null && getClass() == other.getClass() && key.equals(((LookedUp<?>) other).key);
+    return other != null
+        && getClass() == other.getClass()
+        && key.equals(((LookedUp<?, ?>) other).key);
   }
 
   @Override

@@ -73,32 +73,31 @@ public final class Lookup {
     return new Today();
   }
 
-  private static final class ExcessOf extends LookedUp<OptionalInt> {
-
-    private final String uri;
+  private static final class ExcessOf extends LookedUp<String, OptionalInt> {
 
     ExcessOf(String uri) {
       super(uri);
-      this.uri = uri;
     }
 
     @Override
     public OptionalInt ask(Snapshot snapshot) {
-      return snapshot.reading(Part.length(uri)).document(uri).filter(Document::isTooLong).stream()
+      return snapshot
+          .reading(Part.length(key()))
+          .document(key())
+          .filter(Document::isTooLong)
+          .stream()
           .mapToInt(document -> document.text().source().text().length())
           .findFirst();
     }
   }
 
-  private static final class Opens extends LookedUp<Boolean> {
+  private static final class Opens extends LookedUp<Section, Boolean> {
 
     private final String uri;
-    private final Section section;
 
     Opens(String uri, Section section) {
       super(section);
       this.uri = uri;
-      this.section = section;
     }
 
     @Override
@@ -107,30 +106,27 @@ public final class Lookup {
       return snapshot
           .reading(Part.opening(uri))
           .document(uri)
-          .filter(document -> document.entries().get(0).section().equals(section))
+          .filter(document -> document.entries().get(0).section().equals(key()))
           .isPresent();
     }
   }
 
-  private static final class Mentioned extends LookedUp<Boolean> {
-
-    private final String material;
+  private static final class Mentioned extends LookedUp<String, Boolean> {
 
     Mentioned(String material) {
       super(material);
-      this.material = material;
     }
 
     @Override
     public Boolean ask(Snapshot snapshot) {
-      return snapshot.reading(Part.mention(material)).ownDocuments().stream()
+      return snapshot.reading(Part.mention(key())).ownDocuments().stream()
           .flatMap(document -> document.entries().stream())
           .anyMatch(entry ->
-              entry.sign().filter(sign -> sign.mentioned().contains(material)).isPresent());
+              entry.sign().filter(sign -> sign.mentioned().contains(key())).isPresent());
     }
   }
 
-  private static final class AnyFormula extends LookedUp<Boolean> {
+  private static final class AnyFormula extends LookedUp<String, Boolean> {
 
     AnyFormula() {
       super("");
@@ -144,7 +140,7 @@ public final class Lookup {
     }
   }
 
-  private static final class Today extends LookedUp<LocalDate> {
+  private static final class Today extends LookedUp<String, LocalDate> {
 
     Today() {
       super("");
@@ -175,7 +171,7 @@ public final class Lookup {
     }
   }
 
-  private static final class AllNamed extends LookedUp<List<Entry>> {
+  private static final class AllNamed extends LookedUp<String, List<Entry>> {
 
     private final Kind kind;
     private final String name;
@@ -192,78 +188,63 @@ public final class Lookup {
     }
   }
 
-  private static final class Names extends LookedUp<Set<String>> {
-
-    private final Kind kind;
+  private static final class Names extends LookedUp<Kind, Set<String>> {
 
     Names(Kind kind) {
       super(kind);
-      this.kind = kind;
     }
 
     @Override
     public Set<String> ask(Snapshot snapshot) {
-      return snapshot.reading(Part.names(kind)).names(kind);
+      return snapshot.reading(Part.names(key())).names(key());
     }
   }
 
-  private static final class WithCode extends LookedUp<List<Entry>> {
-
-    private final String code;
+  private static final class WithCode extends LookedUp<String, List<Entry>> {
 
     WithCode(String code) {
       super(code);
-      this.code = code;
     }
 
     @Override
     public List<Entry> ask(Snapshot snapshot) {
-      return snapshot.reading(Part.code(code)).withCode(code);
+      return snapshot.reading(Part.code(key())).withCode(key());
     }
   }
 
-  private static final class TrialsOf extends LookedUp<List<Entry>> {
-
-    private final String formula;
+  private static final class TrialsOf extends LookedUp<String, List<Entry>> {
 
     TrialsOf(String formula) {
       super(formula);
-      this.formula = formula;
     }
 
     @Override
     public List<Entry> ask(Snapshot snapshot) {
-      return snapshot.reading(Part.trials(formula)).trialsOf(formula);
+      return snapshot.reading(Part.trials(key())).trialsOf(key());
     }
   }
 
-  private static final class SheetsOf extends LookedUp<List<Entry>> {
-
-    private final String shown;
+  private static final class SheetsOf extends LookedUp<String, List<Entry>> {
 
     SheetsOf(String shown) {
       super(shown);
-      this.shown = shown;
     }
 
     @Override
     public List<Entry> ask(Snapshot snapshot) {
-      return snapshot.reading(Part.sheets(shown)).sheetsOf(shown);
+      return snapshot.reading(Part.sheets(key())).sheetsOf(key());
     }
   }
 
-  private static final class HouseOf extends LookedUp<Optional<Entry>> {
-
-    private final String uri;
+  private static final class HouseOf extends LookedUp<String, Optional<Entry>> {
 
     HouseOf(String uri) {
       super(uri);
-      this.uri = uri;
     }
 
     @Override
     public Optional<Entry> ask(Snapshot snapshot) {
-      return snapshot.houseFor(uri);
+      return snapshot.houseFor(key());
     }
   }
 }
