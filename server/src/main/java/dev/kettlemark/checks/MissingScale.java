@@ -130,9 +130,7 @@ public final class MissingScale implements Rule {
   }
 
   private static boolean isBare(Group group) {
-    return group.atoms().get(0) instanceof Atom.QuantityAtom figure
-        && figure.unit().isEmpty()
-        && figure.quantity().isPresent();
+    return group.atoms().get(0) instanceof Atom.QuantityAtom figure && figure.lacksUnit();
   }
 
   private static double hottest(Line line) {

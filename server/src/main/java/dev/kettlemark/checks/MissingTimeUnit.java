@@ -74,9 +74,7 @@ public final class MissingTimeUnit implements Rule {
   }
 
   private static boolean isBare(Group group) {
-    return group.atoms().get(0) instanceof Atom.QuantityAtom figure
-        && figure.unit().isEmpty()
-        && figure.quantity().isPresent();
+    return group.atoms().get(0) instanceof Atom.QuantityAtom figure && figure.lacksUnit();
   }
 
   private static Finding finding(Verb verb, Clause clause, Group group) {

@@ -51,7 +51,7 @@ public final class MissingUnit implements Rule {
     List<String> usual = units(section);
     List<Finding> findings = new ArrayList<>();
     for (Line line : section.lines()) {
-      if (line instanceof Line.AmountLine amount && lacksUnit(amount.measure())) {
+      if (line instanceof Line.AmountLine amount && amount.measure().lacksUnit()) {
         findings.add(finding(amount.measure(), misspelt(amount), usual));
       } else if (line instanceof Line.StatementLine statement) {
         findings.addAll(findings(usual, statement));
@@ -80,7 +80,7 @@ public final class MissingUnit implements Rule {
 
   private static void addBare(List<Group> groups, List<String> units, List<Finding> findings) {
     for (Group group : groups) {
-      if (group.atoms().get(0) instanceof Atom.QuantityAtom figure && lacksUnit(figure)) {
+      if (group.atoms().get(0) instanceof Atom.QuantityAtom figure && figure.lacksUnit()) {
         findings.add(finding(figure, Optional.empty(), units));
       }
     }
@@ -100,7 +100,7 @@ public final class MissingUnit implements Rule {
     List<Atom> atoms = group.atoms();
     for (int i = 0; i + 1 < atoms.size(); i++) {
       if (atoms.get(i) instanceof Atom.QuantityAtom figure
-          && lacksUnit(figure)
+          && figure.lacksUnit()
           && atoms.get(i + 1) instanceof Atom.NameAtom name
           && Unit.overlookingCase(name.text()).filter(MissingUnit::isOwn).isPresent()) {
         findings.add(finding(figure, Optional.of(name), List.of()));
@@ -110,10 +110,6 @@ public final class MissingUnit implements Rule {
 
   private static boolean isOwn(Unit unit) {
     return !unit.measures(Unit.Dimension.TIME) && !unit.measures(Unit.Dimension.TEMPERATURE);
-  }
-
-  private static boolean lacksUnit(Atom.QuantityAtom figure) {
-    return figure.quantity().isPresent() && figure.unit().isEmpty();
   }
 
   private static Finding finding(

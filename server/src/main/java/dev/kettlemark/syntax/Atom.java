@@ -30,6 +30,11 @@ public sealed interface Atom extends Placed<Atom> {
           span.shiftedBy(distance));
     }
 
+    /** Whether it has a value and no unit. */
+    public boolean lacksUnit() {
+      return quantity.isPresent() && unit.isEmpty();
+    }
+
     /** Whether a unit of this dimension was written. */
     public boolean measures(Unit.Dimension dimension) {
       return unit.flatMap(word -> Unit.of(word.text()))
