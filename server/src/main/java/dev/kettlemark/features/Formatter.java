@@ -166,13 +166,13 @@ public final class Formatter {
 
   /** Leaves out what stands there already. */
   private void replace(Span span, String text) {
-    String written = span.of(source.text());
+    String written = source.text();
+    int least = Math.min(span.length(), text.length());
     int same = 0;
-    while (same < Math.min(written.length(), text.length())
-        && written.charAt(same) == text.charAt(same)) {
+    while (same < least && written.charAt(span.start() + same) == text.charAt(same)) {
       same++;
     }
-    if (same < Math.max(written.length(), text.length())) {
+    if (same < Math.max(span.length(), text.length())) {
       edits.add(new TextEdit(new Span(span.start() + same, span.end()), text.substring(same)));
     }
   }

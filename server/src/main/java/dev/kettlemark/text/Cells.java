@@ -20,6 +20,11 @@ public final class Cells {
     0x1F6FF, 0x1F900, 0x1F9FF, 0x1FA70, 0x1FAFF, 0x20000, 0x3FFFD
   };
 
+  /** Most texts are of these alone, each of which takes one cell. */
+  private static final char FIRST_PRINTED = ' ';
+
+  private static final char LAST_PLAIN = '~';
+
   private static final String CUT = "…";
 
   /** No name of a kitchen is as wide as this. */
@@ -41,7 +46,18 @@ public final class Cells {
 
   /** The cells of a text without tabs and line ends. */
   public static int of(String text) {
-    return text.codePoints().map(Cells::of).sum();
+    int cells = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= FIRST_PRINTED && c <= LAST_PLAIN) {
+        cells++;
+      } else {
+        int codePoint = text.codePointAt(i);
+        cells += of(codePoint);
+        i += Character.charCount(codePoint) - 1;
+      }
+    }
+    return cells;
   }
 
   /** The text with spaces behind it up to a width; unchanged where it is wider. */
