@@ -30,7 +30,7 @@ final class Configuration {
   }
 
   /** Takes over settings that hold everywhere; says whether that changed anything. */
-  boolean take(@Nullable Object sent) {
+  synchronized boolean take(@Nullable Object sent) {
     Settings before = general;
     Map<String, Settings> foldersBefore = byFolder;
     general = Settings.of(sent, before);
