@@ -61,7 +61,7 @@ public final class MissingUnit implements Rule {
   }
 
   private static List<Finding> findings(List<String> usual, Line.StatementLine statement) {
-    List<Finding> findings = new ArrayList<>(misspelt(statement));
+    List<Finding> findings = misspelt(statement);
     if (findings.isEmpty() && isAmount(statement.head().text())) {
       List<String> units = FACTS.getOrDefault(statement.head().text(), usual);
       addBare(statement.objects(), units, findings);

@@ -6,7 +6,6 @@ import dev.kettlemark.model.BasisDefinition;
 import dev.kettlemark.model.Formula;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
-import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Stage;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.model.Verb;
@@ -115,11 +114,7 @@ public final class UnweighedObject implements Rule {
   }
 
   private static boolean speaksOf(Statement step, String amount) {
-    return Stream.concat(
-            step.objects().stream(),
-            step.clauses().stream().flatMap(clause -> clause.operands().stream()))
-        .anyMatch(operand ->
-            operand.value() instanceof Operand.Name other && other.word().equals(amount));
+    return step.names().stream().anyMatch(name -> name.value().equals(amount));
   }
 
   private static Finding finding(

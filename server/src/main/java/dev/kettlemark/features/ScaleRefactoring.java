@@ -6,7 +6,6 @@ import dev.kettlemark.analysis.PieceOrder;
 import dev.kettlemark.model.House;
 import dev.kettlemark.model.Located;
 import dev.kettlemark.model.Measure;
-import dev.kettlemark.model.Operand;
 import dev.kettlemark.model.Statement;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.scaling.ScaleEdits;
@@ -101,12 +100,7 @@ final class ScaleRefactoring {
   }
 
   private static Stream<String> names(Statement step) {
-    return Stream.concat(
-            step.objects().stream(),
-            step.clauses().stream().flatMap(clause -> clause.operands().stream()))
-        .map(Located::value)
-        .flatMap(operand ->
-            operand instanceof Operand.Name name ? Stream.of(name.word()) : Stream.empty());
+    return step.names().stream().map(Located::value);
   }
 
   /** The next round weight of the line under the cursor, as bags and jars hold it. */

@@ -127,10 +127,8 @@ final class StageEditing {
 
   /** The names a step speaks of. */
   static Set<String> names(Statement step) {
-    return Stream.concat(
-            step.objects().stream(),
-            step.clauses().stream().flatMap(clause -> clause.operands().stream()))
-        .flatMap(StageEditing::name)
+    return step.names().stream()
+        .map(Located::value)
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 

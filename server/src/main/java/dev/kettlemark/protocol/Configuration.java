@@ -35,8 +35,7 @@ final class Configuration {
     Map<String, Settings> foldersBefore = byFolder;
     general = Settings.of(sent, before);
     byFolder = Map.of();
-    boolean isSame = Settings.isNothing(sent) || before.equals(general);
-    return !isSame || !foldersBefore.isEmpty();
+    return !before.equals(general) || !foldersBefore.isEmpty();
   }
 
   /**
