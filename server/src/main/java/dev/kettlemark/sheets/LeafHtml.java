@@ -78,7 +78,7 @@ public final class LeafHtml {
   }
 
   private Element main() {
-    Element main = Element.of("main");
+    Element main = Element.of("main").with("class", "beside");
     for (Leaf.Section section : leaf.sections()) {
       String id = section.word();
       main.add(Element.of("section")

@@ -54,6 +54,22 @@ final class PageStyle {
         .items td:last-child { flex: 1 0 100%; }
         .items li { padding: .15rem 0; }
       }
+      @media screen and (max-width: 36rem) {
+        .beside :is(table, caption, thead, tbody) { display: block; }
+        .beside tr { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); border-bottom: 1px solid var(--hair); padding: .15rem 0; }
+        .beside thead tr { border-bottom-color: var(--ink); }
+        .beside tr > :is(th, td) { border: 0; padding: 0 .35rem 0 0; text-align: left; overflow-wrap: break-word; }
+        .beside tr > :first-child { grid-column: 1 / -1; }
+        .beside tbody tr > :first-child { font-weight: 600; }
+        .beside #verdict tr { grid-template-columns: 1fr auto; }
+        .beside #verdict tr > :first-child { grid-column: 1; }
+        .beside #verdict tr > :nth-child(3) { grid-column: 1 / -1; }
+        .beside #amounts tr > :nth-child(2) { grid-column: 1 / -1; font-style: italic; }
+        .beside #amounts tr > :is(:nth-child(3), :nth-child(4)) { grid-column: 1; }
+        .beside #amounts tr > :is(:nth-child(5), :nth-child(6)) { grid-column: 2; }
+        .beside #amounts tr > :is(:nth-child(3), :nth-child(5)) { grid-row: 3; }
+        .beside #amounts tr > :nth-child(7) { grid-column: 3; grid-row: 3 / 5; }
+      }
       @media print { tbody tr:first-child { break-before: avoid; } #search { display: none; } .ways ul, .skip { display: none; } a { color: inherit; text-decoration: none; } .items td:nth-child(2) { white-space: nowrap; } .items th:last-child:not([scope="row"]), .items td:last-child { display: none; } }
       """;
 
