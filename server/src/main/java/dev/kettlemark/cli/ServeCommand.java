@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -28,7 +26,8 @@ import picocli.CommandLine.Option;
 final class ServeCommand implements Callable<Integer> {
 
   private static final String STDIO = "--stdio";
-  private static final Pattern PROCESS = Pattern.compile("--clientProcessId=(\\d{1,18})");
+  private static final String PROCESS = "--clientProcessId=";
+  private static final int MOST_DIGITS = 18;
 
   private final Terminal terminal;
 
@@ -61,14 +60,19 @@ final class ServeCommand implements Callable<Integer> {
     }
     ServeCommand command = new ServeCommand(terminal);
     for (String argument : List.of(arguments).subList(1, arguments.length)) {
-      Matcher process = PROCESS.matcher(argument);
-      if (process.matches()) {
-        command.clientProcessId = Long.valueOf(process.group(1));
+      if (argument.startsWith(PROCESS) && isNumber(argument.substring(PROCESS.length()))) {
+        command.clientProcessId = Long.valueOf(argument.substring(PROCESS.length()));
       } else if (!argument.equals(STDIO)) {
         return Optional.empty();
       }
     }
     return Optional.of(command);
+  }
+
+  private static boolean isNumber(String text) {
+    return !text.isEmpty()
+        && text.length() <= MOST_DIGITS
+        && text.chars().allMatch(digit -> digit >= '0' && digit <= '9');
   }
 
   @Override

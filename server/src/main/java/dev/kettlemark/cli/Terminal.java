@@ -9,8 +9,8 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * What a command reads from and writes to.
@@ -21,7 +21,8 @@ import java.util.Map;
  * @param err the standard error for text, always UTF-8
  * @param interactive whether a person looks at the output
  * @param environment the process' variables
- * @param clock tells the day; nothing else in the program asks the machine for it
+ * @param clock tells the day; nothing else in the program asks the machine for it. Made late: where the machine stands
+ *     takes long to find out
  */
 record Terminal(
     InputStream in,
@@ -30,7 +31,7 @@ record Terminal(
     PrintWriter err,
     boolean interactive,
     Map<String, String> environment,
-    Clock clock) {
+    Supplier<Clock> clock) {
 
   /** A table of a formula needs this much; wider text is harder to read. */
   static final int USUAL_WIDTH = 80;
@@ -51,12 +52,12 @@ record Terminal(
         writer(System.err),
         isInteractive(System.console()),
         System.getenv(),
-        Clock.system(ZoneId.systemDefault()));
+        Clock::systemDefaultZone);
   }
 
   /** The day on which the command runs. */
   LocalDate today() {
-    return LocalDate.now(clock);
+    return LocalDate.now(clock.get());
   }
 
   /** The width in cells: that of {@code COLUMNS}, or the usual one. */

@@ -27,8 +27,6 @@ import java.util.logging.Logger;
  */
 public final class Rehearsal {
 
-  private static final Logger LOG = Logger.getLogger(Rehearsal.class.getName());
-
   /** A writer who has just opened a text reads it first. */
   private static final Duration SILENCE = Duration.ofMillis(300);
 
@@ -98,7 +96,8 @@ public final class Rehearsal {
       awaitRest();
       play(ROUNDS);
     } catch (IOException broken) {
-      LOG.log(Level.WARNING, "bug: the rehearsal broke off", broken);
+      Logger.getLogger(Rehearsal.class.getName())
+          .log(Level.WARNING, "bug: the rehearsal broke off", broken);
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
     }

@@ -54,7 +54,7 @@ class CheckOnManyCoresTest {
         new PrintWriter(err),
         false,
         Map.of(),
-        Clock.fixed(Today.DAY.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC));
+        () -> Clock.fixed(Today.DAY.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC));
     int code = new CommandLine(new CheckCommand(terminal, Paint::plain, cores))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .execute(arguments);

@@ -26,7 +26,7 @@ class HelpTextsTest {
         new PrintWriter(new StringWriter()),
         false,
         Map.of(),
-        Clock.systemUTC());
+        Clock::systemUTC);
     return KettlemarkCommand.commandLine(nowhere).getSubcommands().entrySet().stream()
         .flatMap(command -> Stream.concat(
             Stream.of(command.getKey()),

@@ -284,7 +284,7 @@ class PublishCommandTest {
         new PrintWriter(new StringWriter()),
         false,
         Map.of(),
-        clock);
+        () -> clock);
     KettlemarkCommand.run(terminal, words());
     return out.toString();
   }

@@ -33,7 +33,7 @@ record Run(int code, String out, String err) {
         new PrintWriter(err),
         interactive,
         environment,
-        Clock.fixed(Today.DAY.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC));
+        () -> Clock.fixed(Today.DAY.atStartOfDay(ZoneOffset.UTC).toInstant(), ZoneOffset.UTC));
     int code = KettlemarkCommand.run(terminal, arguments);
     return new Run(code, plain(out), plain(err));
   }

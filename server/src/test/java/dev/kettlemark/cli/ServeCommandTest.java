@@ -32,7 +32,7 @@ class ServeCommandTest {
         new PrintWriter(new StringWriter()),
         false,
         Map.of(),
-        Clock.systemUTC());
+        Clock::systemUTC);
     return KettlemarkCommand.run(terminal, "serve", "--stdio");
   }
 
