@@ -40,15 +40,14 @@ record Block(WrittenLine heading, List<WrittenLine> body, List<Block> parts) {
 
   /** The sections of a text; what stands above them is left out, and a stage may stand alone. */
   static List<Block> of(ParsedText text) {
-    List<WrittenLine> lines = WrittenLine.of(text);
-    return of(lines, new LineSpacing(lines));
+    return text.sections().stream().flatMap(placed -> of(text, placed).stream()).toList();
   }
 
   /** The blocks of one section: itself, or stages that stand alone. */
   static List<Block> of(ParsedText text, PlacedSection placed) {
     List<WrittenLine> lines = WrittenLine.of(text, placed);
     boolean goesOn = placed.end() < text.source().length();
-    return of(lines, new LineSpacing(lines, goesOn));
+    return of(lines, new LineSpacing(lines, true, goesOn));
   }
 
   private static List<Block> of(List<WrittenLine> lines, LineSpacing spacing) {

@@ -26,10 +26,24 @@ public final class Formatter {
   private final LineSpacing spacing;
   private final List<TextEdit> edits = new ArrayList<>();
 
-  private Formatter(Source source, List<WrittenLine> lines, boolean goesOn) {
+  private Formatter(Source source, List<WrittenLine> lines, LineSpacing spacing) {
     this.source = source;
     this.lines = lines;
-    this.spacing = new LineSpacing(lines, goesOn);
+    this.spacing = spacing;
+  }
+
+  /**
+   * Lays out one section.
+   *
+   * @param isApart whether a heading may stand right below what is above it
+   */
+  private static Formatter of(ParsedText text, PlacedSection placed, boolean isApart) {
+    List<WrittenLine> lines = WrittenLine.of(text, placed);
+    boolean goesOn = placed.end() < text.source().length();
+    Formatter formatter =
+        new Formatter(text.source(), lines, new LineSpacing(lines, isApart, goesOn));
+    formatter.formatLines();
+    return formatter;
   }
 
   /** The text in its layout. */
@@ -39,13 +53,25 @@ public final class Formatter {
 
   /** What to change in the whole text, in order. */
   public static List<TextEdit> edits(ParsedText text) {
+    return List.copyOf(edits(text, text.sections()));
+  }
+
+  /** Of sections that follow each other; what stands above the first one is taken for apart from it. */
+  private static List<TextEdit> edits(ParsedText text, List<PlacedSection> sections) {
+    List<TextEdit> edits = new ArrayList<>();
     if (text.isHeadingsOnly()) {
-      return List.of();
+      return edits;
     }
-    Formatter formatter = new Formatter(text.source(), WrittenLine.of(text), false);
-    formatter.formatLines();
-    formatter.endLastLine();
-    return List.copyOf(formatter.edits);
+    boolean isApart = true;
+    for (PlacedSection placed : sections) {
+      Formatter formatter = of(text, placed, isApart);
+      if (placed.end() == text.source().length()) {
+        formatter.endLastLine();
+      }
+      edits.addAll(formatter.edits);
+      isApart = formatter.spacing.endsApart();
+    }
+    return edits;
   }
 
   /**
@@ -55,9 +81,7 @@ public final class Formatter {
    * other ones stand.
    */
   static List<TextEdit> editsInLines(ParsedText text, PlacedSection placed) {
-    boolean goesOn = placed.end() < text.source().length();
-    Formatter formatter = new Formatter(text.source(), WrittenLine.of(text, placed), goesOn);
-    formatter.formatLines();
+    Formatter formatter = of(text, placed, true);
     return formatter.edits.stream().filter(formatter::isInLine).toList();
   }
 
@@ -67,22 +91,9 @@ public final class Formatter {
    * <p>The sections before and behind are looked at as well, since blank lines between two sections hang on both.
    */
   public static List<TextEdit> edits(ParsedText text, Span range) {
-    if (text.isHeadingsOnly()) {
-      return List.of();
-    }
     int first = text.source().lineAt(range.start());
     int last = text.source().lineAt(range.end());
-    List<PlacedSection> sections = text.sectionsAround(range);
-    boolean goesOn = sections.get(sections.size() - 1).end() < text.source().length();
-    List<WrittenLine> lines = sections.stream()
-        .flatMap(placed -> WrittenLine.of(text, placed).stream())
-        .toList();
-    Formatter formatter = new Formatter(text.source(), lines, goesOn);
-    formatter.formatLines();
-    if (!goesOn) {
-      formatter.endLastLine();
-    }
-    return formatter.edits.stream()
+    return edits(text, text.sectionsAround(range)).stream()
         .filter(edit -> {
           int line = text.source().lineAt(edit.span().start());
           return first <= line && line <= last;

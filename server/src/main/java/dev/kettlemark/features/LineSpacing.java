@@ -11,6 +11,9 @@ final class LineSpacing {
   /** The number of the first of the lines. */
   private final int first;
 
+  /** Whether a heading may stand right below what stands above these. */
+  private final boolean isApart;
+
   /** Whether the text has lines behind these. */
   private final boolean goesOn;
 
@@ -22,19 +25,16 @@ final class LineSpacing {
 
   private final int firstWords;
 
-  /** That of a whole text. */
-  LineSpacing(List<WrittenLine> lines) {
-    this(lines, false);
-  }
-
   /**
-   * That of a section, which is known by its own lines but for the blank ones at its edges.
+   * That of a section, which is known by its own lines but for what hangs on those around it.
    *
+   * @param isApart whether nothing stands above, or what does {@link #endsApart()}
    * @param goesOn whether the heading of another section follows
    */
-  LineSpacing(List<WrittenLine> lines, boolean goesOn) {
+  LineSpacing(List<WrittenLine> lines, boolean isApart, boolean goesOn) {
     this.lines = lines;
     this.first = lines.get(0).number();
+    this.isApart = isApart;
     this.goesOn = goesOn;
     this.firstWords =
         (int) lines.stream().takeWhile(line -> line.tokens().isEmpty()).count();
@@ -67,10 +67,16 @@ final class LineSpacing {
   boolean lacksBlankBefore(int number) {
     int line = number - first;
     boolean opensParagraph = lines.get(line).isHeading() || headingComments.get(line);
-    return line > 0
-        && opensParagraph
-        && !lines.get(line - 1).isBlank()
-        && !headingComments.get(line - 1);
+    return opensParagraph && !(line == 0 ? isApart : isApart(line - 1));
+  }
+
+  /** Whether a heading may stand right below the last line. */
+  boolean endsApart() {
+    return isApart(lines.size() - 1);
+  }
+
+  private boolean isApart(int line) {
+    return lines.get(line).isBlank() || headingComments.get(line);
   }
 
   /** Whether the line is a comment that belongs to the heading below it. */

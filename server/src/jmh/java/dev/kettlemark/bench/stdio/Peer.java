@@ -21,8 +21,6 @@ import java.util.function.Predicate;
 /** A server in a process of its own, and the client's end of its pipes. */
 final class Peer implements AutoCloseable {
 
-  private static final String ALONE = "file:///bench/bench.kettle";
-
   private final long started = System.nanoTime();
   private final Process process;
   private final OutputStream out;
@@ -46,9 +44,9 @@ final class Peer implements AutoCloseable {
     this.in = new BufferedInputStream(process.getInputStream(), 1 << 16);
   }
 
-  /** Starts a server and greets it as most editors would. */
-  static Peer start(List<String> command) throws IOException {
-    return start(command, "null", ALONE);
+  /** Starts a server and greets it as most editors would; the editor is going to open one file. */
+  static Peer start(List<String> command, Path file) throws IOException {
+    return start(command, "null", file.toUri().toString());
   }
 
   /** Starts a server with a folder, of which the editor is going to open one file. */

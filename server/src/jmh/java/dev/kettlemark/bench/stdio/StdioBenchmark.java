@@ -51,10 +51,14 @@ public final class StdioBenchmark {
   private final Path floors;
   private final Path folder;
 
+  /** A file with nothing beside it. */
+  private final Path alone;
+
   private StdioBenchmark(Path jar) throws IOException {
     this.jar = jar.toAbsolutePath();
     this.folder = Files.createTempDirectory("kettlemark-bench");
     this.floors = folder.resolve("floors.jar");
+    this.alone = Files.createDirectory(folder.resolve("alone")).resolve("bench.kettle");
     packFloors();
   }
 
@@ -79,7 +83,7 @@ public final class StdioBenchmark {
     Map<String, Long> memory = new LinkedHashMap<>();
     for (int round = 0; round < ROUNDS; round++) {
       for (Map.Entry<String, List<String>> command : commands.entrySet()) {
-        try (Peer peer = Peer.start(command.getValue())) {
+        try (Peer peer = Peer.start(command.getValue(), alone)) {
           taken.computeIfAbsent(command.getKey(), key -> new ArrayList<>()).add(peer.open(text));
           memory.put(command.getKey(), peer.megabytes(false));
         }
@@ -113,7 +117,7 @@ public final class StdioBenchmark {
       throws IOException {
     Position place =
         document.text().source().position(BenchTexts.cursor(document), PositionEncoding.UTF16);
-    try (Peer peer = Peer.start(command)) {
+    try (Peer peer = Peer.start(command, alone)) {
       peer.open(text(document));
       read();
       List<Double> times = new ArrayList<>();
@@ -162,7 +166,7 @@ public final class StdioBenchmark {
     asked.put("semanticTokens/full", "");
     asked.put("formatting", ", \"options\": {\"tabSize\": 2, \"insertSpaces\": true}");
     System.out.println("\n| Asked in 10000 lines | |\n|---|--:|");
-    try (Peer peer = Peer.start(server())) {
+    try (Peer peer = Peer.start(server(), alone)) {
       peer.open(text(document));
       read();
       for (Map.Entry<String, String> request : asked.entrySet()) {
@@ -245,7 +249,7 @@ public final class StdioBenchmark {
     Path archive = folder.resolve(name + ".jsa");
     List<String> training = new ArrayList<>(command);
     training.add(1, "-XX:ArchiveClassesAtExit=" + archive);
-    try (Peer peer = Peer.start(training)) {
+    try (Peer peer = Peer.start(training, alone)) {
       peer.open(text(BenchTexts.formula()));
     }
     List<String> trained = new ArrayList<>(command);
