@@ -21,8 +21,8 @@ import java.util.function.Supplier;
  * @param err the standard error for text, always UTF-8
  * @param interactive whether a person looks at the output
  * @param environment the process' variables
- * @param clock tells the day; nothing else in the program asks the machine for it. Made late: where the machine stands
- *     takes long to find out
+ * @param clock tells the day; nothing else in the program asks the machine for it. Made when it is first asked for, since
+ *     the time zone of the machine takes long to find out
  */
 record Terminal(
     InputStream in,

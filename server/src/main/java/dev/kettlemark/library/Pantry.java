@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The built-in pantry, written in the language itself and shipped with the program. */
 public final class Pantry {
@@ -16,7 +18,7 @@ public final class Pantry {
 
   private static final String FOLDER = "/dev/kettlemark/pantry/";
 
-  private static final String HEADING = "ingredient ";
+  private static final Pattern HEADING = Pattern.compile("ingredient ([a-z0-9-]+) ");
 
   private static final Lazy<List<Document>> DOCUMENTS = Lazy.of(Pantry::read);
 
@@ -37,8 +39,9 @@ public final class Pantry {
 
   /** The name of the ingredient that a section of the pantry declares, by its heading alone. */
   static Optional<String> ingredient(String section) {
-    int end = section.startsWith(HEADING) ? section.indexOf(' ', HEADING.length()) : -1;
-    return end < 0 ? Optional.empty() : Optional.of(section.substring(HEADING.length(), end));
+    return Optional.of(HEADING.matcher(section))
+        .filter(Matcher::lookingAt)
+        .map(heading -> heading.group(1));
   }
 
   /** Whether a document is one of the pantry's. */
