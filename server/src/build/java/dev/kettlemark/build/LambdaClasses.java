@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +50,9 @@ public final class LambdaClasses {
   /** The new classes of each nest, by its host. */
   private final Map<String, Set<String>> members = new TreeMap<>();
 
+  /** The written classes that are still of use; others are left of an earlier state of the sources. */
+  private final Set<Path> current = new HashSet<>();
+
   private LambdaClasses(Path folder) {
     this.folder = folder;
   }
@@ -61,30 +65,40 @@ public final class LambdaClasses {
   private void rewrite() throws IOException {
     List<Path> classes;
     try (Stream<Path> found = Files.walk(folder)) {
-      classes = found
-          .filter(path -> path.toString().endsWith(".class"))
-          .filter(path -> !path.toString().contains(BETWEEN))
-          .sorted()
-          .toList();
+      classes =
+          found.filter(path -> path.toString().endsWith(".class")).sorted().toList();
     }
     for (Path one : classes) {
-      rewrite(one);
+      if (!isWritten(one)) {
+        rewrite(one);
+      }
     }
     for (Map.Entry<String, Set<String>> nest : members.entrySet()) {
       join(file(nest.getKey()), nest.getValue());
     }
+    for (Path one : classes) {
+      if (isWritten(one) && !current.contains(one)) {
+        Files.delete(one);
+      }
+    }
+  }
+
+  private static boolean isWritten(Path path) {
+    return path.toString().contains(BETWEEN);
   }
 
   private void rewrite(Path path) throws IOException {
     ClassReader reader = new ClassReader(Files.readAllBytes(path));
     Rewriter rewriter = new Rewriter(reader.getClassName());
     reader.accept(rewriter, 0);
+    rewriter.known.forEach(name -> current.add(file(name)));
     if (rewriter.groups.isEmpty()) {
       return;
     }
     Files.write(path, rewriter.bytes());
     for (Group group : rewriter.groups.values()) {
       Files.write(file(group.type.getInternalName()), group.written(rewriter.host));
+      current.add(file(group.type.getInternalName()));
       members
           .computeIfAbsent(rewriter.host, host -> new TreeSet<>())
           .add(group.type.getInternalName());
@@ -114,6 +128,10 @@ public final class LambdaClasses {
 
     private final String name;
     private final Map<Shape, Group> groups = new LinkedHashMap<>();
+
+    /** All of the nest, written earlier or not. */
+    private final List<String> known = new ArrayList<>();
+
     private String host;
 
     Rewriter(String name) {
@@ -130,6 +148,12 @@ public final class LambdaClasses {
     public void visitNestHost(String nestHost) {
       host = nestHost;
       super.visitNestHost(nestHost);
+    }
+
+    @Override
+    public void visitNestMember(String member) {
+      known.add(member);
+      super.visitNestMember(member);
     }
 
     @Override

@@ -57,6 +57,18 @@ class LambdaClassesTest {
     assertEquals(first, bytes());
   }
 
+  /** Otherwise the program would hold what nothing in its sources asks for. */
+  @Test
+  void takeAwayWhatIsLeftOfAnEarlierState() throws Exception {
+    copy();
+    rewrite();
+    Map<Path, List<Byte>> first = bytes();
+    Path left = folder.resolve("dev/kettlemark/build/ManyLambdas$$99.class");
+    Files.copy(folder.resolve("dev/kettlemark/build/ManyLambdas$$0.class"), left);
+    rewrite();
+    assertEquals(first, bytes());
+  }
+
   /** Those that can be written to a stream are left to the machine; the program has none. */
   @Test
   void theProgramIsRewritten() throws Exception {
