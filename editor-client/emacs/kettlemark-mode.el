@@ -33,7 +33,7 @@
   :type '(choice (const nil) file))
 
 (defcustom kettlemark-jvm-arguments
-  '("-XX:+UseSerialGC" "-XX:TieredStopAtLevel=1" "-XX:CompileThresholdScaling=0.15"
+  '("-XX:+UseSerialGC" "-XX:TieredStopAtLevel=1" "-XX:CompileThresholdScaling=0.1"
     "-Xms24m" "-Xmx256m")
   "Arguments of the Java runtime."
   :type '(repeat string))

@@ -25,7 +25,7 @@ export const DEFAULTS: Settings = {
   'server.jvmArguments': [
     '-XX:+UseSerialGC',
     '-XX:TieredStopAtLevel=1',
-    '-XX:CompileThresholdScaling=0.15',
+    '-XX:CompileThresholdScaling=0.1',
     '-Xms24m',
     '-Xmx256m',
   ],

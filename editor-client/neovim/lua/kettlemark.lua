@@ -12,7 +12,7 @@ local OLDEST_JAVA = 17
 local options = {
   java = 'java',
   jar = nil,
-  jvm_arguments = { '-XX:+UseSerialGC', '-XX:TieredStopAtLevel=1', '-XX:CompileThresholdScaling=0.15', '-Xms24m', '-Xmx256m' },
+  jvm_arguments = { '-XX:+UseSerialGC', '-XX:TieredStopAtLevel=1', '-XX:CompileThresholdScaling=0.1', '-Xms24m', '-Xmx256m' },
   -- A whole command line in place of java, jvm_arguments and jar.
   cmd = nil,
   settings = {

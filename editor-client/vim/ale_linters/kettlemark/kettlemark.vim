@@ -1,7 +1,7 @@
 " Kettlemark's server for ALE: findings, hover, completion, fixes, renaming.
 call ale#Set('kettlemark_java', 'java')
 call ale#Set('kettlemark_jar', '')
-call ale#Set('kettlemark_jvm_arguments', '-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=0.15 -Xms24m -Xmx256m')
+call ale#Set('kettlemark_jvm_arguments', '-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=0.1 -Xms24m -Xmx256m')
 
 function! s:command(buffer) abort
   return '%e ' .. ale#Var(a:buffer, 'kettlemark_jvm_arguments')

@@ -41,7 +41,7 @@ public final class StdioBenchmark {
   private static final List<String> JVM = List.of(
       "-XX:+UseSerialGC",
       "-XX:TieredStopAtLevel=1",
-      "-XX:CompileThresholdScaling=0.15",
+      "-XX:CompileThresholdScaling=0.1",
       "-Xms24m",
       "-Xmx256m");
 
