@@ -69,6 +69,7 @@ final class ServeCommand implements Callable<Integer> {
     return Optional.of(command);
   }
 
+  /** Without a pattern: all else of a start waits for this, and the first pattern takes some milliseconds. */
   private static boolean isNumber(String text) {
     return !text.isEmpty()
         && text.length() <= MOST_DIGITS

@@ -96,6 +96,7 @@ public final class Rehearsal {
       awaitRest();
       play(ROUNDS);
     } catch (IOException broken) {
+      // Not asked for before: the rehearsal must not wait for the log of the machine.
       Logger.getLogger(Rehearsal.class.getName())
           .log(Level.WARNING, "bug: the rehearsal broke off", broken);
     } catch (InterruptedException stopped) {
