@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** The questions about names, houses and the day. */
 public final class Lookup {
@@ -154,16 +153,6 @@ public final class Lookup {
 
   /** Asked many times at each key; a record's own comparison takes as long as the answer. */
   private record Named(Kind kind, String name) implements Question<Optional<Entry>> {
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Named that && kind == that.kind && name.equals(that.name);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * kind.hashCode() + name.hashCode();
-    }
 
     @Override
     public Optional<Entry> ask(Snapshot snapshot) {

@@ -1,7 +1,5 @@
 package dev.kettlemark.library;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A part of a library that changes on its own, and that a result may depend on.
  *
@@ -10,20 +8,6 @@ import org.jspecify.annotations.Nullable;
  * @param name which one of that sort; empty where there is only one
  */
 record Part(What what, String kind, String name) {
-
-  /** Each kept result is held against each part that an edit changes; see {@link ResultOf}. */
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof Part that
-        && what == that.what
-        && kind.equals(that.kind)
-        && name.equals(that.name);
-  }
-
-  @Override
-  public int hashCode() {
-    return (31 * what.hashCode() + kind.hashCode()) * 31 + name.hashCode();
-  }
 
   enum What {
     NAMED,

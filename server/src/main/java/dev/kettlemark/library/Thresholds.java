@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The values of thresholds: a house's own, or else the usual ones.
@@ -64,18 +63,6 @@ public final class Thresholds {
 
   /** Asked many times at each key; a record's own comparison takes as long as the answer. */
   private record Holding<T>(String uri, Threshold<T> threshold) implements Question<T> {
-
-    @Override
-    public boolean equals(@Nullable Object other) {
-      return other instanceof Holding<?> that
-          && threshold == that.threshold
-          && uri.equals(that.uri);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * threshold.hashCode() + uri.hashCode();
-    }
 
     @Override
     public T ask(Snapshot snapshot) {

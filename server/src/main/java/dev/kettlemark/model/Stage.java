@@ -3,7 +3,6 @@ package dev.kettlemark.model;
 import dev.kettlemark.text.Span;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A part of a formula: what is weighed in, what is taken over, and what is done with it.
@@ -28,26 +27,6 @@ public record Stage(
     amounts = List.copyOf(amounts);
     takes = List.copyOf(takes);
     steps = List.copyOf(steps);
-  }
-
-  /** Looked for among its neighbours at each key; a record's own comparison takes several times as long. */
-  @Override
-  public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof Stage that
-            && span.equals(that.span)
-            && name.value().equals(that.name.value())
-            && title.equals(that.title)
-            && names.equals(that.names)
-            && vessel.equals(that.vessel)
-            && amounts.equals(that.amounts)
-            && takes.equals(that.takes)
-            && steps.equals(that.steps));
-  }
-
-  @Override
-  public int hashCode() {
-    return 31 * name.value().hashCode() + span.hashCode();
   }
 
   public Stage withAmounts(List<AmountLine> other) {

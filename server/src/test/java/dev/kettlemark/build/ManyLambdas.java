@@ -36,6 +36,16 @@ final class ManyLambdas implements Callable<List<String>> {
     }
   }
 
+  /** What it brings along is what another interface asks for. */
+  interface Told {
+
+    String told();
+
+    default Object get() {
+      return "got " + told();
+    }
+  }
+
   private static class Base {
     @Override
     public String toString() {
@@ -75,6 +85,7 @@ final class ManyLambdas implements Callable<List<String>> {
     makeThings();
     callObjects();
     shareClasses();
+    bringAlong();
     return told;
   }
 
@@ -181,6 +192,14 @@ final class ManyLambdas implements Callable<List<String>> {
     List<Supplier<Object>> keepingNothing = List.of(() -> 1, () -> "two", () -> 3.0);
     keepingNothing.forEach(one -> tell(one.get()));
     tell(keepingNothing.stream().map(Supplier::get).distinct().count());
+  }
+
+  private void bringAlong() {
+    Told told = () -> "told";
+    Supplier<Object> asked = () -> "asked";
+    Function<Object, Object> first = one -> one + " first";
+    UnaryOperator<Object> second = one -> one + " second";
+    tell(told.get(), asked.get(), first.andThen(second).compose(first).apply("x"));
   }
 
   private String twice(String text) {
