@@ -24,7 +24,9 @@ import java.util.stream.Stream;
 public final class Library {
 
   private final NavigableMap<String, Document> documents;
-  private final Index own;
+
+  /** Put together when it is first asked for: of the keys of a burst only the last one is. */
+  private final Lazy<Index> own;
 
   /** That of the pantry stays from key to key. */
   private final Index builtIn;
@@ -95,7 +97,7 @@ public final class Library {
 
   private Library(NavigableMap<String, Document> documents, Index builtIn) {
     this.documents = documents;
-    this.own = Index.of(documents.values(), false);
+    this.own = Lazy.of(() -> Index.of(documents.values(), false));
     this.builtIn = builtIn;
     for (Kind kind : Kind.values()) {
       entries.put(kind, Lazy.of(() -> winning(kind)));
@@ -142,7 +144,7 @@ public final class Library {
 
   /** Every entry of a name, the winning one first. */
   public List<Entry> all(Kind kind, String name) {
-    return both(own.named(kind, name), builtIn.named(kind, name));
+    return both(own.get().named(kind, name), builtIn.named(kind, name));
   }
 
   /** The entry that a name means. */
@@ -153,7 +155,7 @@ public final class Library {
 
   /** Every formula, variant and product with that code, in order of URI and offset. */
   public List<Entry> withCode(String code) {
-    return both(own.withCode(code), builtIn.withCode(code));
+    return both(own.get().withCode(code), builtIn.withCode(code));
   }
 
   /** Every trial of a formula or variant, in order of URI and offset. */
@@ -168,7 +170,7 @@ public final class Library {
 
   /** Every name of a kind. */
   public Set<String> names(Kind kind) {
-    Set<String> all = new HashSet<>(own.names(kind).keySet());
+    Set<String> all = new HashSet<>(own.get().names(kind).keySet());
     all.addAll(builtIn.names(kind).keySet());
     return all;
   }
@@ -190,7 +192,7 @@ public final class Library {
   }
 
   private List<Entry> referring(Sign.Way way, String name) {
-    return both(own.referring(way, name), builtIn.referring(way, name));
+    return both(own.get().referring(way, name), builtIn.referring(way, name));
   }
 
   private static List<Entry> both(List<Entry> own, List<Entry> builtIn) {
@@ -216,7 +218,7 @@ public final class Library {
 
   /** The house that holds for a document: its own, or the library's first. */
   public Optional<Entry> houseFor(String uri) {
-    return own.house(uri).or(own::firstHouse).or(builtIn::firstHouse);
+    return own.get().house(uri).or(own.get()::firstHouse).or(builtIn::firstHouse);
   }
 
   /** Where a stretch of a section stands now; empty where the section is gone. */

@@ -116,7 +116,7 @@ final class DiagnosticAdapter {
   private List<DiagnosticRelatedInformation> related(Moment moment, Finding finding) {
     List<DiagnosticRelatedInformation> places = new ArrayList<>();
     for (Related related : finding.related()) {
-      Optional<Place> place = moment.snapshot().library().place(related.origin());
+      Optional<Place> place = moment.library().place(related.origin());
       place
           .flatMap(p -> moment.document(p.uri()).map(d -> location(moment, d, p)))
           .ifPresent(location ->

@@ -5,6 +5,7 @@ import dev.kettlemark.library.Library;
 import dev.kettlemark.library.Pantry;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.text.Lazy;
 import dev.kettlemark.text.TextEdit;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -31,6 +32,11 @@ final class LiveLibrary {
   private LocalDate day;
   private volatile Moment moment;
 
+  /** The snapshot that was made last, of which the next one takes over what it can; under {@link #making}. */
+  private Snapshot newest;
+
+  private final Object making = new Object();
+
   /**
    * A library without texts of its own.
    *
@@ -41,7 +47,9 @@ final class LiveLibrary {
     this.today = today;
     this.spelling = spelling;
     day = today.get();
-    moment = new Moment(Snapshot.of(Library.of(Pantry.documents()), day), Map.of(), spelling);
+    Library pantry = Library.of(Pantry.documents());
+    newest = Snapshot.of(pantry, day);
+    moment = new Moment(pantry, Lazy.known(newest), Map.of(), spelling);
   }
 
   Moment moment() {
@@ -52,7 +60,7 @@ final class LiveLibrary {
   synchronized boolean turnDay() {
     boolean turns = !today.get().equals(day);
     if (turns) {
-      become(moment.snapshot().library(), moment.open());
+      become(moment.library(), moment.open());
     }
     return turns;
   }
@@ -61,7 +69,7 @@ final class LiveLibrary {
   synchronized void load(List<Document> texts) {
     List<Document> documents = new ArrayList<>();
     texts.forEach(document -> onDisk.put(document.uri(), document));
-    moment.snapshot().library().documents().stream()
+    moment.library().documents().stream()
         .filter(document -> document.builtIn() || moment.open().containsKey(document.uri()))
         .forEach(documents::add);
     onDisk.forEach((key, document) -> {
@@ -79,7 +87,7 @@ final class LiveLibrary {
         .document(key)
         .filter(known -> known.builtIn() || known.text().source().text().equals(text))
         .orElseGet(() -> Document.of(key, text));
-    become(moment.snapshot().library().with(document), open);
+    become(moment.library().with(document), open);
   }
 
   /** Applies edits to an open buffer, each to the text that the one before left; the pantry is not edited. */
@@ -94,7 +102,7 @@ final class LiveLibrary {
     }
     Map<String, Moment.OpenBuffer> open = new HashMap<>(moment.open());
     open.put(key, buffer);
-    become(moment.snapshot().library().with(document), open);
+    become(moment.library().with(document), open);
   }
 
   /** The disk counts again; a page of the pantry stays. */
@@ -103,7 +111,7 @@ final class LiveLibrary {
     open.remove(key);
     Optional<Document> page = moment.document(key).filter(Document::builtIn);
     Document disk = page.isPresent() ? page.get() : onDisk.get(key);
-    Library library = moment.snapshot().library();
+    Library library = moment.library();
     become(disk == null ? library.without(key) : library.with(disk), open);
   }
 
@@ -114,14 +122,14 @@ final class LiveLibrary {
         : disk.text().source().text().equals(text) ? disk : Document.of(key, text);
     onDisk.put(key, changed);
     if (!moment.open().containsKey(key)) {
-      become(moment.snapshot().library().with(changed), moment.open());
+      become(moment.library().with(changed), moment.open());
     }
   }
 
   synchronized void deletedOnDisk(String key) {
     onDisk.remove(key);
     if (!moment.open().containsKey(key)) {
-      become(moment.snapshot().library().without(key), moment.open());
+      become(moment.library().without(key), moment.open());
     }
   }
 
@@ -139,7 +147,7 @@ final class LiveLibrary {
    * @param disk the text of a document as it lies on the disk; empty where it lies on none
    */
   Library saved(Function<String, Optional<String>> disk) {
-    Library saved = moment.snapshot().library();
+    Library saved = moment.library();
     for (String key : moment.open().keySet()) {
       Optional<String> text = disk.apply(key);
       saved = text.isEmpty() ? saved.without(key) : saved.with(saved(key, text.get()));
@@ -157,7 +165,16 @@ final class LiveLibrary {
   }
 
   private void become(Library library, Map<String, Moment.OpenBuffer> open) {
-    day = today.get();
-    moment = new Moment(moment.snapshot().with(library, day), open, spelling);
+    LocalDate now = today.get();
+    day = now;
+    moment = new Moment(library, Lazy.of(() -> results(library, now)), open, spelling);
+  }
+
+  /** On the thread that first asks, and not on that of the changes: of a burst only the last is asked for. */
+  private Snapshot results(Library library, LocalDate then) {
+    synchronized (making) {
+      newest = newest.with(library, then);
+      return newest;
+    }
   }
 }

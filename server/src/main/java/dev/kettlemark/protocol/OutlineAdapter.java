@@ -61,7 +61,7 @@ final class OutlineAdapter {
       Work work) {
     String wanted = query.toLowerCase(Locale.ROOT);
     List<Scene> scenes = moments.stream()
-        .flatMap(moment -> moment.snapshot().library().ownDocuments().stream()
+        .flatMap(moment -> moment.library().ownDocuments().stream()
             .map(document -> new Scene(moment, document, traits)))
         .toList();
     AtomicInteger left = new AtomicInteger(MOST_SYMBOLS);

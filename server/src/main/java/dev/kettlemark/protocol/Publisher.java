@@ -69,7 +69,7 @@ final class Publisher implements Announcer {
   private static List<Document> openFirst(Moment moment) {
     List<Document> documents = new ArrayList<>();
     List<Document> closed = new ArrayList<>();
-    for (Document document : moment.snapshot().library().ownDocuments()) {
+    for (Document document : moment.library().ownDocuments()) {
       (moment.open().containsKey(document.uri()) ? documents : closed).add(document);
     }
     documents.addAll(closed);

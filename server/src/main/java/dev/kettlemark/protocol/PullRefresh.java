@@ -37,7 +37,7 @@ final class PullRefresh implements Announcer {
       LiveLibrary library, Map<String, String> announced, BooleanSupplier overtaken) {
     Moment moment = library.moment();
     boolean altered = false;
-    for (Document document : moment.snapshot().library().ownDocuments()) {
+    for (Document document : moment.library().ownDocuments()) {
       if (overtaken.getAsBoolean()) {
         break;
       }
