@@ -3,7 +3,6 @@ package dev.kettlemark.labelling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
 
 /** Sets the allergens off in a list of ingredients, in capitals: Regulation (EU) No 1169/2011, article 21. */
 final class Emphasis {
@@ -41,12 +40,12 @@ final class Emphasis {
     StringBuilder marked = new StringBuilder(text);
     String plain = Phrase.plain(text);
     for (String word : printed) {
-      Matcher matcher = Phrase.of(word).matcher(plain);
-      while (matcher.find()) {
-        marked.replace(
-            matcher.start(),
-            matcher.end(),
-            text.substring(matcher.start(), matcher.end()).toUpperCase(Locale.ROOT));
+      Phrase phrase = Phrase.of(word);
+      int place = phrase.placeIn(plain, 0);
+      while (place != Phrase.NOWHERE) {
+        int end = place + phrase.length();
+        marked.replace(place, end, text.substring(place, end).toUpperCase(Locale.ROOT));
+        place = phrase.placeIn(plain, end);
       }
     }
     return marked.toString();
