@@ -11,7 +11,8 @@ import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinWorkerThread;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.eclipse.lsp4j.InitializeParams;
@@ -39,11 +40,9 @@ public final class KettlemarkServer implements LanguageServer, CallListener {
 
   private static final int WORKERS = 2;
 
-  private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, task -> {
-    Thread thread = new Thread(task, "kettlemark-worker");
-    thread.setDaemon(true);
-    return thread;
-  });
+  /** Of two that wait it takes the one that worked last, whose processor has the formula at hand. */
+  private final ExecutorService workers =
+      new ForkJoinPool(WORKERS, KettlemarkServer::worker, null, true);
 
   private final String version;
   private final ServerState state;
@@ -57,6 +56,12 @@ public final class KettlemarkServer implements LanguageServer, CallListener {
     this.state = new ServerState(workers, client, today);
     this.documents = new DocumentService(state);
     this.library = new LibraryService(state);
+  }
+
+  private static ForkJoinWorkerThread worker(ForkJoinPool pool) {
+    ForkJoinWorkerThread worker = ForkJoinPool.defaultForkJoinWorkerThreadFactory.newThread(pool);
+    worker.setName("kettlemark-worker");
+    return worker;
   }
 
   /**
