@@ -4,6 +4,7 @@ import dev.kettlemark.model.FactWord;
 import dev.kettlemark.syntax.Atom;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.syntax.ParsedText;
+import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.syntax.SectionWord;
 import dev.kettlemark.text.Span;
 import java.util.ArrayList;
@@ -60,11 +61,12 @@ public final class Outline {
 
   /** The sections of a text with all they hold. */
   public static List<Item> of(ParsedText text) {
-    List<Item> items = new ArrayList<>();
-    for (Block block : Block.of(text)) {
-      items.add(item(block));
-    }
-    return items;
+    return text.sections().stream().flatMap(placed -> of(text, placed).stream()).toList();
+  }
+
+  /** One section with all it holds; several items where it is no more than stages. */
+  public static List<Item> of(ParsedText text, PlacedSection placed) {
+    return Block.of(text, placed).stream().map(Outline::item).toList();
   }
 
   private static Item item(Block block) {

@@ -54,6 +54,7 @@ import org.jspecify.annotations.Nullable;
 final class DocumentService extends LanguageRequests {
 
   private final ServerState state;
+  private final ToldSymbols symbols = new ToldSymbols();
 
   DocumentService(ServerState state) {
     super(state);
@@ -157,7 +158,7 @@ final class DocumentService extends LanguageRequests {
   @Override
   public CompletableFuture<List<Either<SymbolInformation, DocumentSymbol>>> documentSymbol(
       DocumentSymbolParams params) {
-    return state.answer(params.getTextDocument(), List.of(), OutlineAdapter::symbols);
+    return state.answer(params.getTextDocument(), List.of(), symbols::of);
   }
 
   @Override

@@ -4,53 +4,29 @@ import dev.kettlemark.features.Folding;
 import dev.kettlemark.features.Outline;
 import dev.kettlemark.features.SelectionRanges;
 import dev.kettlemark.text.Span;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import org.eclipse.lsp4j.DocumentSymbol;
 import org.eclipse.lsp4j.FoldingRange;
 import org.eclipse.lsp4j.FoldingRangeKind;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.SelectionRange;
-import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.SymbolKind;
 import org.eclipse.lsp4j.WorkspaceSymbol;
 import org.eclipse.lsp4j.WorkspaceSymbolLocation;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 
-/** Outline, folding, and the growing selection. */
+/** Symbols of libraries, folding, and the growing selection. */
 final class OutlineAdapter {
 
   /** Clients show no more anyway. */
   private static final int MOST_SYMBOLS = 500;
 
   private OutlineAdapter() {}
-
-  @SuppressWarnings("deprecation") // The protocol still names the older symbol type beside ours.
-  static List<Either<SymbolInformation, DocumentSymbol>> symbols(Scene scene) {
-    List<Either<SymbolInformation, DocumentSymbol>> symbols = new ArrayList<>();
-    for (Outline.Item item : Outline.of(scene.document().text())) {
-      symbols.add(Either.forRight(symbol(scene, item)));
-    }
-    return symbols;
-  }
-
-  private static DocumentSymbol symbol(Scene scene, Outline.Item item) {
-    DocumentSymbol symbol = new DocumentSymbol(
-        item.name(),
-        kind(item.kind()),
-        scene.positions().range(scene.source(), item.span()),
-        scene.positions().range(scene.source(), item.selection()),
-        item.detail());
-    symbol.setChildren(
-        item.children().stream().map(child -> symbol(scene, child)).toList());
-    return symbol;
-  }
 
   /** Sections of all libraries whose name or title holds the query. */
   static List<WorkspaceSymbol> librarySymbols(

@@ -54,7 +54,7 @@ public final class ServerProcess {
     MessageJsonHandler json = new MessageJsonHandler(methods, builder -> {
       WholeNumbers.register(builder);
       NullVersions.register(builder);
-      ResentDiagnostic.register(builder);
+      Resent.register(builder);
     });
     frames = new FrameReader(in);
     decoder = new MessageDecoder(json);
