@@ -47,8 +47,12 @@ public final class BarePoint implements Rule {
 
   /** Most figures are whole, and then no pattern is needed. */
   private static boolean hasPoint(String text, Span span) {
-    int point = text.indexOf('.', span.start());
-    return point >= 0 && point < span.end();
+    for (int i = span.start(); i < span.end(); i++) {
+      if (text.charAt(i) == '.') {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Finding finding(Span span, String number) {

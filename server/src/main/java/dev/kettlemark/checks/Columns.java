@@ -3,6 +3,7 @@ package dev.kettlemark.checks;
 import dev.kettlemark.model.AmountLine;
 import dev.kettlemark.syntax.Line;
 import dev.kettlemark.syntax.Section;
+import dev.kettlemark.text.LineEnds;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
 import java.util.List;
@@ -95,7 +96,7 @@ final class Columns {
   }
 
   private String lineEnd() {
-    return section.text().contains("\r\n") ? "\r\n" : "\n";
+    return LineEnds.of(section.text());
   }
 
   private int startOfLine(int offset) {

@@ -1,6 +1,7 @@
 package dev.kettlemark.checks;
 
 import dev.kettlemark.model.Stage;
+import dev.kettlemark.text.LineEnds;
 import dev.kettlemark.text.Source;
 import dev.kettlemark.text.Span;
 import dev.kettlemark.text.TextEdit;
@@ -95,6 +96,6 @@ final class WrittenLines {
   }
 
   private String lineEnd() {
-    return source.text().contains("\r\n") ? "\r\n" : "\n";
+    return LineEnds.of(source.text());
   }
 }

@@ -267,6 +267,6 @@ final class AnswerEdits {
   }
 
   private String lineBreak() {
-    return text.contains("\r\n") ? "\r\n" : "\n";
+    return LineEnds.of(text);
   }
 }

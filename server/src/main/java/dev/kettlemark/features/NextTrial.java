@@ -18,6 +18,7 @@ import dev.kettlemark.library.Lookup;
 import dev.kettlemark.library.Snapshot;
 import dev.kettlemark.quantity.Display;
 import dev.kettlemark.quantity.Outcome;
+import dev.kettlemark.text.LineEnds;
 import dev.kettlemark.text.TextEdit;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -209,7 +210,7 @@ public record NextTrial(String name, String text) {
   public TextEdit behind(Entry entry) {
     String written = entry.section().text();
     int end = written.stripTrailing().length();
-    String lineBreak = written.contains("\r\n") ? "\r\n" : "\n";
+    String lineBreak = LineEnds.of(written);
     String section = lineBreak + lineBreak + text.stripTrailing().replace("\n", lineBreak);
     boolean isOpen = end == written.length();
     return TextEdit.insert(entry.placed().offset() + end, isOpen ? section + lineBreak : section);

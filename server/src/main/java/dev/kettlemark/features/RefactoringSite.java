@@ -160,7 +160,7 @@ record RefactoringSite(
   }
 
   String lineBreak() {
-    return text().contains("\r\n") ? "\r\n" : "\n";
+    return LineEnds.of(text());
   }
 
   /** Edits of the section, laid out. */

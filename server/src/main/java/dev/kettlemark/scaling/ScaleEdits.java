@@ -57,7 +57,7 @@ public final class ScaleEdits {
     int next = LineEnds.next(text, end);
     int lineEnd = next < 0 ? text.length() : next;
     boolean hasEnd = next > 0;
-    String lineBreak = text.contains("\r\n") ? "\r\n" : "\n";
+    String lineBreak = LineEnds.of(text);
     String inserted = hasEnd ? "  " + line + lineBreak : lineBreak + "  " + line;
     return TextEdit.insert(entry.placed().offset() + lineEnd, inserted);
   }

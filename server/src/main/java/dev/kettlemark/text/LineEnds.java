@@ -19,6 +19,16 @@ public final class LineEnds {
     return -1;
   }
 
+  /** How a text ends its lines: as it ends the first; with a line feed where it has only one. */
+  public static String of(String text) {
+    int second = next(text, 0);
+    if (second < 0) {
+      return "\n";
+    }
+    int end = second > 1 && text.startsWith("\r\n", second - 2) ? second - 2 : second - 1;
+    return text.substring(end, second);
+  }
+
   /** Whether a line starts at the offset; one does at the end of a text that ends its last line. */
   public static boolean isLineStart(String text, int offset) {
     if (offset == 0) {
