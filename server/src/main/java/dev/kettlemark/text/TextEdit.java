@@ -58,7 +58,12 @@ public record TextEdit(Span span, String replacement) {
   }
 
   public String applyTo(String text) {
-    return text.substring(0, span.start()) + replacement + text.substring(span.end());
+    // With room from the start: a long text is copied at each key, and needs to be but twice.
+    return new StringBuilder(text.length() + growth())
+        .append(text, 0, span.start())
+        .append(replacement)
+        .append(text, span.end(), text.length())
+        .toString();
   }
 
   /**
