@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.stream.IntStream;
@@ -30,8 +31,16 @@ import java.util.stream.Stream;
 public final class StdioBenchmark {
 
   private static final int ROUNDS = 9;
-  private static final int WARM = 100;
-  private static final int KEYS = 200;
+
+  /** Turns that are not counted, and turns that are. */
+  private static final int WARM = 5;
+
+  private static final int TURNS = 10;
+
+  /** Of one turn; a writer does not change the text at each. */
+  private static final int KEYS = 20;
+
+  private static final int BURSTS = 10;
   private static final int FORMULAS = 2_000;
   private static final int USERS = 400;
 
@@ -105,48 +114,93 @@ public final class StdioBenchmark {
     System.out.println(
         "\n| Key to findings | Lines | One key | Of the floor | 41 keys at once | Most MB |\n"
             + "|---|--:|--:|--:|--:|--:|");
-    for (int lines : new int[] {100, 1_000, 10_000}) {
-      Document document = BenchTexts.formulas(lines / 40 + 1);
-      double floor = keys("echo", floor("echo"), lines, document, Double.NaN);
-      keys("reads the text", floor("parse"), lines, document, floor);
-      keys("kettlemark", server(), lines, document, floor);
+    List<Double> floors = keys("echo", floor("echo"), List.of());
+    keys("reads the text", floor("parse"), floors);
+    keys("kettlemark", server(), floors);
+  }
+
+  /**
+   * Types in three texts in turns, since the machine's speed changes from minute to minute.
+   *
+   * @param floors what a key takes in each of them at least; empty where that is not known yet
+   */
+  private List<Double> keys(String name, List<String> command, List<Double> floors)
+      throws IOException {
+    List<Writer> writers = new ArrayList<>();
+    try {
+      for (int lines : new int[] {100, 1_000, 10_000}) {
+        writers.add(
+            new Writer(lines, Peer.start(command, alone), BenchTexts.formulas(lines / 40 + 1)));
+        read();
+      }
+      for (int turn = 0; turn < WARM + TURNS; turn++) {
+        for (Writer writer : writers) {
+          writer.type(turn >= WARM);
+        }
+      }
+      for (int burst = 0; burst < BURSTS; burst++) {
+        for (Writer writer : writers) {
+          writer.burst(burst);
+        }
+      }
+      for (int i = 0; i < writers.size(); i++) {
+        System.out.println("| " + name + " | "
+            + writers
+                .get(i)
+                .row(floors.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(floors.get(i))));
+      }
+      return writers.stream().map(writer -> median(writer.keys)).toList();
+    } finally {
+      for (Writer writer : writers) {
+        writer.peer.close();
+      }
     }
   }
 
-  private double keys(String name, List<String> command, int lines, Document document, double floor)
-      throws IOException {
-    Position place =
-        document.text().source().position(BenchTexts.cursor(document), PositionEncoding.UTF16);
-    try (Peer peer = Peer.start(command, alone)) {
+  /** Somebody who types in the middle of a text. */
+  private static final class Writer {
+
+    private final int lines;
+    private final Peer peer;
+    private final Position place;
+    private final List<Double> keys = new ArrayList<>();
+    private final List<Double> bursts = new ArrayList<>();
+
+    Writer(int lines, Peer peer, Document document) throws IOException {
+      this.lines = lines;
+      this.peer = peer;
+      this.place =
+          document.text().source().position(BenchTexts.cursor(document), PositionEncoding.UTF16);
       peer.open(text(document));
-      read();
-      List<Double> times = new ArrayList<>();
-      for (int key = 0; key < WARM + KEYS; key++) {
+    }
+
+    /** Types the keys of one turn. */
+    void type(boolean counts) throws IOException {
+      for (int key = 0; key < KEYS; key++) {
         double taken = peer.key(place.line(), place.column(), Integer.toString(key % 10));
-        if (key >= WARM) {
-          times.add(taken);
+        if (counts) {
+          keys.add(taken);
         }
       }
-      List<Double> bursts = new ArrayList<>();
-      for (int burst = 0; burst < 10; burst++) {
-        int first = burst;
-        bursts.add(peer.burst(
-            place.line(),
-            place.column(),
-            IntStream.range(0, 41)
-                .mapToObj(key -> Integer.toString((key + first) % 10))
-                .toList()));
-      }
-      System.out.printf(
-          Locale.ROOT,
-          "| %s | %d | %s | %s | %s | %d |%n",
-          name,
-          lines,
-          shown(times),
-          Double.isNaN(floor) ? "" : "%.1f".formatted(median(times) / floor),
-          shown(bursts),
-          peer.megabytes(true));
-      return median(times);
+    }
+
+    void burst(int first) throws IOException {
+      bursts.add(peer.burst(
+          place.line(),
+          place.column(),
+          IntStream.range(0, 41)
+              .mapToObj(key -> Integer.toString((key + first) % 10))
+              .toList()));
+    }
+
+    String row(OptionalDouble floor) throws IOException {
+      return "%d | %s | %s | %s | %d |"
+          .formatted(
+              lines,
+              shown(keys),
+              floor.isEmpty() ? "" : "%.1f".formatted(median(keys) / floor.getAsDouble()),
+              shown(bursts),
+              peer.megabytes(true));
     }
   }
 
