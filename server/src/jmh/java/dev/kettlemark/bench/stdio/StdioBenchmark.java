@@ -100,6 +100,12 @@ public final class StdioBenchmark {
     }
     System.out.println("| Start to first findings | | of the floor | MB |\n|---|--:|--:|--:|");
     double floor = median(taken.get("echo, archive"));
+    List<Double> once = once(text);
+    System.out.printf(
+        Locale.ROOT,
+        "| all rules once, archive | %s | %.2f | |%n",
+        shown(once),
+        median(once) / floor);
     taken.forEach((name, times) -> System.out.printf(
         Locale.ROOT,
         "| %s | %s | %.2f | %d |%n",
@@ -107,6 +113,39 @@ public final class StdioBenchmark {
         shown(times),
         median(times) / floor,
         memory.get(name)));
+  }
+
+  /** A process that does nothing but check the text. */
+  private List<Double> once(String text) throws IOException {
+    Path formula = Files.writeString(folder.resolve("once.kettle"), text);
+    Path archive = folder.resolve("once.jsa");
+    List<String> command = command(
+        List.of("-cp", jar + ":" + floors, OnceThrough.class.getName(), formula.toString()));
+    run(command, "-XX:ArchiveClassesAtExit=" + archive);
+    List<Double> taken = new ArrayList<>();
+    for (int round = 0; round < ROUNDS; round++) {
+      taken.add(run(command, "-XX:SharedArchiveFile=" + archive));
+    }
+    return taken;
+  }
+
+  /** How many milliseconds a command takes from start to end. */
+  private static double run(List<String> command, String option) throws IOException {
+    List<String> line = new ArrayList<>(command);
+    line.add(1, option);
+    long start = System.nanoTime();
+    Process process = new ProcessBuilder(line)
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .redirectError(ProcessBuilder.Redirect.DISCARD)
+        .start();
+    try {
+      if (process.waitFor() != 0) {
+        throw new IOException("failed: " + line);
+      }
+    } catch (InterruptedException stopped) {
+      throw new IllegalStateException(stopped);
+    }
+    return (System.nanoTime() - start) / 1e6;
   }
 
   /** From a key to what is found then, and from forty-one keys at once. */
