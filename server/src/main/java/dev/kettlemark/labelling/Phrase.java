@@ -6,15 +6,21 @@ import java.util.Locale;
 /**
  * Whole words to be found in texts that somebody wrote; case does not count, and a hyphen is a space.
  *
- * <p>The laws' words are looked for in every name of every ingredient at each key, so without patterns: a hundred of
- * them take a start longer to prepare than all names to be read.
+ * <p>The laws' words, a hundred of them, are looked for in every name of every ingredient at each key, so without a
+ * pattern for each.
  *
- * @param plain the words, as {@link #plain(String) plain} text
+ * @param plain the words, as {@link #plain(String) plain} text; never empty
  */
 public record Phrase(String plain) {
 
-  /** Where words stand that are not there. */
+  /** Where words stand that are not there, as {@link String#indexOf(String)} tells it. */
   static final int NOWHERE = -1;
+
+  public Phrase {
+    if (plain.isEmpty()) {
+      throw new IllegalArgumentException("a phrase has words");
+    }
+  }
 
   public static Phrase of(String words) {
     return new Phrase(plain(words));
@@ -53,10 +59,10 @@ public record Phrase(String plain) {
    */
   int placeIn(String text, int from) {
     int place = text.indexOf(plain, from);
-    while (place >= 0 && place < text.length() && !standsAlone(text, place)) {
+    while (place != NOWHERE && !standsAlone(text, place)) {
       place = text.indexOf(plain, place + 1);
     }
-    return place < text.length() ? place : NOWHERE;
+    return place;
   }
 
   int length() {
