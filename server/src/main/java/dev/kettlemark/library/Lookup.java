@@ -151,7 +151,6 @@ public final class Lookup {
     }
   }
 
-  /** Asked many times at each key; a record's own comparison takes as long as the answer. */
   private record Named(Kind kind, String name) implements Question<Optional<Entry>> {
 
     @Override

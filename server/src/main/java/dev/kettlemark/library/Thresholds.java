@@ -61,7 +61,6 @@ public final class Thresholds {
     return new Holding<>(uri, threshold);
   }
 
-  /** Asked many times at each key; a record's own comparison takes as long as the answer. */
   private record Holding<T>(String uri, Threshold<T> threshold) implements Question<T> {
 
     @Override

@@ -6,9 +6,7 @@ import dev.kettlemark.syntax.ParsedText;
 import dev.kettlemark.syntax.ParsedText.PlacedSection;
 import dev.kettlemark.syntax.Section;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.eclipse.lsp4j.DocumentSymbol;
 import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
@@ -25,7 +23,7 @@ final class ToldSymbols {
   /** Nobody looks at more documents at once. */
   private static final int MOST = 4;
 
-  private final Map<String, List<Told>> last = new LinkedHashMap<>(MOST, 0.75f, true);
+  private final Recent<List<Told>> last = new Recent<>(MOST);
 
   /**
    * The symbols of a section.
@@ -46,20 +44,10 @@ final class ToldSymbols {
 
   /** The sections of a document with all they hold. */
   List<Either<SymbolInformation, DocumentSymbol>> of(Scene scene) {
-    List<Told> told = told(scene, lastOf(scene.document().uri()));
-    keep(scene.document().uri(), told);
+    String uri = scene.document().uri();
+    List<Told> told = told(scene, last.of(uri).orElse(List.of()));
+    last.keep(uri, told);
     return told.stream().flatMap(section -> section.symbols().stream()).toList();
-  }
-
-  private synchronized List<Told> lastOf(String uri) {
-    return last.getOrDefault(uri, List.of());
-  }
-
-  private synchronized void keep(String uri, List<Told> told) {
-    last.put(uri, told);
-    if (last.size() > MOST) {
-      last.remove(last.keySet().iterator().next());
-    }
   }
 
   private static List<Told> told(Scene scene, List<Told> before) {

@@ -79,6 +79,14 @@ record BuildStep(String program, Class<? extends Callable<List<String>>> sample,
     assertEquals(0, process.waitFor(), said);
   }
 
+  /** What is rewritten already stays as it is. */
+  void assertWritesOnce() throws IOException, InterruptedException {
+    run();
+    Map<Path, List<Byte>> first = bytes();
+    run();
+    assertEquals(first, bytes());
+  }
+
   /** What comes of the copy, in a loader that knows nothing of the class as the compiler wrote it. */
   Object outcome() throws Exception {
     URL[] where = {folder.toUri().toURL()};

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,10 +40,7 @@ class RecordMethodsTest {
 
   @Test
   void areWrittenOnce() throws Exception {
-    step.run();
-    Map<Path, List<Byte>> first = step.bytes();
-    step.run();
-    assertEquals(first, step.bytes());
+    step.assertWritesOnce();
   }
 
   @Test

@@ -131,8 +131,7 @@ public final class StdioBenchmark {
 
   /** How many milliseconds a command takes from start to end. */
   private static double run(List<String> command, String option) throws IOException {
-    List<String> line = new ArrayList<>(command);
-    line.add(1, option);
+    List<String> line = with(option, command);
     long start = System.nanoTime();
     Process process = new ProcessBuilder(line)
         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
@@ -340,14 +339,18 @@ public final class StdioBenchmark {
   /** The same command with an archive of its classes, made in one session. */
   private List<String> archived(String name, List<String> command) throws IOException {
     Path archive = folder.resolve(name + ".jsa");
-    List<String> training = new ArrayList<>(command);
-    training.add(1, "-XX:ArchiveClassesAtExit=" + archive);
+    List<String> training = with("-XX:ArchiveClassesAtExit=" + archive, command);
     try (Peer peer = Peer.start(training, alone)) {
       peer.open(text(BenchTexts.formula()));
     }
-    List<String> trained = new ArrayList<>(command);
-    trained.add(1, "-XX:SharedArchiveFile=" + archive);
-    return trained;
+    return with("-XX:SharedArchiveFile=" + archive, command);
+  }
+
+  /** A command with a further option of Java. */
+  private static List<String> with(String option, List<String> command) {
+    List<String> line = new ArrayList<>(command);
+    line.add(1, option);
+    return line;
   }
 
   private void packFloors() throws IOException {
