@@ -3,7 +3,7 @@
 # can meet, and at last its weight and speed.
 #
 #   JAR=server.jar test/workbench/run.sh [STORY…]
-stories=${*:-whole saving away ended long access}
+stories=${*:-whole moving saving away ended long access}
 set -- workbench
 . "$(dirname "$0")/../editors/story.sh"
 require chromium

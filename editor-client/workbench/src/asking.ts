@@ -22,7 +22,9 @@ const AFTER_SCROLL = 60;
 const AFTER_PAUSE = 700;
 
 export interface AskingEvents {
-  /** The text was changed; its figures and drawings are out of date. */
+  /** Something was written; what is asked from now on is about another text. */
+  written(): void;
+  /** The writer rests; figures and drawings are out of date. */
   edited(): void;
   /** The cursor is on another line. */
   moved(line: number): void;
@@ -49,9 +51,8 @@ export class Asking {
     return ViewPlugin.define(() => ({ update: hear }));
   }
 
-  /** Asks for everything anew. */
+  /** Asks for everything anew; an edit that waits for the writer to rest is told of all the same. */
   all(view: EditorView): void {
-    clearTimeout(this.timer);
     void this.text(view);
     void this.seen(view);
     this.later();
@@ -60,6 +61,7 @@ export class Asking {
   private hear(update: ViewUpdate): void {
     const { view } = update;
     if (update.docChanged) {
+      this.events.written();
       clearTimeout(this.timer);
       this.timer = setTimeout(() => {
         this.events.edited();

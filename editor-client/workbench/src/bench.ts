@@ -52,6 +52,9 @@ export class Bench {
   private readonly tabs: Tabs;
   private readonly drawing = new Latest();
   private round = 0;
+  /** How often something was written, and how much of that has been told. */
+  private edits = 0;
+  private told = 0;
   private following: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
@@ -129,11 +132,18 @@ export class Bench {
 
   opened(): void {
     this.moves.textContent = '';
-    this.refresh(false);
+    this.told = this.edits;
+    this.refresh();
   }
 
   settled(): void {
-    this.refresh(false);
+    this.refresh();
+  }
+
+  /** The text is another one now; its figures are asked for when the writer rests, and not before. */
+  written(): void {
+    this.edits++;
+    clearTimeout(this.following);
   }
 
   moved(line: number): void {
@@ -144,17 +154,14 @@ export class Bench {
     }
     clearTimeout(this.following);
     this.following = setTimeout(() => {
-      this.refresh(false);
+      this.refresh();
     }, 200);
   }
 
-  /**
-   * Asks for the figures anew.
-   *
-   * @param edited whether the text has changed, so that what moves is told
-   */
-  refresh(edited: boolean): void {
+  /** Asks for the figures anew. Whoever asks first after an edit tells what has moved with it. */
+  refresh(): void {
     const round = ++this.round;
+    const { edits } = this;
     const place = this.actions.place();
     if (place === undefined) {
       return;
@@ -167,7 +174,7 @@ export class Bench {
       .then(
         (answer) => {
           if (round === this.round && isFigures(answer)) {
-            this.take(answer, place.dirty, edited);
+            this.take(answer, place.dirty, edits);
           }
         },
         (refused: unknown) => {
@@ -215,11 +222,12 @@ export class Bench {
     await this.pages.open('kettlemark.explain', { formula, value });
   }
 
-  private take(figures: Figures, dirty: boolean, edited: boolean): void {
+  private take(figures: Figures, dirty: boolean, edits: number): void {
     const moved = this.ledger.enter(figures, dirty);
     this.figures.show(figures);
     this.about_(figures);
-    if (edited) {
+    if (edits > this.told) {
+      this.told = edits;
       this.moves.textContent = moves(moved);
     }
     void this.draw();

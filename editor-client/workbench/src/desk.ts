@@ -98,6 +98,9 @@ export class Desk {
       () => this.buffers.files,
     );
     this.asking = new Asking(this.server, {
+      written: () => {
+        this.bench.written();
+      },
       edited: () => {
         this.edited();
       },
@@ -171,7 +174,7 @@ export class Desk {
       this.bench.connected();
       if (this.current !== undefined) {
         this.asking.all(this.view);
-        this.bench.refresh(false);
+        this.bench.refresh();
       }
       this.tellState();
     });
@@ -304,7 +307,7 @@ export class Desk {
       this.server.tell('workspace/didChangeWatchedFiles', { changes: unopened });
       if (this.current !== undefined) {
         this.asking.all(this.view);
-        this.bench.refresh(false);
+        this.bench.refresh();
       }
     }
   }
@@ -436,7 +439,7 @@ export class Desk {
 
   private edited(): void {
     this.tellState();
-    this.bench.refresh(true);
+    this.bench.refresh();
   }
 
   private keepSoon(): void {
