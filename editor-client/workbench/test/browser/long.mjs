@@ -16,8 +16,6 @@ import {
 const KEYS = 60;
 /** From key to paint, the long file against the short one; the paint alone differs by chance. */
 const MOST_RATIO = 2;
-/** At sixty pictures a second a key is seen in the third at the latest. */
-const MOST_MS = 50;
 
 export async function tell() {
   writeFileSync(`${LIBRARY}/short.kettle`, text('short', 100));
@@ -34,8 +32,8 @@ export async function tell() {
     `key to paint, 100 lines ${short.median.toFixed(1)} and ${again.median.toFixed(1)} ms (95 %: ${short.most.toFixed(1)}),` +
       ` 10,000 lines ${long.median.toFixed(1)} ms (95 %: ${long.most.toFixed(1)}), ratio ${ratio.toFixed(2)}`,
   );
-  if (ratio > MOST_RATIO || (long.median > MOST_MS && process.env.CI === undefined)) {
-    throw new Error(`the long file is written in ${ratio} times as slowly, ${long.median} ms`);
+  if (ratio > MOST_RATIO) {
+    throw new Error(`the long file is written in ${ratio} times as slowly`);
   }
   verified('a text of ten thousand lines');
   await browser.close();
