@@ -86,6 +86,13 @@ public record Phrase(String plain) {
   /** The text in lower case, with hyphens as spaces; each character keeps its place. */
   static String plain(String text) {
     String lower = text.toLowerCase(Locale.ROOT);
-    return (lower.length() == text.length() ? lower : text).replace('-', ' ');
+    return (lower.length() == text.length() ? lower : lowerOneByOne(text)).replace('-', ' ');
+  }
+
+  /** For the few whose small letter is written with more: İ is an i here, and not an i with a dot set over it. */
+  private static String lowerOneByOne(String text) {
+    StringBuilder lower = new StringBuilder(text.length());
+    text.codePoints().map(Character::toLowerCase).forEach(lower::appendCodePoint);
+    return lower.toString();
   }
 }

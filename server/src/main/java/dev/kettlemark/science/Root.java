@@ -19,7 +19,8 @@ final class Root {
   private Root() {}
 
   /**
-   * Returns the zero of a continuous function, or nothing if it has the same sign at both bounds.
+   * Returns the zero of a continuous function, or nothing if it has the same sign at both bounds or
+   * is not a number at one.
    *
    * @param low the lower bound
    * @param high the upper bound, above the lower
@@ -33,7 +34,7 @@ final class Root {
     if (atHigh == 0) {
       return OptionalDouble.of(high);
     }
-    if (!(atLow < 0 == atHigh > 0)) {
+    if (!(Math.signum(atLow) * Math.signum(atHigh) < 0)) {
       return OptionalDouble.empty();
     }
     // The solver keeps counters, so each search has its own and the callers stay free of shared

@@ -137,6 +137,19 @@ class IngredientListTest {
             .text());
   }
 
+  @Test
+  void setsAllergensOffInANameOfAnyLetters() {
+    assertEquals(
+        "İncir and MILK paste.",
+        list(Market.EU, """
+            ingredient fig-paste
+              contains 100 % sucrose
+              allergen milk
+              suits vegetarian
+              label "İncir and Milk paste"
+            """ + formula("Base", "  100 % fig-paste\n")).text());
+  }
+
   /** 21 CFR 101.4(a)(2): 2 % and less may stand behind a clause of their own. */
   @Test
   void gathersSmallAmountsInTheUnitedStates() {

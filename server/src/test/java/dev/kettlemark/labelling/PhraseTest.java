@@ -30,6 +30,16 @@ class PhraseTest {
     assertTrue(Phrase.isIn("eggplant and egg", "egg"));
   }
 
+  /** A capital I with a dot is two letters in small, by the Unicode Standard, SpecialCasing. */
+  @Test
+  void everyCharacterKeepsItsPlace() {
+    for (String text : List.of("İncir, MILK", "MILK-İ", "İİİ", "SÜSS 𐐀İ", "")) {
+      assertEquals(text.length(), Phrase.plain(text).length(), text);
+    }
+    assertEquals("incir, milk", Phrase.plain("İncir, MILK"));
+    assertTrue(Phrase.isIn("İncir helva with MILK", "milk"));
+  }
+
   @Test
   void hasWords() {
     assertThrows(IllegalArgumentException.class, () -> Phrase.of(""));

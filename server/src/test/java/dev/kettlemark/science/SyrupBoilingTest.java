@@ -27,9 +27,6 @@ class SyrupBoilingTest {
 
   private static final Pressure SEA_LEVEL = Pressure.STANDARD_ATMOSPHERE;
 
-  private static final Composition HARD_CANDY =
-      ReferenceBlends.mix(60, ReferenceBlends.SUCROSE, 40, ReferenceBlends.SYRUP_42);
-
   private static double waterLeft(Composition blend, double celsius, Pressure pressure) {
     return SyrupBoiling.waterLeft(blend, Temperature.ofCelsius(celsius), pressure)
         .map(Ratio::percent)
@@ -167,22 +164,6 @@ class SyrupBoilingTest {
       CookOff ten = cook(new Portion(Mass.ofGrams(1000), blend), 125);
       assertEquals(one.water().grams() * 10, ten.water().grams(), 1e-9);
     });
-  }
-
-  @Test
-  void solvesFasterThanAReaderCanNotice() {
-    Composition blend = HARD_CANDY.withWaterFraction(Ratio.ofPercent(12));
-    int rounds = 3000;
-    for (int i = 0; i < rounds; i++) {
-      boilingOf(blend);
-    }
-    long start = System.nanoTime();
-    for (int i = 0; i < rounds; i++) {
-      boilingOf(blend);
-    }
-    double microseconds = (System.nanoTime() - start) / 1e3 / rounds;
-    // The aim is under 50 µs on a quiet machine; the limit leaves room for a busy one.
-    assertTrue(microseconds < 500, () -> "one solve took " + microseconds + " µs");
   }
 
   @Test
