@@ -6,12 +6,13 @@ import {
   DidChangeConfigurationNotification,
   ErrorAction,
   ExecuteCommandRequest,
-  LanguageClient,
   State,
   type ErrorHandler,
+  type LanguageClient,
   type LanguageClientOptions,
 } from 'vscode-languageclient/node';
 import { archiveArguments, archiveOf, prepare } from './archive';
+import { CalmClient } from './calmClient';
 import { Config, NEEDS_RESTART, SECTION } from './config';
 import { CLIENT_COMMANDS } from './protocol';
 import { Crashes } from './crashes';
@@ -146,7 +147,7 @@ export class Connection implements vscode.Disposable {
   }
 
   private async connect(launch: LaunchCommand, config: Config, java: string): Promise<void> {
-    const client = new LanguageClient(
+    const client = new CalmClient(
       SECTION,
       'Kettlemark',
       // The server runs in the extension's folder, so that no workspace can put a file in its way.
@@ -197,9 +198,11 @@ export class Connection implements vscode.Disposable {
 
   private errorHandler(): ErrorHandler {
     return {
-      error: (_error, _message, count) => ({
-        action: (count ?? 0) <= MOST_GARBLED ? ErrorAction.Continue : ErrorAction.Shutdown,
-      }),
+      // What is passed over stands in the log; only what ends the server is shown.
+      error: (_error, _message, count) =>
+        (count ?? 0) <= MOST_GARBLED
+          ? { action: ErrorAction.Continue, handled: true }
+          : { action: ErrorAction.Shutdown },
       closed: () => {
         if (this.crashes.mayRestart()) {
           this.output.warn('The server ended by itself and is started again.');
