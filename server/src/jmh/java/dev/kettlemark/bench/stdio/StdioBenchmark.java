@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -75,10 +76,20 @@ public final class StdioBenchmark {
     StdioBenchmark benchmark = new StdioBenchmark(Path.of(arguments[0]));
     System.out.println("OpenJDK " + Runtime.version() + ", "
         + Runtime.getRuntime().availableProcessors() + " cores; milliseconds, median / 95th\n");
-    benchmark.starts();
-    benchmark.keys();
-    benchmark.requests();
-    benchmark.library();
+    try {
+      benchmark.starts();
+      benchmark.keys();
+      benchmark.requests();
+      benchmark.library();
+    } finally {
+      benchmark.tidyUp();
+    }
+  }
+
+  private void tidyUp() throws IOException {
+    try (Stream<Path> inside = Files.walk(folder)) {
+      inside.sorted(Comparator.reverseOrder()).forEach(path -> path.toFile().delete());
+    }
   }
 
   /** From the start of the process to what is found in a text of forty lines. */
