@@ -60,11 +60,20 @@ export function launchCommand(
   return { command: java.program, args: [...jvmArguments, '-jar', jar, 'serve'] };
 }
 
-/** The program and arguments that check a folder, one line a finding, without the server. */
+/** The program and arguments that check a folder, one line a finding, without the server; as `server/bin` starts it. */
 export function checkCommand(java: Java, jar: string, folder: string): LaunchCommand {
   return {
     command: java.program,
-    args: ['-XX:+UseSerialGC', '-jar', jar, 'check', '--format', 'line', folder],
+    args: [
+      '-XX:+UseSerialGC',
+      '-XX:TieredStopAtLevel=1',
+      '-jar',
+      jar,
+      'check',
+      '--format',
+      'line',
+      folder,
+    ],
   };
 }
 

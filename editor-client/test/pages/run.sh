@@ -10,8 +10,7 @@ set -eu
 here=$(cd "$(dirname "$0")" && pwd)
 client=$(cd "$here/../.." && pwd)
 samples=$(cd "$client/../samples/gannet-slip" && pwd)
-# As the editors start it: little memory, and soon there.
-KETTLEMARK="${KETTLEMARK:-java -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar $(realpath "${JAR:-$client/../server/target/kettlemark.jar}")}"
+KETTLEMARK="${KETTLEMARK:-$(realpath "$client/../server/bin/kettlemark")}"
 CHROMIUM="${CHROMIUM:-$(command -v chromium || command -v chromium-browser || command -v google-chrome)}"
 export CHROMIUM
 cd "$client"

@@ -112,7 +112,8 @@ record LibraryFolder(
     KettleFolder.once(first, KettleFiles.below(folder, problems::add))
         .forEach(file -> paths.put(KettleFiles.uri(file), file));
     List<Document> documents = new ArrayList<>(Pantry.documents());
-    for (FileRead read : cores.map(paths.values(), FileRead::of)) {
+    TreeRoom room = new TreeRoom(TreeRoom.USUAL);
+    for (FileRead read : cores.map(paths.values(), file -> FileRead.of(file, room))) {
       read.document().ifPresent(documents::add);
       read.problem().ifPresent(problems::add);
     }
@@ -126,10 +127,11 @@ record LibraryFolder(
   /** A file of which either the document is known, or why there is none. */
   private record FileRead(Optional<Document> document, Optional<String> problem) {
 
-    static FileRead of(Path file) {
+    static FileRead of(Path file, TreeRoom room) {
       try {
         // What the library looks for in each section is read here, where others help.
-        return new FileRead(Optional.of(KettleFiles.document(file).learnt()), Optional.empty());
+        Document document = KettleFiles.document(file).learnt();
+        return new FileRead(Optional.of(room.held(document)), Optional.empty());
       } catch (IOException failure) {
         return new FileRead(
             Optional.empty(), Optional.of(KettleFiles.cannot("read", file, failure)));

@@ -37,6 +37,11 @@ public record Document(String uri, boolean builtIn, ParsedText text, List<Entry>
     return this;
   }
 
+  /** Lets go of its trees and of what they declare, until somebody asks again. */
+  public void letGo() {
+    entries.forEach(Entry::letGo);
+  }
+
   /** Whether it is too long to be computed and checked at every key; names count all the same. */
   public boolean isTooLong() {
     return text.isHeadingsOnly();

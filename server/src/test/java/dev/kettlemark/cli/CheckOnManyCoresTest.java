@@ -98,6 +98,19 @@ class CheckOnManyCoresTest {
     assertEquals(files.stream().sorted().toList(), files);
   }
 
+  /** Beside so much text there is no room for the trees of the formulas. */
+  @Test
+  void saysTheSameOfALibraryThatIsReadTwice() {
+    generate(60);
+    Run small = check(FOUR, CheckCommand.Format.LINE);
+    String line = "# " + "x".repeat(9_997) + "\n";
+    for (int i = 0; i * 500_000L <= TreeRoom.USUAL; i++) {
+      Bench.write(folder, "comment-" + i + ".kettle", line.repeat(50));
+    }
+    assertEquals(small, check(ONE, CheckCommand.Format.LINE));
+    assertEquals(small, check(FOUR, CheckCommand.Format.LINE));
+  }
+
   @Test
   void mendsTheSameInTheSameOrder() {
     generate(200);

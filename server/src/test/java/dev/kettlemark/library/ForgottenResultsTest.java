@@ -72,6 +72,20 @@ class ForgottenResultsTest {
     assertEquals(lines, entry.section().lines());
   }
 
+  @Test
+  void readsATextAgainThatWasLetGo() throws InterruptedException {
+    Document text =
+        Document.of("a.kettle", "formula one\n  percent of charge\n").learnt();
+    Entry entry = text.entries().get(0);
+    Declaration declaration = entry.declaration().orElseThrow();
+    WeakReference<Object> line = new WeakReference<>(entry.section().lines().get(0));
+    text.letGo();
+    assertNull(afterCollection(line));
+    assertEquals("one", entry.sign().orElseThrow().name());
+    assertNotSame(declaration, entry.declaration().orElseThrow());
+    assertEquals(declaration, entry.declaration().orElseThrow());
+  }
+
   /** What a rule found holds on to nothing that was computed on the way. */
   @Test
   void holdsOnToNothingOfAClosedFileButItsFindings() throws InterruptedException {
