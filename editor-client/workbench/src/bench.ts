@@ -136,10 +136,6 @@ export class Bench {
     this.refresh();
   }
 
-  settled(): void {
-    this.refresh();
-  }
-
   /** The text is another one now; its figures are asked for when the writer rests, and not before. */
   written(): void {
     this.edits++;

@@ -81,7 +81,7 @@ export class Desk {
         },
         saved: (buffer) => {
           this.server.tell('textDocument/didSave', { textDocument: { uri: buffer.uri } });
-          this.settled();
+          this.retell();
         },
         broughtBack: (buffer, at) => {
           this.broughtBack(buffer, at);
@@ -102,7 +102,7 @@ export class Desk {
         this.bench.written();
       },
       edited: () => {
-        this.edited();
+        this.retell();
       },
       moved: (line) => {
         this.bench.moved(line);
@@ -320,7 +320,7 @@ export class Desk {
       this.notices.tell(key, `${buffer.path} was changed on the disk; its new text is shown.`, [
         { label: 'Good', press: () => undefined },
       ]);
-      this.settled();
+      this.retell();
     } else {
       this.notices.tell(
         key,
@@ -357,7 +357,7 @@ export class Desk {
         press: () => {
           this.notices.take(`disk ${buffer.path}`);
           this.files.takeTheirs(buffer);
-          this.settled();
+          this.retell();
         },
       },
       { label: 'Decide later', press: () => undefined },
@@ -386,9 +386,9 @@ export class Desk {
     }
   }
 
-  /** A text is as it is on the disk again. */
-  private settled(): void {
-    this.bench.settled();
+  /** A text was written in, or is as it is on the disk again: its state and its figures are told anew. */
+  private retell(): void {
+    this.bench.refresh();
     this.tellState();
   }
 
@@ -435,11 +435,6 @@ export class Desk {
       this.tellFindings();
     }
     return this.view;
-  }
-
-  private edited(): void {
-    this.tellState();
-    this.bench.refresh();
   }
 
   private keepSoon(): void {

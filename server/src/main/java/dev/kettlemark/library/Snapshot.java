@@ -219,8 +219,8 @@ public final class Snapshot {
     for (Entry entry : document.entries()) {
       kept.keepLasting(entry.section());
       current.keepLasting(entry.section());
-      entry.letGo();
     }
+    document.letGo();
   }
 
   /** The result of a task on an entry of this snapshot. */
